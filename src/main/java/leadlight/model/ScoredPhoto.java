@@ -1,0 +1,34 @@
+package leadlight.model;
+
+import java.util.List;
+
+/**
+ * All that Leadlight says of one photo.
+ *
+ * @param photo the file
+ * @param settings what was asked for
+ * @param row the row or why there is none
+ * @param joints the joints, pin 1 first; empty if no row was found
+ * @param verdict the worst of the joints; unjudged if no row was found
+ * @param fitness sentences on the photo itself: what to change, worst first; empty if nothing
+ * @param notVisible what a photo from above cannot show, always at least one line
+ * @param cautions bench cautions that apply
+ */
+public record ScoredPhoto(
+    PhotoInfo photo,
+    Settings settings,
+    RowOutcome row,
+    List<GradedJoint> joints,
+    Verdict verdict,
+    List<String> fitness,
+    List<String> notVisible,
+    List<String> cautions) {
+
+  /** Copies the lists. */
+  public ScoredPhoto {
+    joints = List.copyOf(joints);
+    fitness = List.copyOf(fitness);
+    notVisible = List.copyOf(notVisible);
+    cautions = List.copyOf(cautions);
+  }
+}

@@ -1,0 +1,139 @@
+package leadlight.vision;
+
+import java.util.concurrent.atomic.AtomicInteger;
+import leadlight.model.ColourPatch;
+import leadlight.model.Homography;
+import leadlight.model.Plane;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Rect;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+
+/**
+ * A picture in native memory: 8 bits a channel, blue-green-red, owned by this object and released
+ * when it is closed. Its pixels never change.
+ */
+public final class Frame implements AutoCloseable {
+
+  private static final AtomicInteger LIVE = new AtomicInteger();
+
+  private final Mat mat;
+  private boolean open = true;
+
+  /** Takes over the image, which must be of 8 bits and three channels. */
+  Frame(Mat mat) {
+    if (mat.type() != CvType.CV_8UC3) {
+      throw new IllegalArgumentException("a frame has 8 bits and 3 channels, not " + mat);
+    }
+    this.mat = mat;
+    LIVE.incrementAndGet();
+  }
+
+  /** Number of frames not yet closed; zero after each test. */
+  public static int live() {
+    return LIVE.get();
+  }
+
+  /** A frame from interleaved red-green-blue bytes, row by row. */
+  public static Frame ofRgb(int width, int height, byte[] rgb) {
+    NativeLibrary.load();
+    try (MatScope scope = new MatScope()) {
+      Mat source = scope.add(new Mat(height, width, CvType.CV_8UC3));
+      source.put(0, 0, rgb);
+      Mat bgr = new Mat();
+      Imgproc.cvtColor(source, bgr, Imgproc.COLOR_RGB2BGR);
+      return new Frame(bgr);
+    }
+  }
+
+  /** Columns. */
+  public int widthPx() {
+    return mat().cols();
+  }
+
+  /** Rows. */
+  public int heightPx() {
+    return mat().rows();
+  }
+
+  /** The native image, for this package alone. */
+  Mat mat() {
+    if (!open) {
+      throw new IllegalStateException("the frame is closed");
+    }
+    return mat;
+  }
+
+  /** A copy shrunk by area averaging to {@code factor} (above 0, at most 1) of its size. */
+  public Frame shrunk(double factor) {
+    Mat small = new Mat();
+    Imgproc.resize(mat(), small, new Size(), factor, factor, Imgproc.INTER_AREA);
+    return new Frame(small);
+  }
+
+  /** A copy of a part; the part must lie within the frame. */
+  public Frame cropped(int x, int y, int widthPx, int heightPx) {
+    Mat view = mat().submat(new Rect(x, y, widthPx, heightPx));
+    try {
+      return new Frame(view.clone());
+    } finally {
+      view.release();
+    }
+  }
+
+  /** Interleaved red-green-blue bytes, row by row. */
+  public byte[] rgb() {
+    try (MatScope scope = new MatScope()) {
+      Mat rgb = scope.add(new Mat());
+      Imgproc.cvtColor(mat(), rgb, Imgproc.COLOR_BGR2RGB);
+      byte[] bytes = new byte[rgb.rows() * rgb.cols() * 3];
+      rgb.get(0, 0, bytes);
+      return bytes;
+    }
+  }
+
+  /**
+   * A straightened piece: pixel (i, j) of the result shows the photo at {@code patchToPhoto(i, j)},
+   * linearly interpolated; beyond the edge the edge is repeated. To shrink by more than two, shrink
+   * the frame first, else fine detail aliases.
+   */
+  public ColourPatch straightened(Homography patchToPhoto, int width, int height) {
+    try (MatScope scope = new MatScope()) {
+      Mat map = scope.add(new Mat(3, 3, CvType.CV_64F));
+      map.put(0, 0, patchToPhoto.rowMajor());
+      Mat warped = scope.add(new Mat());
+      Imgproc.warpPerspective(
+          mat(),
+          warped,
+          map,
+          new Size(width, height),
+          Imgproc.INTER_LINEAR | Imgproc.WARP_INVERSE_MAP,
+          Core.BORDER_REPLICATE);
+      byte[] bytes = new byte[width * height * 3];
+      warped.get(0, 0, bytes);
+      return new ColourPatch(
+          plane(bytes, 2, width, height),
+          plane(bytes, 1, width, height),
+          plane(bytes, 0, width, height));
+    }
+  }
+
+  private static Plane plane(byte[] bgr, int channel, int width, int height) {
+    float[] data = new float[width * height];
+    for (int i = 0; i < data.length; i++) {
+      data[i] = bgr[3 * i + channel] & 0xff;
+    }
+    return new Plane(width, height, data);
+  }
+
+  @Override
+  public void close() {
+    if (open) {
+      open = false;
+      mat.release();
+      LIVE.decrementAndGet();
+    }
+  }
+}

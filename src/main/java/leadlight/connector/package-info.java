@@ -2,7 +2,7 @@
  * What a connector is: rows, lands, leads, anchor legs, pins and signals, read from {@code
  * models/connectors}.
  *
- * <p>In: connector files, footprints. Out: connectors and the {@code RowSpec} to look for. May
- * use: {@code model}, Jackson.
+ * <p>In: connector files, footprints. Out: connectors and the {@code RowSpec} to look for. May use:
+ * {@code model}, Jackson.
  */
 package leadlight.connector;

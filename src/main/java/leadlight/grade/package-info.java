@@ -1,7 +1,7 @@
 /**
  * From measures to findings and verdicts by class.
  *
- * <p>In: {@code Joint}s and the limits in {@code models/acceptance}. Out: {@code GradedJoint}s.
- * May use: {@code model}, Jackson.
+ * <p>In: {@code Joint}s and the limits in {@code models/acceptance}. Out: {@code GradedJoint}s. May
+ * use: {@code model}, Jackson.
  */
 package leadlight.grade;

@@ -18,7 +18,9 @@ public enum BodySide {
     return id;
   }
 
-  /** The side that a direction towards the body points to (x right, y down; any length but zero). */
+  /**
+   * The side that a direction towards the body points to (x right, y down; any length but zero).
+   */
   public static BodySide towards(double dx, double dy) {
     if (Math.abs(dx) > Math.abs(dy)) {
       return dx > 0 ? RIGHT : LEFT;

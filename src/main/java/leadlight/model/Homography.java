@@ -32,8 +32,7 @@ public final class Homography {
     if (w == 0) {
       throw new ArithmeticException("point at infinity");
     }
-    return new PointPx(
-        (m[0] * x + m[1] * y + m[2]) / w, (m[3] * x + m[4] * y + m[5]) / w);
+    return new PointPx((m[0] * x + m[1] * y + m[2]) / w, (m[3] * x + m[4] * y + m[5]) / w);
   }
 
   /** The map back. */

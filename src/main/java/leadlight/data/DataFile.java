@@ -1,0 +1,119 @@
+package leadlight.data;
+
+import com.fasterxml.jackson.core.JacksonException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import leadlight.model.UserError;
+
+/**
+ * A JSON data file: one of {@code models/}, which the build packs into the program, or a user's own.
+ *
+ * <p>Names in files are snake_case ({@code pitchMm} reads {@code pitch_mm}), enum constants
+ * kebab-case. Reading is strict: an unknown, repeated or missing name, a value of the wrong kind and
+ * anything that the record's own constructor refuses end in one line with file, line and column.
+ * {@code Optional} components may be absent; mark the others {@code @JsonProperty(required = true)}.
+ */
+public final class DataFile {
+
+  private static final String ROOT = "/models/";
+
+  private final String name;
+  private final byte[] content;
+
+  private DataFile(String name, byte[] content) {
+    this.name = name;
+    this.content = content;
+  }
+
+  /**
+   * A file of {@code models/}.
+   *
+   * @param path below {@code models/}, with slashes, as "acceptance/ipc-a-610.json"
+   * @throws IllegalArgumentException if the program carries no such file: a fault of ours
+   */
+  public static DataFile builtIn(String path) {
+    try (InputStream in = DataFile.class.getResourceAsStream(ROOT + path)) {
+      if (in == null) {
+        throw new IllegalArgumentException("no built-in data file models/" + path);
+      }
+      return new DataFile("models/" + path, in.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * A file of the user's own.
+   *
+   * @throws UserError if it cannot be read
+   */
+  public static DataFile at(Path file) {
+    if (Files.isDirectory(file)) {
+      throw new UserError(file + " is a folder; name a JSON file in it");
+    }
+    if (!Files.exists(file)) {
+      throw new UserError(file + " does not exist; check the path");
+    }
+    try {
+      return new DataFile(file.toString(), Files.readAllBytes(file));
+    } catch (IOException e) {
+      throw new UserError(file + " cannot be read; check its permissions");
+    }
+  }
+
+  /** How messages name the file. */
+  public String name() {
+    return name;
+  }
+
+  /** The file's text. */
+  public String text() {
+    return new String(content, StandardCharsets.UTF_8);
+  }
+
+  /**
+   * The file as a record tree.
+   *
+   * @throws UserError if the file does not fit, with line and column
+   */
+  public <T> T read(Class<T> type) {
+    try {
+      return Json.MAPPER.readValue(content, type);
+    } catch (JacksonException e) {
+      throw new UserError(name + ", " + JsonTrouble.describe(e));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Writes a record tree as JSON that {@link #read} takes back; written aside and renamed, so that
+   * nothing half-written is ever seen.
+   *
+   * @throws UserError if the place cannot be written
+   */
+  public static void write(Path file, Object tree) {
+    Path target = file.toAbsolutePath();
+    Path aside = target.resolveSibling(target.getFileName() + ".part");
+    try {
+      Files.writeString(aside, Json.WRITER.writeValueAsString(tree) + "\n");
+      move(aside, target);
+    } catch (IOException e) {
+      throw new UserError(file + " cannot be written; choose a folder that exists and is yours");
+    }
+  }
+
+  private static void move(Path aside, Path target) throws IOException {
+    try {
+      Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

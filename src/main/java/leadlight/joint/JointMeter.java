@@ -15,9 +15,7 @@ public final class JointMeter {
   public List<Joint> measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
     return row.leads().stream()
         .map(
-            lead ->
-                new Joint(
-                    lead, Map.of(), List.of(), Optional.of("measuring is not built yet")))
+            lead -> new Joint(lead, Map.of(), List.of(), Optional.of("measuring is not built yet")))
         .toList();
   }
 

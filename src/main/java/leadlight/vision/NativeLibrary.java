@@ -1,19 +1,101 @@
 package leadlight.vision;
 
-/** Loads OpenCV's native library, once and only when first needed. */
+import java.io.IOException;
+import java.net.URL;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import leadlight.model.UserError;
+
+/**
+ * Loads OpenCV's native library, only when first needed. It is unpacked once per machine and user,
+ * not per start; where the user's cache folder cannot be written, into a folder of this run alone.
+ * Why so: {@code docs/native-library.md}.
+ */
 final class NativeLibrary {
 
-  private static final class Holder {
-    static {
-      nu.pattern.OpenCV.loadLocally();
-    }
-
-    static void touch() {}
-  }
+  private static boolean loaded;
 
   private NativeLibrary() {}
 
-  static void load() {
-    Holder.touch();
+  /**
+   * Loads the library unless that is done; cheap enough to call before every operation.
+   *
+   * @throws UserError if there is no library for the platform or it does not start on it
+   */
+  static synchronized void load() {
+    if (!loaded) {
+      Platform platform = Platform.current();
+      Optional<Path> cache = platform.cacheFolder(System.getenv(), System.getProperty("user.home"));
+      load(platform, cache);
+      loaded = true;
+    }
+  }
+
+  private static void load(Platform platform, Optional<Path> cache) {
+    URL packed = find(platform);
+    try {
+      PackedLibrary library = new PackedLibrary(packed);
+      if (cache.isEmpty() || !startsFromCache(library, cache.get())) {
+        startFromOwnFolder(library);
+      }
+    } catch (IOException | UnsatisfiedLinkError e) {
+      throw new UserError(
+          "OpenCV's native library does not start here ("
+              + e.getMessage()
+              + "); free 100 MB in "
+              + cache.map(Path::toString).orElse(System.getProperty("java.io.tmpdir"))
+              + " or set XDG_CACHE_HOME to a folder that may hold programs");
+    }
+  }
+
+  /**
+   * Finds the library in the class path.
+   *
+   * @throws UserError if there is none for the platform
+   */
+  static URL find(Platform platform) {
+    return platform
+        .resource()
+        .map(NativeLibrary.class::getResource)
+        .orElseThrow(
+            () ->
+                new UserError(
+                    "no OpenCV library for "
+                        + platform.os()
+                        + " on "
+                        + platform.arch()
+                        + "; run Leadlight on Linux or macOS (x86_64, aarch64) or Windows"
+                        + " (x86_64)"));
+  }
+
+  /**
+   * False if the folder cannot be used; a copy that does not load is removed for the next start.
+   */
+  private static boolean startsFromCache(PackedLibrary library, Path folder) {
+    try {
+      Path unpacked = library.unpackedIn(folder);
+      try {
+        System.load(unpacked.toString());
+        return true;
+      } catch (UnsatisfiedLinkError e) {
+        Files.delete(unpacked);
+        return false;
+      }
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static void startFromOwnFolder(PackedLibrary library) throws IOException {
+    Path folder = Files.createTempDirectory("leadlight-");
+    folder.toFile().deleteOnExit();
+    try {
+      System.load(library.unpackedIn(folder).toString());
+    } finally {
+      try (var files = Files.list(folder)) {
+        files.forEach(file -> file.toFile().deleteOnExit());
+      }
+    }
   }
 }

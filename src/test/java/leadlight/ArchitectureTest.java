@@ -1,0 +1,159 @@
+package leadlight;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.GeneralCodingRules.THROW_GENERIC_EXCEPTIONS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.CompositeArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Who may know whom. A new package states its directions in {@link #MAY_USE}. */
+@AnalyzeClasses(packages = "leadlight", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  private static final Map<String, Set<String>> MAY_USE =
+      new TreeMap<>(
+          Map.of(
+              "model", Set.of(),
+              "data", Set.of("model"),
+              "vision", Set.of("model"),
+              "photo", Set.of("model", "vision"),
+              "row", Set.of("model", "vision", "data"),
+              "joint", Set.of("model", "vision", "data"),
+              "connector", Set.of("model", "data"),
+              "grade", Set.of("model", "data"),
+              "report", Set.of("model", "data"),
+              "scene", Set.of("model", "data", "connector")));
+
+  @ArchTest
+  static final ArchRule nothing_depends_on_the_commands =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("leadlight.cli..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("leadlight.cli..");
+
+  @ArchTest static final ArchRule each_package_knows_only_what_it_may = directions();
+
+  @ArchTest
+  static final ArchRule each_package_has_stated_directions =
+      classes()
+          .should()
+          .resideInAnyPackage(
+              Stream.concat(MAY_USE.keySet().stream(), Stream.of("cli"))
+                  .map(ArchitectureTest::tree)
+                  .toArray(String[]::new));
+
+  @ArchTest
+  static final ArchRule packages_form_no_cycle =
+      slices().matching("leadlight.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule the_model_needs_the_jdk_alone =
+      classes()
+          .that()
+          .resideInAPackage("leadlight.model..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("leadlight.model..", "java..");
+
+  @ArchTest
+  static final ArchRule opencv_stays_in_vision = only("vision", "org.opencv..", "nu.pattern..");
+
+  @ArchTest static final ArchRule picocli_stays_in_the_commands = only("cli", "picocli..");
+
+  @ArchTest
+  static final ArchRule picture_metadata_stays_in_photo =
+      only("photo", "org.apache.commons.imaging..");
+
+  @ArchTest
+  static final ArchRule streams_belong_to_the_entry_point =
+      noClasses().that(not(isEntryPoint())).should(ACCESS_STANDARD_STREAMS);
+
+  @ArchTest
+  static final ArchRule exit_belongs_to_the_entry_point =
+      noClasses()
+          .that(not(isEntryPoint()))
+          .should()
+          .callMethod(System.class, "exit", int.class)
+          .orShould()
+          .callMethod(Runtime.class, "exit", int.class)
+          .orShould()
+          .callMethod(Runtime.class, "halt", int.class);
+
+  @ArchTest
+  static final ArchRule failures_have_a_kind = noClasses().should(THROW_GENERIC_EXCEPTIONS);
+
+  @ArchTest
+  static void all_classes_were_looked_at(JavaClasses scanned) throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      long written =
+          files
+              .map(file -> file.getFileName().toString())
+              .filter(name -> name.endsWith(".java") && !name.equals("package-info.java"))
+              .count();
+      long looked = scanned.stream().filter(JavaClass::isTopLevelClass).count();
+      assertThat(looked).isGreaterThanOrEqualTo(written).isGreaterThan(30);
+    }
+  }
+
+  private static ArchRule directions() {
+    CompositeArchRule all = null;
+    for (Map.Entry<String, Set<String>> entry : MAY_USE.entrySet()) {
+      ArchRule rule = direction(entry.getKey(), entry.getValue());
+      all = all == null ? CompositeArchRule.of(rule) : all.and(rule);
+    }
+    return all;
+  }
+
+  private static ArchRule direction(String name, Set<String> mayUse) {
+    String[] known =
+        Stream.concat(Stream.of(name), mayUse.stream())
+            .map(ArchitectureTest::tree)
+            .toArray(String[]::new);
+    return noClasses()
+        .that()
+        .resideInAPackage(tree(name))
+        .should()
+        .dependOnClassesThat(resideInAPackage("leadlight..").and(not(resideInAnyPackage(known))))
+        .allowEmptyShould(true);
+  }
+
+  private static ArchRule only(String name, String... library) {
+    return noClasses()
+        .that()
+        .resideOutsideOfPackage(tree(name))
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(library);
+  }
+
+  private static DescribedPredicate<JavaClass> isEntryPoint() {
+    return DescribedPredicate.describe(
+        "the entry point", type -> type.getName().equals("leadlight.cli.Main"));
+  }
+
+  private static String tree(String name) {
+    return "leadlight." + name + "..";
+  }
+}

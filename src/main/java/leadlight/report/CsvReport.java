@@ -1,0 +1,116 @@
+package leadlight.report;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import leadlight.model.Finding;
+import leadlight.model.GradedJoint;
+import leadlight.model.Measure;
+import leadlight.model.PointPx;
+import leadlight.model.Quantity;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+
+/**
+ * A scored photo as a table (RFC 4180, UTF-8): one line per joint; a photo without a row gives one
+ * line without a pin that says why. Units stand in the headers.
+ */
+final class CsvReport {
+
+  private static final int MEASURE_DECIMALS = 5;
+  private static final int PX_DECIMALS = 3;
+
+  private CsvReport() {}
+
+  static byte[] bytes(ScoredPhoto scored) {
+    StringWriter out = new StringWriter();
+    try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
+      csv.writeRecord(header());
+      for (GradedJoint joint : scored.joints()) {
+        csv.writeRecord(line(scored, joint));
+      }
+      if (scored.row() instanceof RowOutcome.NotFound none) {
+        csv.writeRecord(lineWithoutRow(scored, none));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static List<String> header() {
+    List<String> header =
+        new ArrayList<>(
+            List.of(
+                "photo", "pin", "name", "verdict", "findings", "evidence", "clause", "settle_by",
+                "unjudged_because", "toe_x_px", "toe_y_px", "heel_x_px", "heel_y_px"));
+    for (Measure measure : Measure.values()) {
+      header.add(measure.id());
+      header.add("u_" + measure.id());
+    }
+    return header;
+  }
+
+  private static List<String> line(ScoredPhoto scored, GradedJoint graded) {
+    List<Finding> findings = graded.findings();
+    List<String> line = new ArrayList<>();
+    line.add(harmless(scored.photo().file()));
+    line.add(Integer.toString(graded.pin()));
+    line.add(harmless(scored.settings().row().lands().get(graded.pin() - 1).name()));
+    line.add(graded.verdict().id());
+    line.add(findings.stream().map(Words::finding).collect(Collectors.joining("; ")));
+    line.add(harmless(joined(findings.stream().map(Finding::evidence).toList())));
+    line.add(harmless(joined(findings.stream().map(Finding::clause).toList())));
+    line.add(harmless(joined(findings.stream().map(Finding::settleBy).toList())));
+    line.add(harmless(graded.unjudgedBecause().orElse("")));
+    addPoint(line, graded.joint().lead().toePx());
+    addPoint(line, graded.joint().lead().heelPx());
+    for (Measure measure : Measure.values()) {
+      Quantity quantity = graded.joint().measures().get(measure);
+      line.add(quantity == null ? "" : number(quantity.value(), MEASURE_DECIMALS));
+      line.add(quantity == null ? "" : number(quantity.u(), MEASURE_DECIMALS));
+    }
+    return line;
+  }
+
+  private static List<String> lineWithoutRow(ScoredPhoto scored, RowOutcome.NotFound none) {
+    List<String> line = new ArrayList<>();
+    line.add(harmless(scored.photo().file()));
+    line.add("");
+    line.add("");
+    line.add(scored.verdict().id());
+    line.addAll(List.of("", "", "", ""));
+    line.add(harmless(none.reason()));
+    while (line.size() < header().size()) {
+      line.add("");
+    }
+    return line;
+  }
+
+  private static String joined(List<String> texts) {
+    return texts.stream().filter(t -> !t.isEmpty()).distinct().collect(Collectors.joining("; "));
+  }
+
+  private static void addPoint(List<String> line, PointPx point) {
+    line.add(number(point.x(), PX_DECIMALS));
+    line.add(number(point.y(), PX_DECIMALS));
+  }
+
+  private static String number(double value, int decimals) {
+    return JsonFields.rounded(value, decimals).toPlainString();
+  }
+
+  /**
+   * Text that a spreadsheet will not run as a formula: an apostrophe goes before a leading = + - @,
+   * tabulator or line end (OWASP, "CSV Injection").
+   */
+  static String harmless(String text) {
+    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+  }
+}

@@ -1,0 +1,157 @@
+package leadlight.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import leadlight.model.PhotoInfo;
+import leadlight.model.UserError;
+
+/**
+ * The files of one photo in an output folder. All are written aside first and renamed when complete.
+ * A photo of the same bytes replaces its own results; another photo's files are never touched: the
+ * name gets -2, -3 and so on. A name is claimed by creating its JSON file, so that neither threads
+ * nor processes take the same one.
+ */
+final class ResultFiles {
+
+  /** Leaves room for the endings below the 255 bytes that common file systems allow. */
+  private static final int LONGEST_NAME_BYTES = 200;
+
+  private static final JsonFactory FACTORY = new JsonFactory();
+  private static final AtomicLong ASIDE = new AtomicLong();
+
+  private final Path folder;
+  private final PhotoInfo photo;
+
+  ResultFiles(Path folder, PhotoInfo photo) {
+    this.folder = folder;
+    this.photo = photo;
+  }
+
+  WrittenReport write(byte[] json, byte[] csv, byte[] png) {
+    List<Path> leftovers = new ArrayList<>();
+    try {
+      Files.createDirectories(folder);
+      Path jsonAside = aside(json, leftovers);
+      Path csvAside = aside(csv, leftovers);
+      Path pngAside = aside(png, leftovers);
+      WrittenReport target = claim(leftovers);
+      rename(pngAside, target.picture());
+      rename(csvAside, target.csv());
+      rename(jsonAside, target.json());
+      return target;
+    } catch (IOException e) {
+      leftovers.forEach(ResultFiles::discard);
+      throw new UserError(trouble());
+    }
+  }
+
+  private String trouble() {
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      return "Cannot write results to " + folder + ": it is a file. Name a folder.";
+    }
+    return "Cannot write the results of "
+        + photo.file()
+        + " to "
+        + folder
+        + ": the folder is not writable or the disk is full. Choose another folder.";
+  }
+
+  private Path aside(byte[] content, List<Path> leftovers) throws IOException {
+    String name =
+        ".leadlight-" + ProcessHandle.current().pid() + "-" + ASIDE.incrementAndGet() + ".part";
+    Path aside = folder.resolve(name);
+    leftovers.add(aside);
+    Files.write(aside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    return aside;
+  }
+
+  private WrittenReport claim(List<Path> leftovers) throws IOException {
+    String base = base();
+    for (int attempt = 1; ; attempt++) {
+      WrittenReport files = named(attempt == 1 ? base : base + "-" + attempt);
+      if (Files.exists(files.json())) {
+        if (holdsThisPhoto(files.json())) {
+          return files;
+        }
+      } else if (!Files.exists(files.csv()) && !Files.exists(files.picture())) {
+        try {
+          Files.createFile(files.json());
+          leftovers.add(files.json());
+          return files;
+        } catch (FileAlreadyExistsException taken) {
+          // Another run was faster; the next name is tried.
+        }
+      }
+    }
+  }
+
+  private WrittenReport named(String base) {
+    return new WrittenReport(
+        folder.resolve(base + ".json"),
+        folder.resolve(base + ".csv"),
+        folder.resolve(base + ".annotated.png"));
+  }
+
+  /** The photo's name without its ending, cut between characters if too long. */
+  private String base() {
+    String file = photo.file();
+    int dot = file.lastIndexOf('.');
+    String base = dot > 0 ? file.substring(0, dot) : file;
+    while (base.getBytes(StandardCharsets.UTF_8).length > LONGEST_NAME_BYTES) {
+      base = base.substring(0, base.offsetByCodePoints(base.length(), -1));
+    }
+    return base;
+  }
+
+  private boolean holdsThisPhoto(Path json) {
+    try (JsonParser parser = FACTORY.createParser(json.toFile())) {
+      return parser.nextToken() == JsonToken.START_OBJECT && hasOurHash(parser);
+    } catch (IOException notOurs) {
+      return false;
+    }
+  }
+
+  private boolean hasOurHash(JsonParser parser) throws IOException {
+    boolean ours = false;
+    while (parser.nextToken() == JsonToken.FIELD_NAME) {
+      String name = parser.currentName();
+      JsonToken value = parser.nextToken();
+      if (name.equals("schema")) {
+        ours = JsonReport.SCHEMA.equals(parser.getText());
+      } else if (name.equals("sha256") && !value.isStructStart()) {
+        return ours && photo.sha256().equals(parser.getText());
+      } else if (value.isStructStart() && !name.equals("photo")) {
+        parser.skipChildren();
+      }
+    }
+    return false;
+  }
+
+  private static void rename(Path aside, Path target) throws IOException {
+    try {
+      Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void discard(Path file) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException stays) {
+      // The folder is not writable any more; the first trouble is the one to report.
+    }
+  }
+}

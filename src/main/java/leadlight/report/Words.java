@@ -1,0 +1,86 @@
+package leadlight.report;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.RowSpec;
+import leadlight.model.Verdict;
+
+/** Verdicts, findings and pins as people read them. */
+final class Words {
+
+  /** Worst first, as a report lists them. */
+  static final List<Verdict> WORST_FIRST =
+      List.of(
+          Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
+
+  static final String NO_CERTIFICATE = "Leadlight does not certify a board.";
+
+  private Words() {}
+
+  static String verdict(Verdict verdict) {
+    return switch (verdict) {
+      case ACCEPTABLE -> "acceptable";
+      case PROCESS_INDICATOR -> "process indicator";
+      case UNJUDGED -> "not judged";
+      case DEFECT -> "defect";
+    };
+  }
+
+  static String kind(FindingKind kind) {
+    return kind.id().replace('-', ' ');
+  }
+
+  /** "bridge 5-6", "open". */
+  static String finding(Finding finding) {
+    return finding.kind().id() + (finding.pins().size() > 1 ? " " + pins(finding.pins()) : "");
+  }
+
+  /** "1-3, 7" of 3, 1, 2, 7. */
+  static String pins(List<Integer> pins) {
+    List<Integer> sorted = pins.stream().distinct().sorted().toList();
+    List<String> runs = new ArrayList<>();
+    for (int i = 0; i < sorted.size(); ) {
+      int end = i;
+      while (end + 1 < sorted.size() && sorted.get(end + 1) == sorted.get(end) + 1) {
+        end++;
+      }
+      runs.add(end == i ? "" + sorted.get(i) : sorted.get(i) + "-" + sorted.get(end));
+      i = end + 1;
+    }
+    return String.join(", ", runs);
+  }
+
+  /** "2 defect, 1 not judged, 16 acceptable"; verdicts that nobody got are left out. */
+  static String counts(List<GradedJoint> joints) {
+    Map<Verdict, Integer> counts = count(joints);
+    return WORST_FIRST.stream()
+        .filter(counts::containsKey)
+        .map(verdict -> counts.get(verdict) + " " + verdict(verdict))
+        .collect(Collectors.joining(", "));
+  }
+
+  static Map<Verdict, Integer> count(List<GradedJoint> joints) {
+    Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+    joints.forEach(joint -> counts.merge(joint.verdict(), 1, Integer::sum));
+    return counts;
+  }
+
+  /** "usb-c-16, 12 joints at 0.5 mm, class 2". */
+  static String job(RowSpec row, int productClass) {
+    String part = row.connectorId().equals("plain") ? "plain row" : row.connectorId();
+    return String.format(
+        Locale.ROOT,
+        "%s, %d joints at %s mm, class %d",
+        part,
+        row.leads(),
+        JsonFields.rounded(row.pitchMm(), 3).toPlainString(),
+        productClass);
+  }
+}

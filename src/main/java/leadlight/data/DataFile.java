@@ -12,12 +12,14 @@ import java.nio.file.StandardCopyOption;
 import leadlight.model.UserError;
 
 /**
- * A JSON data file: one of {@code models/}, which the build packs into the program, or a user's own.
+ * A JSON data file: one of {@code models/}, which the build packs into the program, or a user's
+ * own.
  *
  * <p>Names in files are snake_case ({@code pitchMm} reads {@code pitch_mm}), enum constants
- * kebab-case. Reading is strict: an unknown, repeated or missing name, a value of the wrong kind and
- * anything that the record's own constructor refuses end in one line with file, line and column.
- * {@code Optional} components may be absent; mark the others {@code @JsonProperty(required = true)}.
+ * kebab-case. Reading is strict: an unknown, repeated or missing name, a value of the wrong kind
+ * and anything that the record's own constructor refuses end in one line with file, line and
+ * column. {@code Optional} components may be absent; mark the others {@code @JsonProperty(required
+ * = true)}.
  */
 public final class DataFile {
 

@@ -42,8 +42,7 @@ final class Json {
 
   /** Two spaces and a bare line feed everywhere: the same bytes on every machine. */
   static final ObjectWriter WRITER =
-      MAPPER.writer(
-          new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+      MAPPER.writer(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
 
   private Json() {}
 }

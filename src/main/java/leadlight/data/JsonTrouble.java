@@ -17,7 +17,8 @@ final class JsonTrouble {
 
   static String describe(JacksonException e) {
     JsonLocation at = e.getLocation();
-    String place = at == null ? "" : "line " + at.getLineNr() + " column " + at.getColumnNr() + ": ";
+    String place =
+        at == null ? "" : "line " + at.getLineNr() + " column " + at.getColumnNr() + ": ";
     return place + path(e) + what(e);
   }
 

@@ -1,8 +1,121 @@
 package leadlight.grade;
 
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.data.Basis;
+import leadlight.data.DataFile;
+import leadlight.model.FindingKind;
+import leadlight.model.UserError;
+
 /**
- * Placeholder until the limits are read from data: a name without limits.
- *
- * @param id name of the set
+ * A set of workmanship limits by product class, read from {@code models/acceptance} or a user's own
+ * file. Immutable.
  */
-public record AcceptanceSet(String id) {}
+public final class AcceptanceSet {
+
+  /** The set that is used unless another is asked for. */
+  public static final String DEFAULT_ID = "ipc-a-610";
+
+  private static final List<String> BUILT_IN = List.of(DEFAULT_ID, "nasa-8739-2");
+
+  private final AcceptanceFile file;
+  private final Map<Feature, AcceptanceFile.LimitEntry> limits = new EnumMap<>(Feature.class);
+  private final Map<FindingKind, AcceptanceFile.RuleEntry> rules = new EnumMap<>(FindingKind.class);
+
+  private AcceptanceSet(AcceptanceFile file) {
+    this.file = file;
+    file.limits().forEach(entry -> limits.put(entry.feature(), entry));
+    file.rules().forEach(entry -> rules.put(entry.finding(), entry));
+  }
+
+  /** Ids of the built-in sets, the default first. */
+  public static List<String> builtInIds() {
+    return BUILT_IN;
+  }
+
+  /**
+   * A built-in set by id, or a user's own by the path of its file.
+   *
+   * @throws UserError if there is no such set, or the file does not fit
+   */
+  public static AcceptanceSet load(String idOrFile) {
+    if (BUILT_IN.contains(idOrFile)) {
+      return read(DataFile.builtIn("acceptance/" + idOrFile + ".json"));
+    }
+    if (!idOrFile.endsWith(".json")) {
+      throw new UserError(
+          "no limits named \""
+              + idOrFile
+              + "\"; choose one of "
+              + String.join(", ", BUILT_IN)
+              + " or give the path of a .json file");
+    }
+    return read(DataFile.at(Path.of(idOrFile)));
+  }
+
+  private static AcceptanceSet read(DataFile file) {
+    return new AcceptanceSet(file.read(AcceptanceFile.class));
+  }
+
+  /** Name of the set in files and reports. */
+  public String id() {
+    return file.id();
+  }
+
+  /** Name of the set for people. */
+  public String name() {
+    return file.name();
+  }
+
+  /** What a reader of any verdict by this set must know. */
+  public List<String> notes() {
+    return file.notes();
+  }
+
+  /** Probability from which a limit counts as kept, or as passed, for {@link Conformance#zone}. */
+  public double decisionLevel() {
+    return file.decision().level();
+  }
+
+  /** Where {@link #decisionLevel} comes from. */
+  public Basis decisionBasis() {
+    return file.decision().basis();
+  }
+
+  /**
+   * The limit for one joint.
+   *
+   * @param productClass 1, 2 or 3
+   * @return nothing if the set sets none for this class, or if it depends on a length of the joint
+   *     that is not known
+   */
+  public Optional<Limit> limit(Feature feature, int productClass, JointGeometry joint) {
+    AcceptanceFile.LimitEntry entry = limits.get(feature);
+    LimitRule rule = entry == null ? null : entry.byClass().get(key(productClass));
+    OptionalDouble value = rule == null ? OptionalDouble.empty() : rule.value(joint);
+    return value.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Limit(value.getAsDouble(), feature.unit(), entry.bound(), entry.basis()));
+  }
+
+  /**
+   * What a finding means once it is established.
+   *
+   * @param productClass 1, 2 or 3
+   */
+  public Rule rule(FindingKind finding, int productClass) {
+    AcceptanceFile.RuleEntry entry = rules.get(finding);
+    return new Rule(entry.byClass().get(key(productClass)), entry.basis(), entry.settleBy());
+  }
+
+  private static String key(int productClass) {
+    if (productClass < 1 || productClass > 3) {
+      throw new IllegalArgumentException("productClass must lie in [1, 3], is " + productClass);
+    }
+    return Integer.toString(productClass);
+  }
+}

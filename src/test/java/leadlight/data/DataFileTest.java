@@ -51,8 +51,7 @@ class DataFileTest {
   @Test
   void whatIsWrittenReadsBackEqual() {
     Sample sample =
-        new Sample(
-            "ä", 0.4, OptionalDouble.of(0.2), Optional.of("n"), Lamp.DOME, List.of(1, 2));
+        new Sample("ä", 0.4, OptionalDouble.of(0.2), Optional.of("n"), Lamp.DOME, List.of(1, 2));
     Path file = folder.resolve("x.json");
     DataFile.write(file, sample);
 
@@ -62,10 +61,15 @@ class DataFileTest {
 
   @Test
   void everyFaultIsOneLineWithItsPlace() {
-    assertFault("{\"id\": \"a\", \"pitch_mm\": 1,\n \"pich_mm\": 1}", "line 2 column", "pich_mm: unknown name");
+    assertFault(
+        "{\"id\": \"a\", \"pitch_mm\": 1,\n \"pich_mm\": 1}",
+        "line 2 column",
+        "pich_mm: unknown name");
     assertFault("{\"id\": \"a\"}", "Missing required", "pitch_mm");
     assertFault("{\"id\": \"a\", \"pitch_mm\": -1}", "pitch_mm must be above 0, is -1.0");
-    assertFault("{\"id\": \"a\", \"pitch_mm\": \"wide\"}", "pitch_mm: String (\"wide\") where double is needed");
+    assertFault(
+        "{\"id\": \"a\", \"pitch_mm\": \"wide\"}",
+        "pitch_mm: String (\"wide\") where double is needed");
     assertFault("{\"id\": \"a\", \"pitch_mm\": \"1\"}", "pitch_mm");
     assertFault("{\"id\": 5, \"pitch_mm\": 1}", "id");
     assertFault("{\"id\": \"a\", \"id\": \"b\", \"pitch_mm\": 1}", "Duplicate");

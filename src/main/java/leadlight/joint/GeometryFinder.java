@@ -1,0 +1,126 @@
+package leadlight.joint;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import leadlight.model.LandSpec;
+import leadlight.model.RowSpec;
+
+/**
+ * Finds the widths of leads and lands from the row's own median joint: the strongest pair of edges
+ * that lie alike on both sides of the middle. A width that the connector states is taken as stated.
+ */
+final class GeometryFinder {
+
+  /** Where a land's edge may lie, half widths in pitches; lands of figures span 0.22 to 0.34. */
+  private static final double LAND_LEAST = 0.2;
+
+  private static final double LAND_MOST = 0.44;
+
+  /** Where a lead's edge may lie: leads are 0.18 to 0.25 mm wide at 0.4 to 0.8 mm pitch. */
+  private static final double LEAD_LEAST = 0.1;
+
+  /** A lead is narrower than its land by at least this on either side. */
+  private static final double LEAD_WITHIN_LAND = 0.03;
+
+  private final RowSpec spec;
+  private final List<JointPatch> patches;
+
+  GeometryFinder(RowSpec spec, List<JointPatch> patches) {
+    this.spec = spec;
+    this.patches = patches;
+  }
+
+  RowGeometry find() {
+    double ahead = medianOf(JointPatch::ahead);
+    double heelY = medianOf(JointPatch::heelY);
+    double landHalf =
+        statedLandHalf()
+            .orElseGet(
+                () -> edge(false, 0.3 * ahead, 0.85 * ahead, LAND_LEAST, LAND_MOST));
+    double leadHalf =
+        spec.leadWidthMm().isPresent()
+            ? spec.leadWidthMm().getAsDouble() / spec.pitchMm() / 2
+            : edge(true, 0.8 * heelY, -0.15, LEAD_LEAST, landHalf - LEAD_WITHIN_LAND);
+    return new RowGeometry(leadHalf, landHalf, ahead, heelY);
+  }
+
+  private OptionalDouble statedLandHalf() {
+    double[] stated =
+        spec.lands().stream()
+            .map(LandSpec::widthMm)
+            .filter(OptionalDouble::isPresent)
+            .mapToDouble(width -> width.getAsDouble() / spec.pitchMm() / 2)
+            .toArray();
+    return stated.length < spec.leads()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Stats.median(stated));
+  }
+
+  private double medianOf(ToDoubleFunction<JointPatch> value) {
+    return Stats.median(patches.stream().mapToDouble(value).toArray());
+  }
+
+  /** Half distance of the strongest edge pair of the median profile; refined by a parabola. */
+  private double edge(boolean onLead, double y0, double y1, double least, double most) {
+    double[] strength = edgeStrength(onLead, y0, y1);
+    int first = (int) Math.round(least * PatchGrid.DENSITY);
+    int last = Math.max(first, (int) Math.round(most * PatchGrid.DENSITY));
+    int best = first;
+    for (int i = first; i <= last; i++) {
+      if (strength[i] > strength[best]) {
+        best = i;
+      }
+    }
+    return (best + parabolaShift(strength, best)) / PatchGrid.DENSITY;
+  }
+
+  /** Edge strength by distance from the middle, both sides and all three planes added up. */
+  private double[] edgeStrength(boolean onLead, double y0, double y1) {
+    int middle = PatchGrid.column(0);
+    double[] strength = new double[middle];
+    List<List<float[]>> planes =
+        onLead
+            ? List.of(
+                patches.stream().map(JointPatch::light).toList(),
+                patches.stream().map(JointPatch::redGreen).toList(),
+                patches.stream().map(JointPatch::yellowBlue).toList())
+            : List.of(
+                patches.stream().map(JointPatch::landLight).toList(),
+                patches.stream().map(JointPatch::landRedGreen).toList(),
+                patches.stream().map(JointPatch::landYellowBlue).toList());
+    for (List<float[]> plane : planes) {
+      double[] slope = Stats.slope(Stats.smoothed(medianProfile(plane, y0, y1)));
+      for (int i = 0; i < middle; i++) {
+        strength[i] += Math.abs(slope[middle + i]) + Math.abs(slope[middle - i]);
+      }
+    }
+    return strength;
+  }
+
+  private static double[] medianProfile(List<float[]> planes, double y0, double y1) {
+    double[][] profiles = new double[planes.size()][];
+    for (int i = 0; i < profiles.length; i++) {
+      profiles[i] =
+          new Zone(planes.get(i), -PatchGrid.X_HALF, PatchGrid.X_HALF, y0, y1).acrossLead();
+    }
+    double[] median = new double[PatchGrid.WIDTH];
+    double[] column = new double[profiles.length];
+    for (int x = 0; x < median.length; x++) {
+      for (int i = 0; i < profiles.length; i++) {
+        column[i] = profiles[i][x];
+      }
+      median[x] = Stats.median(column);
+    }
+    return median;
+  }
+
+  private static double parabolaShift(double[] values, int at) {
+    if (at == 0 || at == values.length - 1) {
+      return 0;
+    }
+    double curvature = values[at - 1] - 2 * values[at] + values[at + 1];
+    double shift = curvature == 0 ? 0 : (values[at - 1] - values[at + 1]) / (2 * curvature);
+    return Math.max(-0.5, Math.min(0.5, shift));
+  }
+}

@@ -1,0 +1,35 @@
+package leadlight.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Adds to each signal how far it stands from the row's median, in the row's own spread, under the
+ * name {@code row_NAME}. "Unlike its neighbours" is evidence, never the criterion: the absolute
+ * signals stay.
+ */
+final class RowRelative {
+
+  /** Added to the spread: below this share of the row's light a difference means nothing. */
+  private static final double FLOOR = 0.03;
+
+  /** Beyond this many spreads farther is no stronger. */
+  private static final double MOST = 12;
+
+  private RowRelative() {}
+
+  static void add(List<Signals> row) {
+    if (row.isEmpty()) {
+      return;
+    }
+    for (String name : new ArrayList<>(row.get(0).asMap().keySet())) {
+      double[] values = row.stream().mapToDouble(signals -> signals.get(name)).toArray();
+      double middle = Stats.median(values);
+      double spread = Stats.spread(values) + FLOOR;
+      for (int i = 0; i < values.length; i++) {
+        double distance = (values[i] - middle) / spread;
+        row.get(i).put("row_" + name, Math.max(-MOST, Math.min(MOST, distance)));
+      }
+    }
+  }
+}

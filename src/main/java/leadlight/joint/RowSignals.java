@@ -1,0 +1,66 @@
+package leadlight.joint;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
+import leadlight.vision.Frame;
+
+/**
+ * All signals of a row: one set a joint, one a gap.
+ *
+ * @param patches the straightened joints
+ * @param geometry the widths they share
+ * @param light the row's reference levels
+ * @param joints signals of joint i
+ * @param gaps signals of the gap between joint i and joint i + 1
+ */
+record RowSignals(
+    List<JointPatch> patches,
+    RowGeometry geometry,
+    RowLight light,
+    List<Signals> joints,
+    List<Signals> gaps) {
+
+  static RowSignals of(Frame photo, RowSpec spec, RowOutcome.Found row) {
+    List<JointPatch> patches = new Straightener(spec, row).patches(photo);
+    RowGeometry geometry = new GeometryFinder(spec, patches).find();
+    RowLight light = RowLight.of(patches, geometry);
+    List<LevelledPatch> levelled =
+        patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList();
+    List<Signals> joints = new ArrayList<>();
+    for (LevelledPatch joint : levelled) {
+      Signals signals = new Signals();
+      ToeSignals.measure(joint, geometry, signals);
+      FlankSignals.measure(joint, geometry, signals);
+      joints.add(signals);
+    }
+    new PatternSignals(levelled, geometry).measure(joints);
+    RowRelative.add(joints);
+    List<Signals> gaps = new GapSignals(levelled, geometry).measure();
+    RowRelative.add(gaps);
+    return new RowSignals(patches, geometry, light, joints, gaps);
+  }
+
+  /** One flat map a joint: its own signals, then those of the gap to the next pin. */
+  List<Map<String, Double>> flat() {
+    List<Map<String, Double>> maps = new ArrayList<>();
+    for (int i = 0; i < joints.size(); i++) {
+      Map<String, Double> map = new LinkedHashMap<>(joints.get(i).asMap());
+      map.put("lead_half", geometry.leadHalf());
+      map.put("land_half", geometry.landHalf());
+      map.put("ahead", patches.get(i).ahead());
+      map.put("offset", patches.get(i).offset());
+      map.put("heel_offset", patches.get(i).heelOffset());
+      map.put("pitch_px", patches.get(i).pitchPx());
+      map.put("match", patches.get(i).lead().match());
+      if (i < gaps.size()) {
+        map.putAll(gaps.get(i).asMap());
+      }
+      maps.add(map);
+    }
+    return maps;
+  }
+}

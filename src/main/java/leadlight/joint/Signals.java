@@ -1,0 +1,34 @@
+package leadlight.joint;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Named numbers about one joint or one gap, in the order in which they were added. */
+final class Signals {
+
+  private final Map<String, Double> values = new LinkedHashMap<>();
+
+  /** Adds one; a number that is not finite is a fault in the measure. */
+  Signals put(String name, double value) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalStateException("signal " + name + " is " + value);
+    }
+    values.put(name, value);
+    return this;
+  }
+
+  /** The value. */
+  double get(String name) {
+    Double value = values.get(name);
+    if (value == null) {
+      throw new IllegalArgumentException("no signal " + name);
+    }
+    return value;
+  }
+
+  /** All, in order. */
+  Map<String, Double> asMap() {
+    return Collections.unmodifiableMap(values);
+  }
+}

@@ -1,0 +1,76 @@
+package leadlight.joint;
+
+/**
+ * What the land ahead of the toe shows. A wetted toe has a slope there, which a ring lamp draws as a
+ * bright band across the land, a coaxial lamp as a dark one, a dome hardly (mirror rule: a facet
+ * tilted by t shows what lies 2t off the view axis). Without a fillet the light changes once, by a
+ * hard step at the toe, or runs in streaks along a domed deposit. So bands across count for, steps
+ * and streaks along count against.
+ */
+final class ToeSignals {
+
+  private ToeSignals() {}
+
+  static void measure(LevelledPatch joint, RowGeometry geometry, Signals into) {
+    double lead = 0.8 * geometry.leadHalf();
+    double land = 0.75 * geometry.landHalf();
+    double ahead = geometry.ahead();
+    band(joint, lead, ahead, into);
+    texture(joint, land, ahead, into);
+    colour(joint, lead, land, ahead, into);
+  }
+
+  private static void band(LevelledPatch joint, double lead, double ahead, Signals into) {
+    double top = new Zone(joint.light(), -lead, lead, -0.6, -0.15).median();
+    double end = new Zone(joint.light(), -lead, lead, 0.6 * ahead, 0.92 * ahead).median();
+    double[] near = new Zone(joint.light(), -lead, lead, -0.08, 0.75 * ahead).alongLead();
+    double[] slope =
+        Stats.slope(
+            Stats.smoothed(
+                new Zone(joint.light(), -lead, lead, -0.15, 0.8 * ahead).alongLead()));
+    double rise = Stats.greatest(slope);
+    double fall = -Stats.least(slope);
+    into.put("toe_bright_band", Stats.greatest(near) - Math.max(top, end));
+    into.put("toe_dark_band", Math.min(top, end) - Stats.least(near));
+    into.put("toe_step", Math.abs(top - end));
+    into.put("toe_rise", rise);
+    into.put("toe_fall", fall);
+    into.put("toe_band_edges", Math.min(rise, fall));
+    into.put(
+        "toe_band_order",
+        (Stats.indexOfGreatest(slope) - Stats.indexOfGreatest(Stats.negated(slope)))
+            / (double) PatchGrid.DENSITY);
+    double[] atToe =
+        Stats.slope(
+            Stats.smoothed(new Zone(joint.light(), -lead, lead, -0.12, 0.12).alongLead()));
+    into.put("toe_edge", Math.max(Stats.greatest(atToe), -Stats.least(atToe)));
+  }
+
+  private static void texture(LevelledPatch joint, double land, double ahead, Signals into) {
+    Zone slope = new Zone(joint.light(), -land, land, 0.05, 0.9 * ahead);
+    into.put("ahead_roughness_across", slope.roughnessAcross());
+    into.put("ahead_roughness_along", slope.roughnessAlong());
+    into.put("ahead_bands", Stats.roughness(slope.alongLead()));
+    into.put("ahead_streaks", Stats.roughness(slope.acrossLead()));
+    into.put("ahead_deviation", slope.deviation());
+    into.put("ahead_range", slope.quantile(0.95) - slope.quantile(0.05));
+    into.put(
+        "land_end_deviation",
+        new Zone(joint.light(), -land, land, 0.6 * ahead, 0.92 * ahead).deviation());
+  }
+
+  private static void colour(
+      LevelledPatch joint, double lead, double land, double ahead, Signals into) {
+    into.put("ahead_light", aheadLessLead(joint.light(), lead, land, ahead));
+    into.put("ahead_red_green", aheadLessLead(joint.redGreen(), lead, land, ahead));
+    into.put("ahead_yellow_blue", aheadLessLead(joint.yellowBlue(), lead, land, ahead));
+    into.put(
+        "ahead_yellow",
+        new Zone(joint.yellowBlue(), -land, land, 0.3 * ahead, 0.92 * ahead).median());
+  }
+
+  private static double aheadLessLead(float[] plane, double lead, double land, double ahead) {
+    return new Zone(plane, -land, land, 0.45 * ahead, 0.92 * ahead).median()
+        - new Zone(plane, -lead, lead, -0.6, -0.1).median();
+  }
+}

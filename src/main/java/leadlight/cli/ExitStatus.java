@@ -1,0 +1,33 @@
+package leadlight.cli;
+
+/**
+ * What a command's exit status means, worst first: of several photos the worst wins, in the order
+ * of these constants.
+ */
+enum ExitStatus {
+  FAULT(70, "a fault of ours; where the details are is said"),
+  UNUSABLE(2, "usage, or an input or output that cannot be used"),
+  DEFECT(3, "at least one joint is a defect"),
+  UNJUDGED(4, "no defect, but a joint is unjudged or the row was not found"),
+  GOOD(0, "every joint is acceptable or a process indicator");
+
+  private final int code;
+  private final String meaning;
+
+  ExitStatus(int code, String meaning) {
+    this.code = code;
+    this.meaning = meaning;
+  }
+
+  int code() {
+    return code;
+  }
+
+  String meaning() {
+    return meaning;
+  }
+
+  ExitStatus worse(ExitStatus other) {
+    return compareTo(other) <= 0 ? this : other;
+  }
+}

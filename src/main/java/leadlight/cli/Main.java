@@ -1,0 +1,64 @@
+package leadlight.cli;
+
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import leadlight.model.UserError;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+
+/** The entry point. */
+@Command(
+    name = "leadlight",
+    description = "Scores the solder joints of a fine-pitch connector row from a photo.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {"", "LEADLIGHT COMMAND --help tells more. It never certifies a board."})
+public final class Main {
+
+  private Main() {}
+
+  /** Runs a command and leaves with its exit status. */
+  public static void main(String[] args) {
+    System.exit(
+        run(new Streams(System.in, System.out, System.err, System.console() != null), args));
+  }
+
+  /** Runs a command as in a pipe (no progress) and gives its exit status. */
+  public static int run(InputStream in, PrintStream out, PrintStream err, String... args) {
+    return run(new Streams(in, out, err, false), args);
+  }
+
+  private static int run(Streams streams, String... args) {
+    PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
+    return new CommandLine(new Main())
+        .addSubcommand(new ScoreCommand(streams))
+        .addSubcommand(new TrialCommand(streams))
+        .setOut(out)
+        .setErr(err)
+        .setParameterExceptionHandler((e, arguments) -> usage(e))
+        .setExecutionExceptionHandler((e, command, parsed) -> failed(e, streams))
+        .execute(args);
+  }
+
+  private static int usage(ParameterException e) {
+    CommandLine command = e.getCommandLine();
+    String first = e.getMessage().lines().findFirst().orElse("wrong usage");
+    String name = command.getCommandSpec().qualifiedName();
+    command.getErr().println("leadlight: " + first + " (see " + name + " --help)");
+    return ExitStatus.UNUSABLE.code();
+  }
+
+  private static int failed(Exception e, Streams streams) {
+    if (e instanceof UserError) {
+      streams.err().println("leadlight: " + e.getMessage());
+      return ExitStatus.UNUSABLE.code();
+    }
+    streams.err().println("leadlight: " + FaultLog.write(e));
+    return ExitStatus.FAULT.code();
+  }
+}

@@ -1,0 +1,77 @@
+package leadlight.pipeline;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import leadlight.data.DataFile;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.RowSpec;
+
+/**
+ * What every report must say besides its findings: what a photo from above cannot show, and the
+ * cautions of the bench. The sentences are data in {@code models/advice.json}.
+ *
+ * @param notVisible what cannot be seen
+ * @param cautions what can hurt
+ */
+record Advice(
+    @JsonProperty(required = true) List<Sentence> notVisible,
+    @JsonProperty(required = true) List<Sentence> cautions) {
+
+  /** In a sentence, stands for all pairs of neighbours, as "1-2, 2-3". */
+  private static final String PAIRS = "{pairs}";
+
+  /**
+   * One sentence.
+   *
+   * @param text what it says
+   * @param connectors it is said only for connectors whose id starts with one of these; empty: all
+   * @param findings it is said only if one of these is found; empty: always
+   * @param source where it comes from
+   */
+  record Sentence(
+      @JsonProperty(required = true) String text,
+      @JsonProperty(required = true) List<String> connectors,
+      @JsonProperty(required = true) List<FindingKind> findings,
+      @JsonProperty(required = true) String source) {
+
+    private boolean fits(RowSpec row) {
+      return connectors.isEmpty() || connectors.stream().anyMatch(row.connectorId()::startsWith);
+    }
+
+    private boolean fits(Set<FindingKind> found) {
+      return findings.isEmpty() || findings.stream().anyMatch(found::contains);
+    }
+  }
+
+  static Advice builtIn() {
+    return DataFile.builtIn("advice.json").read(Advice.class);
+  }
+
+  List<String> notVisible(RowSpec row) {
+    String pairs =
+        IntStream.range(1, row.leads())
+            .mapToObj(pin -> pin + "-" + (pin + 1))
+            .collect(Collectors.joining(", "));
+    return notVisible.stream()
+        .filter(sentence -> sentence.fits(row))
+        .map(sentence -> sentence.text().replace(PAIRS, pairs))
+        .toList();
+  }
+
+  List<String> cautions(RowSpec row, List<GradedJoint> joints) {
+    Set<FindingKind> found =
+        joints.stream()
+            .flatMap(joint -> joint.findings().stream())
+            .map(Finding::kind)
+            .collect(Collectors.toSet());
+    return cautions.stream()
+        .filter(sentence -> sentence.fits(row) && sentence.fits(found))
+        .map(Sentence::text)
+        .toList();
+  }
+}

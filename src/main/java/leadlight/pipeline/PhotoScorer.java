@@ -1,0 +1,60 @@
+package leadlight.pipeline;
+
+import java.util.List;
+import java.util.Map;
+import leadlight.grade.AcceptanceSet;
+import leadlight.grade.Grader;
+import leadlight.joint.JointMeter;
+import leadlight.model.GradedJoint;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.model.Verdict;
+import leadlight.photo.Photo;
+import leadlight.row.RowFinder;
+
+/**
+ * Scores photos by one set of settings. Holds no state of a photo: safe for use by several threads
+ * at once, and the same photo always gives the same result.
+ */
+public final class PhotoScorer {
+
+  private final Settings settings;
+  private final RowFinder finder = new RowFinder();
+  private final JointMeter meter = new JointMeter();
+  private final Grader grader;
+  private final Advice advice = Advice.builtIn();
+
+  /** Takes what is asked for and the limits to judge by. */
+  public PhotoScorer(Settings settings, AcceptanceSet limits) {
+    this.settings = settings;
+    this.grader = new Grader(limits, settings.productClass());
+  }
+
+  /** Looks for the row, then scores its joints. */
+  public ScoredPhoto score(Photo photo) {
+    return score(photo, finder.find(photo.frame(), settings.row(), settings.hint()));
+  }
+
+  /** Scores the joints of a row that is already known. */
+  public ScoredPhoto score(Photo photo, RowOutcome row) {
+    List<GradedJoint> joints =
+        row instanceof RowOutcome.Found found
+            ? grader.grade(settings.row(), meter.measure(photo.frame(), settings.row(), found))
+            : List.of();
+    return new ScoredPhoto(
+        photo.info(),
+        settings,
+        row,
+        joints,
+        joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
+        List.of(),
+        advice.notVisible(settings.row()),
+        advice.cautions(settings.row(), joints));
+  }
+
+  /** The numbers that the judgement of each joint rests on, pin 1 first, in a fixed order. */
+  public List<Map<String, Double>> features(Photo photo, RowOutcome.Found row) {
+    return meter.features(photo.frame(), settings.row(), row);
+  }
+}

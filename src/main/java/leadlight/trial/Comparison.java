@@ -1,0 +1,85 @@
+package leadlight.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.model.GradedJoint;
+import leadlight.model.PointPx;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Verdict;
+
+/** Sets what Leadlight said of a photo beside the truth, by the rules in docs/accuracy.md. */
+public final class Comparison {
+
+  /** A row is right if its toes lie, in the median, closer than this to the true ones. */
+  static final double RIGHT_BELOW_OF_PITCH = 0.35;
+
+  private Comparison() {}
+
+  /**
+   * Compares one photo. The joints of a wrong row are compared pin by pin like any others: a
+   * verdict on the wrong joint is a wrong verdict.
+   */
+  public static PhotoOutcome of(PhotoTruth truth, ScoredPhoto scored) {
+    if (scored.row() instanceof RowOutcome.NotFound none) {
+      return new PhotoOutcome(truth, RowResult.NOT_FOUND, Double.NaN, none.reason(), List.of());
+    }
+    List<JointOutcome> joints = new ArrayList<>();
+    for (int i = 0; i < truth.leads(); i++) {
+      joints.add(joint(truth, truth.joints().get(i), scored.joints().get(i)));
+    }
+    double median =
+        Quantiles.median(
+                joints.stream()
+                    .filter(joint -> joint.lateralPx().isPresent())
+                    .mapToDouble(Comparison::distancePx)
+                    .toArray())
+            / truth.pitchPx();
+    RowResult row = median < RIGHT_BELOW_OF_PITCH ? RowResult.RIGHT : RowResult.WRONG;
+    return new PhotoOutcome(truth, row, median, "", joints);
+  }
+
+  private static double distancePx(JointOutcome joint) {
+    return Math.hypot(joint.lateralPx().getAsDouble(), joint.axialPx().getAsDouble());
+  }
+
+  private static JointOutcome joint(PhotoTruth photo, JointTruth truth, GradedJoint opinion) {
+    Optional<PointPx> toe = truth.toePx();
+    PointPx reported = opinion.joint().lead().toePx();
+    double cos = Math.cos(photo.angleRad());
+    double sin = Math.sin(photo.angleRad());
+    // Outwards is against the body; the cross product tells which normal of the row that is.
+    double outwards =
+        -sin * photo.towardsBodyPx().x() + cos * photo.towardsBodyPx().y() > 0 ? -1 : 1;
+    return new JointOutcome(
+        truth,
+        opinion,
+        result(truth.class2(), opinion.verdict()),
+        component(toe, reported, cos, sin),
+        component(toe, reported, -outwards * sin, outwards * cos));
+  }
+
+  private static OptionalDouble component(
+      Optional<PointPx> from, PointPx to, double alongX, double alongY) {
+    return from.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            (to.x() - from.get().x()) * alongX + (to.y() - from.get().y()) * alongY);
+  }
+
+  static JointResult result(TrueClass truth, Verdict verdict) {
+    if (truth == TrueClass.LIMIT) {
+      return JointResult.NOT_COUNTED;
+    }
+    if (verdict == Verdict.UNJUDGED) {
+      return JointResult.UNJUDGED;
+    }
+    boolean called = verdict == Verdict.DEFECT;
+    if (truth == TrueClass.DEFECT) {
+      return called ? JointResult.CAUGHT : JointResult.MISSED;
+    }
+    return called ? JointResult.FALSE_CALL : JointResult.PASSED;
+  }
+}

@@ -1,0 +1,38 @@
+package leadlight.trial;
+
+import java.util.OptionalDouble;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+
+/**
+ * One joint of a found row: truth beside opinion.
+ *
+ * @param truth what is true
+ * @param opinion what Leadlight said
+ * @param result what that was worth
+ * @param lateralPx reported minus true toe along the row; empty if the lead is missing
+ * @param axialPx reported minus true toe along the lead, outwards; empty if the lead is missing
+ */
+public record JointOutcome(
+    JointTruth truth,
+    GradedJoint opinion,
+    JointResult result,
+    OptionalDouble lateralPx,
+    OptionalDouble axialPx) {
+
+  /** True if one of the findings is of a kind that the truth names. */
+  public boolean namedRight() {
+    return opinion.findings().stream()
+        .anyMatch(finding -> truth.findings().contains(finding.kind().id()));
+  }
+
+  /** True if the findings hold this kind. */
+  boolean names(FindingKind kind) {
+    return opinion.findings().stream().anyMatch(finding -> finding.kind() == kind);
+  }
+
+  /** True if the joint counts towards the rates. */
+  boolean counted() {
+    return result != JointResult.NOT_COUNTED;
+  }
+}

@@ -1,0 +1,26 @@
+package leadlight.trial;
+
+import java.util.List;
+
+/**
+ * One photo with truth: what Leadlight made of it.
+ *
+ * @param truth what is true
+ * @param row what its row was worth
+ * @param medianOfPitch median over the leads of the distance of reported and true toe, over the
+ *     pitch; NaN if no row was found
+ * @param reason why no row was found; empty if one was
+ * @param joints truth beside opinion, pin 1 first; empty if no row was found
+ */
+public record PhotoOutcome(
+    PhotoTruth truth,
+    RowResult row,
+    double medianOfPitch,
+    String reason,
+    List<JointOutcome> joints) {
+
+  /** Copies the list. */
+  public PhotoOutcome {
+    joints = List.copyOf(joints);
+  }
+}

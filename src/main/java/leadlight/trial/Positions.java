@@ -1,0 +1,105 @@
+package leadlight.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import leadlight.model.Lead;
+import leadlight.model.Measure;
+import leadlight.model.Quantity;
+
+/**
+ * How exact the places are, over the leads of right rows, and how honest the stated uncertainties.
+ *
+ * @param leads number of leads compared
+ * @param lateralMedian median distance along the row, over the pitch
+ * @param lateralP95 95th percentile of it
+ * @param axialMedian median distance along the lead, over the pitch
+ * @param axialP95 95th percentile of it
+ * @param lateralCovered toes whose true place lies within 2 u along the row
+ * @param axialCovered toes whose true place lies within 2 u along the lead
+ * @param overhangCovered true side overhangs within 2 u of the measured one; a negative measure
+ *     counts as none, as the truth does
+ * @param overhangingCovered the same of leads that truly overhang
+ */
+public record Positions(
+    int leads,
+    double lateralMedian,
+    double lateralP95,
+    double axialMedian,
+    double axialP95,
+    Rate lateralCovered,
+    Rate axialCovered,
+    Rate overhangCovered,
+    Rate overhangingCovered) {
+
+  /** Measures the leads of the photos whose row is right. */
+  public static Positions of(List<PhotoOutcome> photos) {
+    List<Double> lateral = new ArrayList<>();
+    List<Double> axial = new ArrayList<>();
+    Share lateralCovered = new Share();
+    Share axialCovered = new Share();
+    Share overhang = new Share();
+    Share overhanging = new Share();
+    for (PhotoOutcome photo : photos) {
+      if (photo.row() != RowResult.RIGHT) {
+        continue;
+      }
+      for (JointOutcome joint : photo.joints()) {
+        if (joint.lateralPx().isEmpty()) {
+          continue;
+        }
+        Lead lead = joint.opinion().joint().lead();
+        double across = Math.abs(joint.lateralPx().getAsDouble());
+        double along = Math.abs(joint.axialPx().getAsDouble());
+        lateral.add(across / photo.truth().pitchPx());
+        axial.add(along / photo.truth().pitchPx());
+        lateralCovered.add(across <= 2 * lead.uAcrossPx());
+        axialCovered.add(along <= 2 * lead.uAlongPx());
+        addOverhang(joint, photo.truth().leadWidthMm(), overhang, overhanging);
+      }
+    }
+    return new Positions(
+        lateral.size(),
+        quantile(lateral, 0.5),
+        quantile(lateral, 0.95),
+        quantile(axial, 0.5),
+        quantile(axial, 0.95),
+        lateralCovered.rate(),
+        axialCovered.rate(),
+        overhang.rate(),
+        overhanging.rate());
+  }
+
+  private static void addOverhang(
+      JointOutcome joint, double leadWidthMm, Share all, Share overhanging) {
+    Quantity measured = joint.opinion().joint().measures().get(Measure.SIDE_OVERHANG);
+    OptionalDouble truth = joint.truth().sideOverhangOfLeadWidth();
+    if (measured == null || truth.isEmpty()) {
+      return;
+    }
+    double trueMm = truth.getAsDouble() * leadWidthMm;
+    boolean covered = Math.abs(Math.max(measured.value(), 0) - trueMm) <= 2 * measured.u();
+    all.add(covered);
+    if (trueMm > 0) {
+      overhanging.add(covered);
+    }
+  }
+
+  private static double quantile(List<Double> values, double p) {
+    return Quantiles.at(values.stream().mapToDouble(Double::doubleValue).toArray(), p);
+  }
+
+  private static final class Share {
+    private int count;
+    private int of;
+
+    void add(boolean counts) {
+      count += counts ? 1 : 0;
+      of++;
+    }
+
+    Rate rate() {
+      return new Rate(count, of);
+    }
+  }
+}

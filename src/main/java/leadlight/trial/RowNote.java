@@ -1,0 +1,40 @@
+package leadlight.trial;
+
+import java.util.List;
+import leadlight.model.PointPx;
+
+/**
+ * What a person noted of the row in a real photo.
+ *
+ * @param photo file name
+ * @param kind kind of part, for people
+ * @param leads number of leads
+ * @param pitchPx pitch in the picture
+ * @param pitchMm assumed pitch
+ * @param uneven true for the USB Type-C row, whose lands are unevenly pitched
+ * @param towardsBodyPx direction to the body, any length
+ * @param centresPx middle of each lead, pin 1 first; good across the leads, loose along them
+ * @param factory true if a factory soldered it
+ * @param assembly how it was soldered, for people
+ */
+public record RowNote(
+    String photo,
+    String kind,
+    int leads,
+    double pitchPx,
+    double pitchMm,
+    boolean uneven,
+    PointPx towardsBodyPx,
+    List<PointPx> centresPx,
+    boolean factory,
+    String assembly) {
+
+  /** Copies the list; there must be a middle for each lead, at least three. */
+  public RowNote {
+    centresPx = List.copyOf(centresPx);
+    if (leads < 3 || centresPx.size() != leads) {
+      throw new IllegalArgumentException(
+          "a row of " + leads + " leads needs as many middles, has " + centresPx.size());
+    }
+  }
+}

@@ -1,11 +1,20 @@
 package leadlight.cli;
 
 import leadlight.grade.AcceptanceSet;
+import picocli.CommandLine.Option;
 
 /** The limits to judge by. */
 final class Limits {
 
+  @Option(
+      names = "--limits",
+      paramLabel = "SET|FILE",
+      defaultValue = AcceptanceSet.DEFAULT_ID,
+      description =
+          "Workmanship limits: a built-in set or a .json file (default: ${DEFAULT-VALUE}).")
+  private String set;
+
   AcceptanceSet load() {
-    return new AcceptanceSet("ipc-a-610-gull-wing");
+    return AcceptanceSet.load(set);
   }
 }

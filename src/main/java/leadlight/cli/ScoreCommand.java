@@ -39,15 +39,17 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Mixin private RowOptions row;
 
+  @Mixin private Limits limits;
+
   ScoreCommand(Streams streams) {
     this.streams = streams;
   }
 
   @Override
   public Integer call() {
-    AcceptanceSet limits = new Limits().load();
-    Settings settings = new Settings(row.spec(), productClass, limits.id(), Optional.empty());
-    PhotoScorer scorer = new PhotoScorer(settings, limits);
+    AcceptanceSet set = limits.load();
+    Settings settings = new Settings(row.spec(), productClass, set.id(), Optional.empty());
+    PhotoScorer scorer = new PhotoScorer(settings, set);
     ExitStatus worst = ExitStatus.GOOD;
     for (Path file : photos) {
       worst = worst.worse(one(file, scorer));

@@ -62,6 +62,8 @@ final class TrialCommand implements Callable<Integer> {
 
   @Mixin private Threads threads;
 
+  @Mixin private Limits limits;
+
   TrialCommand(Streams streams) {
     this.streams = streams;
   }
@@ -95,9 +97,9 @@ final class TrialCommand implements Callable<Integer> {
     RowSpec spec =
         RowSpec.plain(
             truth.leads(), truth.pitchMm(), OptionalDouble.empty(), OptionalDouble.empty());
-    AcceptanceSet limits = new Limits().load();
+    AcceptanceSet set = limits.load();
     PhotoScorer scorer =
-        new PhotoScorer(new Settings(spec, TRUE_CLASS, limits.id(), Optional.empty()), limits);
+        new PhotoScorer(new Settings(spec, TRUE_CLASS, set.id(), Optional.empty()), set);
     try (Photo photo = new PhotoReader().read(trial.file())) {
       ScoredPhoto scored =
           truthPositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);

@@ -32,17 +32,20 @@ class ArchitectureTest {
 
   private static final Map<String, Set<String>> MAY_USE =
       new TreeMap<>(
-          Map.of(
-              "model", Set.of(),
-              "data", Set.of("model"),
-              "vision", Set.of("model"),
-              "photo", Set.of("model", "vision"),
-              "row", Set.of("model", "vision", "data"),
-              "joint", Set.of("model", "vision", "data"),
-              "connector", Set.of("model", "data"),
-              "grade", Set.of("model", "data"),
-              "report", Set.of("model", "data"),
-              "scene", Set.of("model", "data", "connector")));
+          Map.ofEntries(
+              Map.entry("model", Set.of()),
+              Map.entry("data", Set.of("model")),
+              Map.entry("vision", Set.of("model")),
+              Map.entry("photo", Set.of("model", "vision")),
+              Map.entry("row", Set.of("model", "vision", "data")),
+              Map.entry("joint", Set.of("model", "vision", "data")),
+              Map.entry("connector", Set.of("model", "data")),
+              Map.entry("grade", Set.of("model", "data")),
+              Map.entry("report", Set.of("model", "data")),
+              Map.entry("scene", Set.of("model", "data", "connector")),
+              Map.entry(
+                  "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),
+              Map.entry("trial", Set.of("model", "data", "vision", "pipeline"))));
 
   @ArchTest
   static final ArchRule nothing_depends_on_the_commands =

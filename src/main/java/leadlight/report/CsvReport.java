@@ -48,8 +48,19 @@ final class CsvReport {
     List<String> header =
         new ArrayList<>(
             List.of(
-                "photo", "pin", "name", "verdict", "findings", "evidence", "clause", "settle_by",
-                "unjudged_because", "toe_x_px", "toe_y_px", "heel_x_px", "heel_y_px"));
+                "photo",
+                "pin",
+                "name",
+                "verdict",
+                "findings",
+                "evidence",
+                "clause",
+                "settle_by",
+                "unjudged_because",
+                "toe_x_px",
+                "toe_y_px",
+                "heel_x_px",
+                "heel_y_px"));
     for (Measure measure : Measure.values()) {
       header.add(measure.id());
       header.add("u_" + measure.id());

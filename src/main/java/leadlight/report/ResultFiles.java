@@ -18,10 +18,10 @@ import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
 
 /**
- * The files of one photo in an output folder. All are written aside first and renamed when complete.
- * A photo of the same bytes replaces its own results; another photo's files are never touched: the
- * name gets -2, -3 and so on. A name is claimed by creating its JSON file, so that neither threads
- * nor processes take the same one.
+ * The files of one photo in an output folder. All are written aside first and renamed when
+ * complete. A photo of the same bytes replaces its own results; another photo's files are never
+ * touched: the name gets -2, -3 and so on. A name is claimed by creating its JSON file, so that
+ * neither threads nor processes take the same one.
  */
 final class ResultFiles {
 

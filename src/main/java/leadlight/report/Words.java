@@ -17,8 +17,7 @@ final class Words {
 
   /** Worst first, as a report lists them. */
   static final List<Verdict> WORST_FIRST =
-      List.of(
-          Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
+      List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
 
   static final String NO_CERTIFICATE = "Leadlight does not certify a board.";
 

@@ -12,13 +12,14 @@ import leadlight.model.RowSpec;
  */
 final class GeometryFinder {
 
-  /** Where a land's edge may lie, half widths in pitches; lands of figures span 0.22 to 0.34. */
-  private static final double LAND_LEAST = 0.2;
+  /**
+   * Half widths that drawings give, in pitches: lands 0.30 mm at 0.5 mm, 0.23 and 0.22 at 0.4 (the
+   * open footprints of the connectors served), tails 0.18 to 0.25 mm. An edge far from there is
+   * more likely the mask's opening, a trace or a streak, so its strength counts less.
+   */
+  private static final Prior LAND = new Prior(0.2, 0.44, 0.295, 0.04);
 
-  private static final double LAND_MOST = 0.44;
-
-  /** Where a lead's edge may lie: leads are 0.18 to 0.25 mm wide at 0.4 to 0.8 mm pitch. */
-  private static final double LEAD_LEAST = 0.1;
+  private static final Prior LEAD = new Prior(0.1, 0.4, 0.22, 0.04);
 
   /** A lead is narrower than its land by at least this on either side. */
   private static final double LEAD_WITHIN_LAND = 0.03;
@@ -37,11 +38,11 @@ final class GeometryFinder {
     double landHalf =
         statedLandHalf()
             .orElseGet(
-                () -> edge(false, 0.3 * ahead, 0.85 * ahead, LAND_LEAST, LAND_MOST));
+                () -> edge(false, 0.3 * ahead, 0.85 * ahead, LAND));
     double leadHalf =
         spec.leadWidthMm().isPresent()
             ? spec.leadWidthMm().getAsDouble() / spec.pitchMm() / 2
-            : edge(true, 0.8 * heelY, -0.15, LEAD_LEAST, landHalf - LEAD_WITHIN_LAND);
+            : edge(true, 0.8 * heelY, -0.15, LEAD.below(landHalf - LEAD_WITHIN_LAND));
     return new RowGeometry(leadHalf, landHalf, ahead, heelY);
   }
 
@@ -62,12 +63,13 @@ final class GeometryFinder {
   }
 
   /** Half distance of the strongest edge pair of the median profile; refined by a parabola. */
-  private double edge(boolean onLead, double y0, double y1, double least, double most) {
+  private double edge(boolean onLead, double y0, double y1, Prior prior) {
     double[] strength = edgeStrength(onLead, y0, y1);
-    int first = (int) Math.round(least * PatchGrid.DENSITY);
-    int last = Math.max(first, (int) Math.round(most * PatchGrid.DENSITY));
+    int first = (int) Math.round(prior.least * PatchGrid.DENSITY);
+    int last = Math.max(first, (int) Math.round(prior.most * PatchGrid.DENSITY));
     int best = first;
     for (int i = first; i <= last; i++) {
+      strength[i] *= prior.weight(i / (double) PatchGrid.DENSITY);
       if (strength[i] > strength[best]) {
         best = i;
       }
@@ -122,5 +124,17 @@ final class GeometryFinder {
     double curvature = values[at - 1] - 2 * values[at] + values[at + 1];
     double shift = curvature == 0 ? 0 : (values[at - 1] - values[at + 1]) / (2 * curvature);
     return Math.max(-0.5, Math.min(0.5, shift));
+  }
+
+  private record Prior(double least, double most, double usual, double spread) {
+
+    Prior below(double bound) {
+      return new Prior(least, Math.min(most, bound), usual, spread);
+    }
+
+    double weight(double half) {
+      double distance = (half - usual) / spread;
+      return Math.exp(-distance * distance / 2);
+    }
   }
 }

@@ -1,15 +1,23 @@
 package leadlight.photo;
 
+import java.util.List;
 import leadlight.model.PhotoInfo;
 import leadlight.vision.Frame;
 
 /**
- * Placeholder until intake is built: an upright picture and what is known of its file.
+ * An upright picture and what is known of its file.
  *
- * @param info the file
- * @param frame the picture, closed with this object
+ * @param info the file; its size is the frame's
+ * @param frame the picture, orientation applied, closed with this object
+ * @param notes sentences for the user on what was done to read it: wrong extension, further pages,
+ *     reading at half size; usually empty
  */
-public record Photo(PhotoInfo info, Frame frame) implements AutoCloseable {
+public record Photo(PhotoInfo info, Frame frame, List<String> notes) implements AutoCloseable {
+
+  /** Copies the notes. */
+  public Photo {
+    notes = List.copyOf(notes);
+  }
 
   @Override
   public void close() {

@@ -1,36 +1,157 @@
 package leadlight.photo;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
 import leadlight.vision.Codec;
+import leadlight.vision.Codec.Decoded;
+import leadlight.vision.EncodedPicture;
 import leadlight.vision.Frame;
 
-/** Placeholder until intake is built: decodes without limits, orientation, time and hash. */
+/**
+ * Reads JPEG, PNG, TIFF, BMP and WebP files, told by content, into upright photos.
+ *
+ * <p>16-bit values are scaled to 8 by division (see {@link Codec}); grey becomes three equal
+ * channels; an alpha channel is dropped; of a TIFF of several pages the first is taken, with a
+ * note. Colour profiles are not applied. Refused with one line: CMYK, moving pictures, raw camera
+ * files and other formats, files that are cut short or damaged, and sizes beyond {@code
+ * models/photo/limits.json}, these before memory is taken.
+ */
 public final class PhotoReader {
 
-  /** Reads a file. */
+  private static final int JPEG_BLOCK_ROWS = 16;
+  private static final int JPEG_FILL = 128;
+
+  private final IntakeCheck check;
+
+  /** A reader with the built-in limits. */
+  public PhotoReader() {
+    this(PhotoLimits.standard());
+  }
+
+  PhotoReader(PhotoLimits limits) {
+    check = new IntakeCheck(limits.intake());
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @return to be closed by the caller
+   * @throws UserError if the file cannot be read or is no fit picture: one line that says what,
+   *     where and what to do
+   */
   public Photo read(Path file) {
-    try {
-      Frame frame =
-          Codec.decode(Files.readAllBytes(file))
-              .orElseThrow(() -> new UserError(file + ": not a picture"));
-      PhotoInfo info =
-          new PhotoInfo(
-              file.getFileName().toString(),
-              "",
-              frame.widthPx(),
-              frame.heightPx(),
-              "",
-              8,
-              1,
-              Optional.empty());
-      return new Photo(info, frame);
+    try (Source source = Source.open(file)) {
+      check.file(source);
+      Header header = Header.of(source);
+      check.picture(source, header);
+      return read(source, header);
     } catch (IOException e) {
-      throw new UserError(file + ": cannot be read");
+      // Only closing can fail here, after all has been read.
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Photo read(Source source, Header header) {
+    List<String> notes = new ArrayList<>(header.notes());
+    FileName.mismatch(source.file(), header.format()).ifPresent(notes::add);
+    MessageDigest hash = sha256();
+    Decoded decoded = decode(source, header, hash);
+    try {
+      refuseUnlike(source, header, decoded.frame());
+    } catch (UserError e) {
+      decoded.frame().close();
+      throw e;
+    }
+    if (decoded.significantBits() != header.bitsPerChannel()) {
+      notes.add(
+          "Its values use " + decoded.significantBits() + " of 16 bits; they were stretched.");
+    }
+    Frame frame = upright(header, decoded.frame(), notes);
+    return new Photo(info(source, header, frame, hash), frame, notes);
+  }
+
+  private Decoded decode(Source source, Header header, MessageDigest hash) {
+    try (EncodedPicture picture = source.load(hash)) {
+      Optional<Decoded> decoded =
+          header.bitsPerChannel() == 16
+              ? Codec.decode16(picture)
+              : Codec.decode(picture, halvedOnTheWay(header));
+      return decoded.orElseThrow(source::damaged);
+    }
+  }
+
+  private boolean halvedOnTheWay(Header header) {
+    return check.half(header) && "jpeg".equals(header.format());
+  }
+
+  /**
+   * Refuses a picture that is not what its header says. A JPEG whose data end early is filled up
+   * with mid grey by the decoder, without a word.
+   */
+  private void refuseUnlike(Source source, Header header, Frame frame) {
+    int by = halvedOnTheWay(header) ? 2 : 1;
+    int width = (header.widthPx() + by - 1) / by;
+    int height = (header.heightPx() + by - 1) / by;
+    boolean swapped = turnedByDecoder(header) && header.exif().orientation() >= 5;
+    if (frame.widthPx() != (swapped ? height : width)
+        || frame.heightPx() != (swapped ? width : height)) {
+      throw source.damaged();
+    }
+    int rows = Math.min(JPEG_BLOCK_ROWS / by, height);
+    if ("jpeg".equals(header.format()) && frame.isFlat(0, height - rows, width, rows, JPEG_FILL)) {
+      throw source.refused(
+          "ends in plain mid grey, as a picture does whose data end early; copy it again, or crop"
+              + " the grey away");
+    }
+  }
+
+  private Frame upright(Header header, Frame stored, List<String> notes) {
+    Frame frame = stored;
+    if (check.half(header)) {
+      notes.add("The picture is very large and was read at half size; positions count in that.");
+      if (!halvedOnTheWay(header)) {
+        frame = replaced(frame, frame.shrunk(0.5));
+      }
+    }
+    int orientation = turnedByDecoder(header) ? 1 : header.exif().orientation();
+    return orientation == 1 ? frame : replaced(frame, frame.upright(orientation));
+  }
+
+  private static boolean turnedByDecoder(Header header) {
+    return "tiff".equals(header.format());
+  }
+
+  private static Frame replaced(Frame old, Frame by) {
+    old.close();
+    return by;
+  }
+
+  private static PhotoInfo info(Source source, Header header, Frame frame, MessageDigest hash) {
+    return new PhotoInfo(
+        source.file().getFileName().toString(),
+        HexFormat.of().formatHex(hash.digest()),
+        frame.widthPx(),
+        frame.heightPx(),
+        header.format(),
+        header.bitsPerChannel(),
+        header.exif().orientation(),
+        header.exif().takenAt());
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
     }
   }
 }

@@ -8,6 +8,7 @@ import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
+import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 
@@ -71,6 +72,25 @@ public final class Frame implements AutoCloseable {
     Mat small = new Mat();
     Imgproc.resize(mat(), small, new Size(), factor, factor, Imgproc.INTER_AREA);
     return new Frame(small);
+  }
+
+  /**
+   * A copy turned and mirrored as an Exif orientation asks.
+   *
+   * @param exifOrientation 1 to 8
+   */
+  public Frame upright(int exifOrientation) {
+    return new Frame(Turn.upright(mat(), exifOrientation));
+  }
+
+  /** Whether every pixel of a part has the same value {@code level} in all three channels. */
+  public boolean isFlat(int x, int y, int widthPx, int heightPx, int level) {
+    try (MatScope scope = new MatScope()) {
+      Mat part = scope.add(mat().submat(new Rect(x, y, widthPx, heightPx)));
+      Mat same = scope.add(new Mat());
+      Core.inRange(part, Scalar.all(level), Scalar.all(level), same);
+      return Core.countNonZero(same) == widthPx * heightPx;
+    }
   }
 
   /** A copy of a part; the part must lie within the frame. */

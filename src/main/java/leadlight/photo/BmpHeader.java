@@ -1,0 +1,45 @@
+package leadlight.photo;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.List;
+
+/** The two headers of a BMP (Microsoft's BITMAPFILEHEADER, BITMAPCOREHEADER, BITMAPINFOHEADER). */
+final class BmpHeader {
+
+  private static final int CORE = 12;
+  private static final int LARGEST = 124;
+  private static final int INFO_END = 34;
+
+  private BmpHeader() {}
+
+  static boolean fits(ByteBuffer start) {
+    if (!Header.starts(start, 0, 'B', 'M') || start.limit() < INFO_END) {
+      return false;
+    }
+    int headSize = little(start).getInt(14);
+    return headSize >= CORE && headSize <= LARGEST;
+  }
+
+  static Header read(Source source) {
+    ByteBuffer head = little(source.at(0, INFO_END));
+    boolean core = head.getInt(14) == CORE;
+    int width = core ? head.getShort(18) & 0xffff : head.getInt(18);
+    int height = Math.abs(core ? head.getShort(20) & 0xffff : head.getInt(22));
+    int bitsPerPixel = head.getShort(core ? 24 : 28);
+    boolean packed = !core && isRunLength(head.getInt(30));
+    double stride = Math.floor((width * (double) bitsPerPixel + 31) / 32) * 4;
+    if (!packed && (head.getInt(10) & 0xffffffffL) + stride * height > source.size()) {
+      throw source.cutShort();
+    }
+    return new Header("bmp", width, height, 8, Exif.NONE, List.of());
+  }
+
+  private static boolean isRunLength(int compression) {
+    return compression == 1 || compression == 2;
+  }
+
+  private static ByteBuffer little(ByteBuffer bytes) {
+    return bytes.duplicate().order(ByteOrder.LITTLE_ENDIAN);
+  }
+}

@@ -1,0 +1,30 @@
+package leadlight.photo;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Whether a file's extension fits its content. */
+final class FileName {
+
+  private static final Map<String, List<String>> EXTENSIONS =
+      Map.of(
+          "jpeg", List.of("jpg", "jpeg", "jpe", "jfif", "mpo"),
+          "png", List.of("png"),
+          "tiff", List.of("tif", "tiff"),
+          "bmp", List.of("bmp", "dib"),
+          "webp", List.of("webp"));
+
+  private FileName() {}
+
+  /** A sentence if the extension says something else. */
+  static Optional<String> mismatch(Path file, String format) {
+    String name = file.getFileName().toString();
+    String extension = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    return EXTENSIONS.get(format).contains(extension)
+        ? Optional.empty()
+        : Optional.of("The file is a " + format.toUpperCase(Locale.ROOT) + " by its content.");
+  }
+}

@@ -1,0 +1,50 @@
+package leadlight.photo;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import leadlight.data.DataFile;
+
+/**
+ * What a photo may be: {@code models/photo/limits.json}.
+ *
+ * @param intake what is read at all
+ * @param fitness from where on the picture as a whole deserves a sentence
+ */
+record PhotoLimits(
+    @JsonProperty(required = true) Intake intake, @JsonProperty(required = true) Fit fitness) {
+
+  /** Sizes, in units of 10^6 bytes or pixels, and pixels a side. */
+  record Intake(
+      @JsonProperty(required = true) Limit fileMegabytesMax,
+      @JsonProperty(required = true) Limit pictureMegapixelsMax,
+      @JsonProperty(required = true) Limit fullSizeMegapixelsMax,
+      @JsonProperty(required = true) Limit sidePxMax,
+      @JsonProperty(required = true) Limit sidePxMin,
+      @JsonProperty(required = true) Limit workingMegabytesMax) {
+
+    Intake {
+      if (fullSizeMegapixelsMax.value() > pictureMegapixelsMax.value()) {
+        throw new IllegalArgumentException(
+            "full_size_megapixels_max must not exceed picture_megapixels_max");
+      }
+      if (sidePxMin.value() > sidePxMax.value()) {
+        throw new IllegalArgumentException("side_px_min must not exceed side_px_max");
+      }
+      if (fileMegabytesMax.value() > Integer.MAX_VALUE / 1e6) {
+        throw new IllegalArgumentException("file_megabytes_max must be below 2147");
+      }
+    }
+  }
+
+  /** Bounds on {@link PictureFacts}, in their units. */
+  record Fit(
+      @JsonProperty(required = true) Limit edgeBlurPxMax,
+      @JsonProperty(required = true) Limit burntOutShareMax,
+      @JsonProperty(required = true) Limit blackShareMax,
+      @JsonProperty(required = true) Limit contrastMin,
+      @JsonProperty(required = true) Limit noiseMax) {}
+
+  /** The built-in limits. */
+  static PhotoLimits standard() {
+    return DataFile.builtIn("photo/limits.json").read(PhotoLimits.class);
+  }
+}

@@ -56,6 +56,20 @@ public final class Homography {
         (m[0] * m[4] - m[1] * m[3]) / det);
   }
 
+  /** This map applied after another: {@code after(first).map(p)} is {@code map(first.map(p))}. */
+  public Homography after(Homography first) {
+    double[] product = new double[9];
+    for (int i = 0; i < 9; i++) {
+      int row = i / 3 * 3;
+      int column = i % 3;
+      product[i] =
+          m[row] * first.m[column]
+              + m[row + 1] * first.m[column + 3]
+              + m[row + 2] * first.m[column + 6];
+    }
+    return new Homography(product);
+  }
+
   /** The nine numbers, row by row. */
   public double[] rowMajor() {
     return m.clone();

@@ -1,0 +1,96 @@
+package leadlight.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import leadlight.model.PointPx;
+import leadlight.model.ScoredPhoto;
+import leadlight.vision.Frame;
+
+/** The whole photo without any mark, with where the row lies in it and the cautions beside it. */
+final class PhotoPanel implements Block {
+
+  private static final int MOST_HEIGHT_PX = 640;
+  private static final int CAPTION_PX = 26;
+  private static final int GAP_PX = 32;
+  private static final int LEAST_SIDE_PX = 460;
+
+  private final Frame picture;
+  private final double factor;
+  private final boolean beside;
+  private final Optional<Locator> locator;
+  private final TextBlock cautions;
+  private final String caption;
+
+  /**
+   * Takes the photo, already shrunk to a size worth pasting.
+   *
+   * @param corners the row's corners in the picture; empty if there is none
+   */
+  PhotoPanel(ScoredPhoto scored, Frame picture, List<PointPx> corners, int widthPx) {
+    this.picture = picture;
+    this.factor =
+        Math.min(
+            1,
+            Math.min(
+                widthPx / (double) picture.widthPx(),
+                MOST_HEIGHT_PX / (double) picture.heightPx()));
+    int side = widthPx - shownWidthPx() - GAP_PX;
+    this.beside = side >= LEAST_SIDE_PX;
+    this.locator =
+        corners.isEmpty()
+            ? Optional.empty()
+            : Optional.of(new Locator(picture, corners, scored.joints().size()));
+    int locatorPx = locator.map(Locator::widthPx).orElse(-GAP_PX);
+    this.cautions = new TextBlock(beside ? side : widthPx - locatorPx - GAP_PX);
+    if (!scored.cautions().isEmpty()) {
+      cautions.add(TextStyle.BODY_BOLD, "Cautions").addAll(TextStyle.BODY, scored.cautions());
+    }
+    double shown = factor * picture.widthPx() / scored.photo().widthPx();
+    this.caption =
+        "The whole photo, nothing drawn on it, "
+            + scored.photo().widthPx()
+            + " x "
+            + scored.photo().heightPx()
+            + " px"
+            + (shown > 0.995
+                ? "."
+                : String.format(Locale.ROOT, ", shown at %.2f of its size.", shown));
+  }
+
+  private int shownWidthPx() {
+    return (int) Math.max(1, Math.round(factor * picture.widthPx()));
+  }
+
+  private int shownHeightPx() {
+    return (int) Math.max(1, Math.round(factor * picture.heightPx()));
+  }
+
+  @Override
+  public int heightPx() {
+    int photo = CAPTION_PX + shownHeightPx();
+    int locatorPx = locator.map(Locator::heightPx).orElse(0);
+    return beside
+        ? Math.max(photo, locatorPx + GAP_PX / 2 + cautions.heightPx())
+        : photo + GAP_PX / 2 + Math.max(locatorPx, cautions.heightPx());
+  }
+
+  @Override
+  public void paint(Pen pen, int x, int y) {
+    int top = y + CAPTION_PX;
+    pen.text(TextStyle.NOTE, caption, x, y + 17);
+    pen.canvas().paste(picture, x, top, shownWidthPx(), shownHeightPx());
+    pen.frame(Pen.RULE, x, top, shownWidthPx(), shownHeightPx());
+    if (beside) {
+      int side = x + shownWidthPx() + GAP_PX;
+      locator.ifPresent(l -> l.paint(pen, side, y));
+      int down = locator.map(l -> l.heightPx() + GAP_PX / 2).orElse(CAPTION_PX);
+      cautions.paint(pen, side, y + down);
+    } else {
+      int down = top + shownHeightPx() + GAP_PX / 2;
+      locator.ifPresent(l -> l.paint(pen, x, down));
+      int side = locator.map(l -> l.widthPx() + GAP_PX).orElse(0);
+      cautions.paint(pen, x + side, down);
+    }
+  }
+}

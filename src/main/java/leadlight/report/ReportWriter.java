@@ -1,0 +1,41 @@
+package leadlight.report;
+
+import java.nio.file.Path;
+import leadlight.model.ScoredPhoto;
+import leadlight.vision.Frame;
+
+/**
+ * Writes the results of scored photos: {@code PHOTO.json} (by {@code
+ * models/schema/report.schema.json}), {@code PHOTO.csv} and {@code PHOTO.annotated.png}, PHOTO
+ * being the photo's name without its ending. The bytes depend on the arguments alone. Safe for
+ * threads.
+ */
+public final class ReportWriter {
+
+  private final ReportContext context;
+
+  /** Takes what all reports of a run say. */
+  public ReportWriter(ReportContext context) {
+    this.context = context;
+  }
+
+  /** The JSON report, UTF-8. */
+  public byte[] json(ScoredPhoto scored) {
+    return JsonReport.bytes(scored, context);
+  }
+
+  /**
+   * Writes all files of a photo. They appear complete or not at all. Results of the same photo
+   * (same SHA-256) are replaced; other files of that name stay, and -2, -3 ... is put behind the
+   * name: of same-named photos that are written at once, which one gets it depends on their order.
+   *
+   * @param picture the upright photo, untouched; stays open
+   * @param outDir the folder, made if it does not exist
+   * @throws leadlight.model.UserError if the folder cannot be written
+   */
+  public WrittenReport write(ScoredPhoto scored, Frame picture, Path outDir) {
+    byte[] png = AnnotatedPicture.png(scored, picture, context);
+    return new ResultFiles(outDir, scored.photo())
+        .write(json(scored), CsvReport.bytes(scored), png);
+  }
+}

@@ -36,7 +36,7 @@ class ArchitectureTest {
               Map.entry("model", Set.of()),
               Map.entry("data", Set.of("model")),
               Map.entry("vision", Set.of("model")),
-              Map.entry("photo", Set.of("model", "vision")),
+              Map.entry("photo", Set.of("model", "data", "vision")),
               Map.entry("row", Set.of("model", "vision", "data")),
               Map.entry("joint", Set.of("model", "vision", "data")),
               Map.entry("connector", Set.of("model", "data")),

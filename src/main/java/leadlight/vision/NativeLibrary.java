@@ -10,7 +10,7 @@ import leadlight.model.UserError;
 /**
  * Loads OpenCV's native library, only when first needed. It is unpacked once per machine and user,
  * not per start; where the user's cache folder cannot be written, into a folder of this run alone.
- * Why so: {@code docs/native-library.md}.
+ * Why so: {@code docs/start-up.md}.
  */
 final class NativeLibrary {
 

@@ -1,0 +1,172 @@
+package leadlight.row;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.model.Homography;
+import leadlight.model.PointPx;
+import leadlight.vision.Projective;
+
+/**
+ * Straightens the map from row units to the photo: pitch and its drift from the cells' phases, the
+ * leads' slant from the bands' phases, the row's slope from where the cells' structure lies along
+ * the leads. Robust, so that missing and bent leads do not matter.
+ */
+final class LatticeFit {
+
+  private static final double OUTLIER_PITCHES = 0.35;
+
+  private final Lattice lattice;
+
+  LatticeFit(Lattice lattice) {
+    this.lattice = lattice;
+  }
+
+  /** A better map than the strip's own. */
+  Homography along(Strip strip, Waves waves, Zone zone) {
+    double slant = slant(waves, zone);
+    double[] c = drift(waves, zone, slant);
+    double half = lattice.span() / 2;
+    return corrected(
+        strip.uvToPhoto(),
+        zone,
+        (u, v) -> {
+          double t = (u - half) / half;
+          double w = v - zone.middle();
+          return new double[] {u + c[0] + c[1] * t + c[2] * t * t + (slant + c[3] * t) * w, v};
+        });
+  }
+
+  /** Shift in u per pitch of v, from the phases of neighbouring bands, modulo half a turn. */
+  private double slant(Waves waves, Zone zone) {
+    double re = 0;
+    double im = 0;
+    int step = 2;
+    for (int b = 0; b + step < waves.bands; b++) {
+      if (zone.holds(waves.v(b)) && zone.holds(waves.v(b + step))) {
+        double[] p = waves.lock(b);
+        double[] q = waves.lock(b + step);
+        double weight = p[0] * q[0];
+        re += weight * Math.cos(2 * (q[1] - p[1]));
+        im += weight * Math.sin(2 * (q[1] - p[1]));
+      }
+    }
+    return re == 0 ? 0 : Math.atan2(im, re) / (4 * Math.PI) / (step * Waves.BAND_V);
+  }
+
+  /** Shift of the cells against the zone's mean phase: constant, linear, square, keystone. */
+  private double[] drift(Waves waves, Zone zone, double slant) {
+    double middle = zone.middle();
+    List<double[]> rows = new ArrayList<>();
+    List<double[]> yw = new ArrayList<>();
+    double half = lattice.span() / 2;
+    for (int part = 0; part < 2; part++) {
+      double from = part == 0 ? zone.from() : middle;
+      double to = part == 0 ? middle : zone.to();
+      for (int k = 0; k < lattice.count(); k++) {
+        double[] z = cell(waves, k, from, to);
+        double t = (lattice.u()[k] - half) / half;
+        double w = (from + to) / 2 - middle;
+        rows.add(new double[] {1, t, t * t, t * w});
+        yw.add(new double[] {Math.atan2(z[1], z[0]) / (2 * Math.PI), Math.hypot(z[0], z[1])});
+      }
+    }
+    double[] y = yw.stream().mapToDouble(a -> a[0]).toArray();
+    double[] w = yw.stream().mapToDouble(a -> a[1]).toArray();
+    return LeastSquares.robust(rows.toArray(new double[0][]), y, w, OUTLIER_PITCHES, 0.03);
+  }
+
+  private static double[] cell(Waves waves, int k, double from, double to) {
+    double re = 0;
+    double im = 0;
+    for (int b = 0; b < waves.bands; b++) {
+      if (waves.v(b) >= from && waves.v(b) <= to) {
+        double[] lock = waves.lock(b);
+        double c = Math.cos(lock[1]) * lock[0];
+        double s = Math.sin(lock[1]) * lock[0];
+        re += waves.re(b, k) * c + waves.im(b, k) * s;
+        im += waves.im(b, k) * c - waves.re(b, k) * s;
+      }
+    }
+    return new double[] {re, im};
+  }
+
+  /** A map whose rows are level: the cells' profiles along v aligned with their median. */
+  Homography level(Strip strip, Waves waves, Zone zone) {
+    int n = lattice.count();
+    double[][] rows = new double[n][];
+    double[] y = new double[n];
+    double[] w = new double[n];
+    double[] typical = new double[waves.bands];
+    for (int b = 0; b < waves.bands; b++) {
+      double[] column = new double[n];
+      for (int k = 0; k < n; k++) {
+        column[k] = Math.sqrt(waves.energy(b, k));
+      }
+      typical[b] = LeastSquares.median(column);
+    }
+    double half = lattice.span() / 2;
+    for (int k = 0; k < n; k++) {
+      double t = (lattice.u()[k] - half) / half;
+      rows[k] = new double[] {1, t};
+      double[] best = alignment(waves, k, typical);
+      y[k] = best[0];
+      w[k] = best[1];
+    }
+    double[] c = LeastSquares.robust(rows, y, w, 1.0, 0.15);
+    return corrected(
+        strip.uvToPhoto(), zone, (u, v) -> new double[] {u, v + c[1] * (u - half) / half});
+  }
+
+  /** Shift (pitches) of a cell's profile against the typical one, and how well it then fits. */
+  private static double[] alignment(Waves waves, int k, double[] typical) {
+    int most = (int) Math.round(1.5 / Waves.BAND_V);
+    double[] score = new double[2 * most + 1];
+    int best = most;
+    for (int shift = -most; shift <= most; shift++) {
+      double dot = 0;
+      double aa = 1e-9;
+      double bb = 1e-9;
+      for (int b = 0; b < waves.bands; b++) {
+        int q = b + shift;
+        if (q >= 0 && q < waves.bands) {
+          double a = Math.sqrt(waves.energy(q, k));
+          dot += a * typical[b];
+          aa += a * a;
+          bb += typical[b] * typical[b];
+        }
+      }
+      score[shift + most] = dot / Math.sqrt(aa * bb);
+      if (score[shift + most] > score[best]) {
+        best = shift + most;
+      }
+    }
+    double peak = best;
+    if (best > 0 && best < 2 * most) {
+      double l = score[best - 1];
+      double r = score[best + 1];
+      double curve = l - 2 * score[best] + r;
+      peak += curve < 0 ? 0.5 * (l - r) / curve : 0;
+    }
+    return new double[] {(peak - most) * Waves.BAND_V, Math.max(0, score[best])};
+  }
+
+  interface Shift {
+    double[] apply(double u, double v);
+  }
+
+  /** The projective map closest to the old one applied to shifted places. */
+  private Homography corrected(Homography old, Zone zone, Shift shift) {
+    List<PointPx> from = new ArrayList<>();
+    List<PointPx> to = new ArrayList<>();
+    for (int i = 0; i <= 8; i++) {
+      for (int j = -1; j <= 1; j++) {
+        double u = lattice.span() * i / 8;
+        double v = zone.middle() + 2 * j;
+        double[] uv = shift.apply(u, v);
+        from.add(new PointPx(u, v));
+        to.add(old.map(uv[0], uv[1]));
+      }
+    }
+    return Projective.fit(from, to);
+  }
+}

@@ -1,0 +1,86 @@
+package leadlight.row;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.model.BodySide;
+import leadlight.model.Homography;
+import leadlight.model.Lead;
+import leadlight.model.PointPx;
+import leadlight.model.RowCandidate;
+import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
+import leadlight.vision.Pyramid;
+
+/** From a fitted row to the leads: body side, numbering, toes. */
+final class RowBuilder {
+
+  private final RowTuning tuning;
+  private final RowSpec spec;
+  private final Lattice lattice;
+
+  RowBuilder(RowTuning tuning, RowSpec spec, Lattice lattice) {
+    this.tuning = tuning;
+    this.spec = spec;
+    this.lattice = lattice;
+  }
+
+  RowOutcome build(Pyramid photo, RowFit fit, List<RowCandidate> considered) {
+    double upper = new BodySideJudge(tuning.bodyWeights()).upper(BodyCues.of(fit, lattice));
+    Homography map = fit.uvToPhoto();
+    Zone zone = fit.zone();
+    if (upper < 0.5) {
+      map = map.after(new Homography(-1, 0, lattice.span(), 0, -1, 0, 0, 0, 1));
+      zone = new Zone(-zone.to(), -zone.from(), zone.lock());
+    }
+    double pitchPx = Strip.pitchPx(map, lattice.span() / 2, 0);
+    int s = (int) Math.max(24, Math.min(64, Math.round(pitchPx)));
+    Strip strip =
+        Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, zone.to() + 1.5, s);
+    ToeLocator ends = ToeLocator.of(strip, lattice, zone);
+    double confidence = Math.max(upper, 1 - upper) * Math.max(0, Math.min(1, fit.score()));
+    return found(map, ends, pitchPx, confidence, considered);
+  }
+
+  private RowOutcome.Found found(
+      Homography map,
+      ToeLocator ends,
+      double pitchPx,
+      double confidence,
+      List<RowCandidate> considered) {
+    int n = spec.leads();
+    List<Lead> leads = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      int k = spec.pin1Reversed() ? n - 1 - i : i;
+      double u = lattice.u()[k];
+      leads.add(
+          new Lead(
+              i + 1,
+              map.map(u, ends.toe()),
+              map.map(u, ends.heel()),
+              map.map(u, ends.landToe()),
+              map.map(u, ends.landHeel()),
+              1,
+              0.03 * pitchPx,
+              0.1 * pitchPx));
+    }
+    PointPx first = leads.get(0).toePx();
+    PointPx last = leads.get(n - 1).toePx();
+    PointPx heel = map.map(lattice.span() / 2, ends.heel());
+    PointPx toe = map.map(lattice.span() / 2, ends.toe());
+    double f = 1 / spec.pitchMm();
+    Homography mmToUv =
+        spec.pin1Reversed()
+            ? new Homography(-f, 0, lattice.span(), 0, f, 0, 0, 0, 1)
+            : new Homography(f, 0, 0, 0, f, 0, 0, 0, 1);
+    return new RowOutcome.Found(
+        map.after(mmToUv),
+        leads,
+        first.distanceTo(last) / lattice.span(),
+        Math.atan2(last.y() - first.y(), last.x() - first.x()),
+        first.distanceTo(last) / spec.spanMm(),
+        BodySide.towards(heel.x() - toe.x(), heel.y() - toe.y()),
+        confidence,
+        0,
+        considered);
+  }
+}

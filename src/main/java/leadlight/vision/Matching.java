@@ -1,0 +1,37 @@
+package leadlight.vision;
+
+import leadlight.model.Plane;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.imgproc.Imgproc;
+
+/** Template matching. */
+public final class Matching {
+
+  private Matching() {}
+
+  /**
+   * Normalised cross-correlation (means removed) of a template with each place of an image: the
+   * value at (x, y) is for the template's first pixel at (x, y). Places without contrast give 0.
+   */
+  public static Plane correlation(Plane image, Plane template) {
+    NativeLibrary.load();
+    try (MatScope scope = new MatScope()) {
+      Mat scores = scope.add(new Mat());
+      Imgproc.matchTemplate(
+          scope.add(mat(image)), scope.add(mat(template)), scores, Imgproc.TM_CCOEFF_NORMED);
+      float[] data = new float[scores.rows() * scores.cols()];
+      scores.get(0, 0, data);
+      for (int i = 0; i < data.length; i++) {
+        data[i] = Float.isFinite(data[i]) ? Math.max(-1, Math.min(1, data[i])) : 0;
+      }
+      return new Plane(scores.cols(), scores.rows(), data);
+    }
+  }
+
+  private static Mat mat(Plane plane) {
+    Mat mat = new Mat(plane.height(), plane.width(), CvType.CV_32F);
+    mat.put(0, 0, plane.data());
+    return mat;
+  }
+}

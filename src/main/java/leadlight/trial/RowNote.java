@@ -14,6 +14,7 @@ import leadlight.model.PointPx;
  * @param uneven true for the USB Type-C row, whose lands are unevenly pitched
  * @param towardsBodyPx direction to the body, any length
  * @param centresPx middle of each lead, pin 1 first; good across the leads, loose along them
+ * @param halfLengthPx half the length of a lead in the picture, roughly
  * @param factory true if a factory soldered it
  * @param assembly how it was soldered, for people
  */
@@ -26,6 +27,7 @@ public record RowNote(
     boolean uneven,
     PointPx towardsBodyPx,
     List<PointPx> centresPx,
+    double halfLengthPx,
     boolean factory,
     String assembly) {
 
@@ -36,5 +38,12 @@ public record RowNote(
       throw new IllegalArgumentException(
           "a row of " + leads + " leads needs as many middles, has " + centresPx.size());
     }
+  }
+
+  /** Direction from pin 1 to pin N, x right, y down. */
+  public double angleRad() {
+    PointPx first = centresPx.get(0);
+    PointPx last = centresPx.get(leads - 1);
+    return Math.atan2(last.y() - first.y(), last.x() - first.x());
   }
 }

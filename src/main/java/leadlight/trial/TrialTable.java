@@ -100,7 +100,7 @@ public final class TrialTable {
             100 * rate.upper());
   }
 
-  private static String percent(double share) {
+  static String percent(double share) {
     return Double.isNaN(share) ? "-" : String.format(Locale.ROOT, "%.2f %%", 100 * share);
   }
 }

@@ -95,6 +95,7 @@ final class TruthReader {
         need(node, "uneven").asBoolean(),
         point(need(node, "towards_body")),
         centres,
+        number(node, "half_length_px"),
         need(node, "factory").asBoolean(),
         need(node, "assembly").asText());
   }

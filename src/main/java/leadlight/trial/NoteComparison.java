@@ -1,0 +1,52 @@
+package leadlight.trial;
+
+import java.util.List;
+import leadlight.model.GradedJoint;
+import leadlight.model.Lead;
+import leadlight.model.PointPx;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+
+/**
+ * Sets what Leadlight said of a real photo beside a person's note of its row. A row is right if the
+ * median distance of its leads from the noted middles, across the leads, is below 0.35 pitch and
+ * most of its leads overlap the noted ones lengthwise (the notes are loose that way).
+ */
+public final class NoteComparison {
+
+  private NoteComparison() {}
+
+  /** Compares one photo. */
+  public static NoteOutcome of(RowNote note, ScoredPhoto scored) {
+    if (scored.row() instanceof RowOutcome.NotFound none) {
+      return new NoteOutcome(note, RowResult.NOT_FOUND, Double.NaN, none.reason(), List.of());
+    }
+    List<GradedJoint> joints = scored.joints();
+    double[] across = new double[note.leads()];
+    int overlapping = 0;
+    for (int i = 0; i < note.leads(); i++) {
+      Lead lead = joints.get(i).joint().lead();
+      double dx = middle(lead).x() - note.centresPx().get(i).x();
+      double dy = middle(lead).y() - note.centresPx().get(i).y();
+      double cos = Math.cos(note.angleRad());
+      double sin = Math.sin(note.angleRad());
+      across[i] = Math.abs(dx * cos + dy * sin) / note.pitchPx();
+      double along = Math.abs(-dx * sin + dy * cos);
+      double reach = note.halfLengthPx() + lead.toePx().distanceTo(lead.heelPx()) / 2;
+      overlapping += along < reach ? 1 : 0;
+    }
+    double median = Quantiles.median(across);
+    boolean right = median < Comparison.RIGHT_BELOW_OF_PITCH && 2 * overlapping > note.leads();
+    return new NoteOutcome(
+        note,
+        right ? RowResult.RIGHT : RowResult.WRONG,
+        median,
+        "",
+        joints.stream().map(GradedJoint::verdict).toList());
+  }
+
+  private static PointPx middle(Lead lead) {
+    return new PointPx(
+        (lead.toePx().x() + lead.heelPx().x()) / 2, (lead.toePx().y() + lead.heelPx().y()) / 2);
+  }
+}

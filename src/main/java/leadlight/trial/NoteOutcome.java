@@ -1,0 +1,22 @@
+package leadlight.trial;
+
+import java.util.List;
+import leadlight.model.Verdict;
+
+/**
+ * One real photo: what Leadlight made of its row.
+ *
+ * @param note what a person noted
+ * @param row what the row was worth
+ * @param medianOfPitch median distance across the leads over the pitch; NaN if no row was found
+ * @param reason why no row was found; empty if one was
+ * @param verdicts what was said of each joint, pin 1 first; empty if no row was found
+ */
+public record NoteOutcome(
+    RowNote note, RowResult row, double medianOfPitch, String reason, List<Verdict> verdicts) {
+
+  /** Copies the list. */
+  public NoteOutcome {
+    verdicts = List.copyOf(verdicts);
+  }
+}

@@ -1,0 +1,82 @@
+package leadlight.trial;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import leadlight.model.Verdict;
+
+/**
+ * The figures of a trial on real photos.
+ *
+ * @param photos number of photos
+ * @param rows rows right, not found, wrong
+ * @param groups the same by scale, with what was said of the joints of factory rows
+ */
+public record NoteSummary(int photos, RowTally rows, Map<String, Group> groups) {
+
+  /** Below this a photo shows coarse faults only. */
+  private static final double COARSE_BELOW_PX = 15;
+
+  /**
+   * Part of the photos.
+   *
+   * @param rows rows right, not found, wrong
+   * @param lateralMedian median over its right rows of their median distance across the leads, over
+   *     the pitch; NaN if no row is right
+   * @param factoryDefects joints called a defect, of all joints of found factory rows
+   * @param factoryUnjudged joints unjudged, of the same
+   * @param otherDefects joints called a defect, of all joints of found rows that were soldered or
+   *     touched up by hand
+   */
+  public record Group(
+      RowTally rows,
+      double lateralMedian,
+      Rate factoryDefects,
+      Rate factoryUnjudged,
+      Rate otherDefects) {}
+
+  /** Sums up. */
+  public static NoteSummary of(List<NoteOutcome> outcomes) {
+    Map<String, Group> groups = new LinkedHashMap<>();
+    groups.put(
+        "below %.0f px".formatted(COARSE_BELOW_PX),
+        group(outcomes, note -> note.pitchPx() < COARSE_BELOW_PX));
+    groups.put(
+        "from %.0f px".formatted(COARSE_BELOW_PX),
+        group(outcomes, note -> note.pitchPx() >= COARSE_BELOW_PX));
+    return new NoteSummary(outcomes.size(), rows(outcomes), groups);
+  }
+
+  private static RowTally rows(List<NoteOutcome> outcomes) {
+    return RowTally.of(outcomes.stream().map(NoteOutcome::row).toList());
+  }
+
+  private static Group group(List<NoteOutcome> all, Predicate<RowNote> belongs) {
+    List<NoteOutcome> mine = all.stream().filter(one -> belongs.test(one.note())).toList();
+    double[] medians =
+        mine.stream()
+            .filter(one -> one.row() == RowResult.RIGHT)
+            .mapToDouble(NoteOutcome::medianOfPitch)
+            .toArray();
+    List<Verdict> factory = verdicts(mine, true);
+    return new Group(
+        rows(mine),
+        Quantiles.median(medians),
+        rate(factory, Verdict.DEFECT),
+        rate(factory, Verdict.UNJUDGED),
+        rate(verdicts(mine, false), Verdict.DEFECT));
+  }
+
+  private static List<Verdict> verdicts(List<NoteOutcome> outcomes, boolean factory) {
+    return outcomes.stream()
+        .filter(one -> one.note().factory() == factory)
+        .flatMap(one -> one.verdicts().stream())
+        .toList();
+  }
+
+  private static Rate rate(List<Verdict> verdicts, Verdict which) {
+    return new Rate(
+        (int) verdicts.stream().filter(verdict -> verdict == which).count(), verdicts.size());
+  }
+}

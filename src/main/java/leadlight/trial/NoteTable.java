@@ -1,0 +1,61 @@
+package leadlight.trial;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The figures of a trial on real photos as a table for people. */
+public final class NoteTable {
+
+  private static final String LINE = "  %-16s %-24s %9s %6s  %7s  %-26s %-26s %s%n";
+
+  private NoteTable() {}
+
+  /** The table, then a line for each row that is not right; ends with a line break. */
+  public static String of(NoteSummary summary, List<NoteOutcome> outcomes) {
+    StringBuilder text = new StringBuilder();
+    line(text, "%d real photos with annotated rows%n", summary.photos());
+    line(
+        text,
+        LINE,
+        "rows",
+        "right",
+        "not found",
+        "wrong",
+        "lateral",
+        "factory called defect",
+        "factory unjudged",
+        "hand work called defect");
+    for (Map.Entry<String, NoteSummary.Group> entry : summary.groups().entrySet()) {
+      NoteSummary.Group group = entry.getValue();
+      line(
+          text,
+          LINE,
+          entry.getKey(),
+          TrialTable.rate(group.rows().right()),
+          group.rows().notFound().count(),
+          group.rows().wrong().count(),
+          TrialTable.percent(group.lateralMedian()),
+          TrialTable.rate(group.factoryDefects()),
+          TrialTable.rate(group.factoryUnjudged()),
+          TrialTable.rate(group.otherDefects()));
+    }
+    for (NoteOutcome outcome : outcomes) {
+      if (outcome.row() != RowResult.RIGHT) {
+        line(text, "  %s %s%n", outcome.note().photo(), why(outcome));
+      }
+    }
+    return text.toString();
+  }
+
+  private static String why(NoteOutcome outcome) {
+    return outcome.row() == RowResult.NOT_FOUND
+        ? "not found: " + outcome.reason()
+        : String.format(
+            Locale.ROOT, "wrong: %.2f pitch off in the median", outcome.medianOfPitch());
+  }
+
+  private static void line(StringBuilder text, String format, Object... arguments) {
+    text.append(String.format(Locale.ROOT, format, arguments).replace("\r\n", "\n"));
+  }
+}

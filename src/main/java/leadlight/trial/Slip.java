@@ -1,0 +1,100 @@
+package leadlight.trial;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import leadlight.model.Evidence;
+import leadlight.model.FindingKind;
+
+/**
+ * A joint that was judged wrongly or not at all, in words.
+ *
+ * @param photo the photo's file name
+ * @param pin the joint
+ * @param result what the verdict was worth
+ * @param truth what is true, as "open, floats 0.07 mm"
+ * @param opinion what was said, as "acceptable; open 0.31, insufficient 0.12"
+ */
+public record Slip(String photo, int pin, JointResult result, String truth, String opinion) {
+
+  private static final int MOST_EVIDENCE = 3;
+
+  /** All slips of a photo, pin 1 first. */
+  public static List<Slip> of(PhotoOutcome photo) {
+    List<Slip> slips = new ArrayList<>();
+    for (JointOutcome joint : photo.joints()) {
+      if (joint.result() == JointResult.MISSED
+          || joint.result() == JointResult.FALSE_CALL
+          || joint.result() == JointResult.UNJUDGED) {
+        slips.add(
+            new Slip(
+                photo.truth().photo(),
+                joint.truth().pin(),
+                joint.result(),
+                truth(joint.truth()),
+                opinion(joint)));
+      }
+    }
+    return slips;
+  }
+
+  private static String truth(JointTruth truth) {
+    StringBuilder text = new StringBuilder(truth.condition());
+    truth.findings().stream()
+        .filter(finding -> !finding.equals(truth.condition()))
+        .forEach(finding -> text.append(", ").append(finding));
+    truth.bridgeTo().ifPresent(pin -> text.append(" to ").append(pin));
+    truth
+        .liftedMm()
+        .ifPresent(mm -> text.append(String.format(Locale.ROOT, ", floats %.3f mm", mm)));
+    truth
+        .wetted()
+        .ifPresent(
+            part ->
+                text.append(
+                    String.format(
+                        Locale.ROOT,
+                        ", wetted %.0f-%.0f %% from toe",
+                        100 * part.from(),
+                        100 * part.to())));
+    if (truth.sideOverhangOfLeadWidth().orElse(0) > 0) {
+      text.append(
+          String.format(
+              Locale.ROOT,
+              ", overhang %.0f %% W",
+              100 * truth.sideOverhangOfLeadWidth().getAsDouble()));
+    }
+    return text.toString();
+  }
+
+  private static String opinion(JointOutcome joint) {
+    StringBuilder text = new StringBuilder(joint.opinion().verdict().id());
+    String findings =
+        String.join(
+            ", ",
+            joint.opinion().findings().stream()
+                .map(finding -> finding.kind().id())
+                .distinct()
+                .toList());
+    text.append(findings.isEmpty() ? "" : " " + findings);
+    joint.opinion().unjudgedBecause().ifPresent(why -> text.append(": ").append(why));
+    List<String> evidence =
+        joint.opinion().joint().evidence().stream()
+            .sorted(
+                Comparator.comparingDouble(Evidence::probability)
+                    .reversed()
+                    .thenComparing(Evidence::kind))
+            .limit(MOST_EVIDENCE)
+            .map(Slip::words)
+            .toList();
+    text.append(evidence.isEmpty() ? "" : " [" + String.join(", ", evidence) + "]");
+    return text.toString();
+  }
+
+  private static String words(Evidence evidence) {
+    String other = evidence.kind() == FindingKind.BRIDGE ? " to " + evidence.neighbourPin() : "";
+    return String.format(
+        Locale.ROOT, "%s%s %.2f", evidence.kind().id(), other, evidence.probability());
+  }
+}

@@ -1,34 +1,17 @@
 package leadlight.cli;
 
-import java.io.IOException;
-import java.io.Writer;
-import java.nio.file.Files;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import leadlight.grade.AcceptanceSet;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
-import leadlight.model.UserError;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
-import leadlight.pipeline.InOrder;
-import leadlight.pipeline.PhotoScorer;
-import leadlight.trial.Comparison;
-import leadlight.trial.MeasuresCsv;
-import leadlight.trial.PhotoOutcome;
-import leadlight.trial.PhotoTruth;
+import leadlight.trial.NoteSummary;
+import leadlight.trial.NoteTable;
 import leadlight.trial.TrialPhoto;
+import leadlight.trial.TrialReport;
 import leadlight.trial.TrialSummary;
 import leadlight.trial.TrialTable;
 import leadlight.trial.TruthFolder;
-import leadlight.trial.TruthRow;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -37,27 +20,40 @@ import picocli.CommandLine.Parameters;
 /** {@code leadlight trial}: how right Leadlight is on photos with truth. */
 @Command(
     name = "trial",
-    description = "Scores photos with truth files and says how right that was.",
+    description = {
+      "Scores photos whose truth is known and says how right that was.",
+      "Told to the scoring are the number of leads and the pitch alone. Truth is stated for product "
+          + "class 2; joints at the limit are not counted."
+    },
     mixinStandardHelpOptions = true)
 final class TrialCommand implements Callable<Integer> {
 
-  /** Truth files state class 2. */
-  private static final int TRUE_CLASS = 2;
-
   private final Streams streams;
 
-  @Parameters(paramLabel = "FOLDER", description = "Photos with *.truth.json or *.row.json files.")
+  @Parameters(
+      paramLabel = "FOLDER",
+      description = "Photos with *.truth.json (exact) or *.row.json (annotated rows) beside them.")
   private Path folder;
 
   @Option(
       names = "--truth-positions",
       description = "Give the true row to the joints, to tell their errors from the row's.")
-  private boolean truthPositions;
+  private boolean truePositions;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports/trial",
+      description = "Folder for trial.json and the close-ups (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(names = "--json", description = "Print trial.json instead of the table.")
+  private boolean json;
 
   @Option(
       names = "--measures",
       paramLabel = "FILE.csv",
-      description = "Write truth, verdict and all numbers of each joint.")
+      description = "Write truth, verdict and all numbers of each joint of a found row.")
   private Path measures;
 
   @Mixin private Threads threads;
@@ -68,60 +64,31 @@ final class TrialCommand implements Callable<Integer> {
     this.streams = streams;
   }
 
-  private record Done(PhotoOutcome outcome, List<Map<String, Double>> features) {}
-
   @Override
   public Integer call() {
-    List<TrialPhoto> photos =
-        TruthFolder.read(folder).stream().filter(photo -> photo.truth().isPresent()).toList();
-    List<PhotoOutcome> outcomes = new ArrayList<>();
-    MeasuresCsv csv = new MeasuresCsv();
-    InOrder.each(
-        photos,
-        threads.count(),
-        this::one,
-        done -> {
-          outcomes.add(done.outcome());
-          csv.add(done.outcome(), done.features());
-          progress(outcomes.size(), photos.size());
-        });
+    int count = threads.count();
+    List<TrialPhoto> photos = TruthFolder.read(folder);
+    TrialRun run = new TrialRun(limits.load(), truePositions, measures != null);
+    Progress progress = new Progress(streams, photos.size());
+    run.score(photos, count, progress::done);
+    String report =
+        TrialReport.of(Version.number(), truePositions, run.outcomes(), run.notes())
+                .toPrettyString()
+            + "\n";
     if (measures != null) {
-      write(csv);
+      StringWriter csv = new StringWriter();
+      run.measures().write(csv);
+      OutputFile.write(measures, csv.toString().getBytes(StandardCharsets.UTF_8));
     }
-    streams.out().print(TrialTable.of(TrialSummary.of(outcomes)));
+    OutputFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
+    streams.out().print(json ? report : table(run));
     return ExitStatus.GOOD.code();
   }
 
-  private Done one(TrialPhoto trial) {
-    PhotoTruth truth = trial.truth().orElseThrow();
-    RowSpec spec =
-        RowSpec.plain(
-            truth.leads(), truth.pitchMm(), OptionalDouble.empty(), OptionalDouble.empty());
-    AcceptanceSet set = limits.load();
-    PhotoScorer scorer =
-        new PhotoScorer(new Settings(spec, TRUE_CLASS, set.id(), Optional.empty()), set);
-    try (Photo photo = new PhotoReader().read(trial.file())) {
-      ScoredPhoto scored =
-          truthPositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
-      List<Map<String, Double>> features =
-          measures != null && scored.row() instanceof RowOutcome.Found found
-              ? scorer.features(photo, found)
-              : scored.joints().stream().map(joint -> Map.<String, Double>of()).toList();
-      return new Done(Comparison.of(truth, scored), features);
-    }
-  }
-
-  private void progress(int done, int of) {
-    if (streams.interactive()) {
-      streams.err().print("\r" + done + "/" + of + (done == of ? "\n" : ""));
-    }
-  }
-
-  private void write(MeasuresCsv csv) {
-    try (Writer to = Files.newBufferedWriter(measures)) {
-      csv.write(to);
-    } catch (IOException e) {
-      throw new UserError(measures + ": cannot be written; check the folder");
-    }
+  private static String table(TrialRun run) {
+    String truth = run.outcomes().isEmpty() ? "" : TrialTable.of(TrialSummary.of(run.outcomes()));
+    String notes =
+        run.notes().isEmpty() ? "" : NoteTable.of(NoteSummary.of(run.notes()), run.notes());
+    return truth + notes;
   }
 }

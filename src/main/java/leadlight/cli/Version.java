@@ -7,7 +7,11 @@ final class Version implements IVersionProvider {
 
   @Override
   public String[] getVersion() {
+    return new String[] {"leadlight " + number()};
+  }
+
+  static String number() {
     String version = Version.class.getPackage().getImplementationVersion();
-    return new String[] {"leadlight " + (version == null ? "(not packaged)" : version)};
+    return version == null ? "not packaged" : version;
   }
 }

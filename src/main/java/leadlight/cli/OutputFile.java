@@ -1,0 +1,39 @@
+package leadlight.cli;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import leadlight.model.UserError;
+
+/** Files written whole or not at all: aside first, then renamed. */
+final class OutputFile {
+
+  private OutputFile() {}
+
+  /**
+   * Writes a file, replacing one of that name; makes its folder.
+   *
+   * @throws UserError if the place cannot be written
+   */
+  static void write(Path file, byte[] content) {
+    Path target = file.toAbsolutePath();
+    Path aside = target.resolveSibling(target.getFileName() + ".part");
+    try {
+      Files.createDirectories(target.getParent());
+      Files.write(aside, content);
+      move(aside, target);
+    } catch (IOException e) {
+      throw new UserError(file + ": cannot be written; choose a folder that is yours");
+    }
+  }
+
+  private static void move(Path aside, Path target) throws IOException {
+    try {
+      Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package leadlight.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.IntConsumer;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.InOrder;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.trial.Comparison;
+import leadlight.trial.MeasuresCsv;
+import leadlight.trial.NoteComparison;
+import leadlight.trial.NoteOutcome;
+import leadlight.trial.PhotoOutcome;
+import leadlight.trial.PhotoTruth;
+import leadlight.trial.RowNote;
+import leadlight.trial.TrialPhoto;
+import leadlight.trial.TruthRow;
+
+/** Scores the photos of a trial and gathers what that was worth, in the order of the photos. */
+final class TrialRun {
+
+  /** Truth files state class 2. */
+  static final int TRUE_CLASS = 2;
+
+  private final AcceptanceSet limits;
+  private final boolean truePositions;
+  private final boolean withFeatures;
+  private final List<PhotoOutcome> outcomes = new ArrayList<>();
+  private final List<NoteOutcome> notes = new ArrayList<>();
+  private final MeasuresCsv measures = new MeasuresCsv();
+
+  /**
+   * Takes what the photos have in common.
+   *
+   * @param truePositions give the true row to the joints, where the truth is exact
+   * @param withFeatures keep the numbers of each joint
+   */
+  TrialRun(AcceptanceSet limits, boolean truePositions, boolean withFeatures) {
+    this.limits = limits;
+    this.truePositions = truePositions;
+    this.withFeatures = withFeatures;
+  }
+
+  /** Scores all; {@code progress} hears how many are done. */
+  void score(List<TrialPhoto> photos, int threads, IntConsumer progress) {
+    InOrder.each(
+        photos,
+        threads,
+        this::one,
+        gather -> {
+          gather.run();
+          progress.accept(outcomes.size() + notes.size());
+        });
+  }
+
+  List<PhotoOutcome> outcomes() {
+    return outcomes;
+  }
+
+  List<NoteOutcome> notes() {
+    return notes;
+  }
+
+  MeasuresCsv measures() {
+    return measures;
+  }
+
+  /** Scores one photo; what is given back adds the result to the rest. */
+  private Runnable one(TrialPhoto trial) {
+    try (Photo photo = new PhotoReader().read(trial.file())) {
+      return trial.truth().isPresent()
+          ? withTruth(trial.truth().get(), photo)
+          : withNote(trial.note().orElseThrow(), photo);
+    }
+  }
+
+  private Runnable withTruth(PhotoTruth truth, Photo photo) {
+    PhotoScorer scorer = scorer(plain(truth.leads(), truth.pitchMm()));
+    ScoredPhoto scored =
+        truePositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
+    PhotoOutcome outcome = Comparison.of(truth, scored);
+    List<Map<String, Double>> features =
+        withFeatures && scored.row() instanceof RowOutcome.Found found
+            ? scorer.features(photo, found)
+            : List.of();
+    return () -> {
+      outcomes.add(outcome);
+      measures.add(outcome, features);
+    };
+  }
+
+  private Runnable withNote(RowNote note, Photo photo) {
+    PhotoScorer scorer = scorer(plain(note.leads(), note.pitchMm()));
+    NoteOutcome outcome = NoteComparison.of(note, scorer.score(photo));
+    return () -> notes.add(outcome);
+  }
+
+  private static RowSpec plain(int leads, double pitchMm) {
+    return RowSpec.plain(leads, pitchMm, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  private PhotoScorer scorer(RowSpec row) {
+    Settings settings = new Settings(row, TRUE_CLASS, limits.id(), Optional.empty());
+    return new PhotoScorer(settings, limits);
+  }
+}

@@ -1,0 +1,189 @@
+package leadlight.trial;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** A trial as a JSON tree. Shares are pure numbers; a share of nothing is left out. */
+public final class TrialReport {
+
+  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+  private static final int DECIMALS = 6;
+
+  private TrialReport() {}
+
+  /**
+   * The tree.
+   *
+   * @param toolVersion version of Leadlight
+   * @param truePositions whether the joints were given the true row
+   * @param outcomes the photos with truth
+   * @param notes the real photos
+   */
+  public static ObjectNode of(
+      String toolVersion,
+      boolean truePositions,
+      List<PhotoOutcome> outcomes,
+      List<NoteOutcome> notes) {
+    ObjectNode root = JSON.objectNode();
+    root.put("schema", "leadlight-trial-1");
+    root.putObject("tool").put("name", "Leadlight").put("version", toolVersion);
+    root.put("class", 2);
+    root.put("true_positions_given", truePositions);
+    if (!outcomes.isEmpty()) {
+      root.set("truth", summary(TrialSummary.of(outcomes)));
+      ArrayNode photos = root.putArray("photos");
+      outcomes.forEach(outcome -> photos.add(photo(outcome)));
+    }
+    if (!notes.isEmpty()) {
+      root.set("real", summary(NoteSummary.of(notes)));
+      ArrayNode photos = root.putArray("real_photos");
+      notes.forEach(outcome -> photos.add(photo(outcome)));
+    }
+    return root;
+  }
+
+  private static ObjectNode summary(TrialSummary summary) {
+    ObjectNode node = JSON.objectNode();
+    node.put("photos", summary.photos());
+    node.set("rows", rows(summary.rows()));
+    node.put("joints_in_rows_not_found", summary.jointsInRowsNotFound());
+    node.set("positions", positions(summary.positions()));
+    node.set("joints", tally(summary.all()));
+    node.set("by_lamp", groups(summary.byLamp()));
+    node.set("by_pitch", groups(summary.byPitch()));
+    ObjectNode findings = node.putObject("by_finding");
+    for (FindingTally tally : summary.byFinding()) {
+      ObjectNode finding = findings.putObject(tally.kind().id());
+      finding.set("missed", rate(tally.missed()));
+      finding.set("unjudged", rate(tally.unjudged()));
+      finding.set("named", rate(tally.named()));
+      finding.set("called_in_error", rate(tally.calledInError()));
+    }
+    return node;
+  }
+
+  private static ObjectNode groups(Map<String, TrialSummary.Group> groups) {
+    ObjectNode node = JSON.objectNode();
+    groups.forEach(
+        (name, group) ->
+            node.putObject(name)
+                .<ObjectNode>set("rows", rows(group.rows()))
+                .set("joints", tally(group.joints())));
+    return node;
+  }
+
+  private static ObjectNode rows(RowTally rows) {
+    ObjectNode node = JSON.objectNode();
+    node.set("right", rate(rows.right()));
+    node.set("not_found", rate(rows.notFound()));
+    node.set("wrong", rate(rows.wrong()));
+    return node;
+  }
+
+  private static ObjectNode positions(Positions at) {
+    ObjectNode node = JSON.objectNode();
+    node.put("leads", at.leads());
+    put(node, "lateral_median_of_pitch", at.lateralMedian());
+    put(node, "lateral_p95_of_pitch", at.lateralP95());
+    put(node, "axial_median_of_pitch", at.axialMedian());
+    put(node, "axial_p95_of_pitch", at.axialP95());
+    node.set("lateral_within_2u", rate(at.lateralCovered()));
+    node.set("axial_within_2u", rate(at.axialCovered()));
+    node.set("side_overhang_within_2u", rate(at.overhangCovered()));
+    node.set("side_overhang_within_2u_of_overhanging", rate(at.overhangingCovered()));
+    return node;
+  }
+
+  private static ObjectNode tally(Tally tally) {
+    ObjectNode node = JSON.objectNode();
+    node.put("joints", tally.joints());
+    node.set("missed", rate(tally.missed()));
+    node.set("false_calls", rate(tally.falseCalls()));
+    node.set("unjudged", rate(tally.unjudged()));
+    node.set("unjudged_defects", rate(tally.unjudgedDefects()));
+    node.set("named", rate(tally.named()));
+    return node;
+  }
+
+  private static ObjectNode photo(PhotoOutcome outcome) {
+    ObjectNode node = JSON.objectNode();
+    node.put("photo", outcome.truth().photo());
+    node.put("lamp", outcome.truth().lamp());
+    put(node, "pitch_px", outcome.truth().pitchPx());
+    row(node, outcome.row(), outcome.medianOfPitch(), outcome.reason());
+    ArrayNode slips = node.putArray("slips");
+    for (Slip slip : Slip.of(outcome)) {
+      slips
+          .addObject()
+          .put("pin", slip.pin())
+          .put("result", name(slip.result()))
+          .put("truth", slip.truth())
+          .put("opinion", slip.opinion());
+    }
+    return node;
+  }
+
+  private static ObjectNode summary(NoteSummary summary) {
+    ObjectNode node = JSON.objectNode();
+    node.put("photos", summary.photos());
+    node.set("rows", rows(summary.rows()));
+    ObjectNode groups = node.putObject("by_pitch");
+    summary
+        .groups()
+        .forEach(
+            (name, group) -> {
+              ObjectNode one = groups.putObject(name);
+              one.set("rows", rows(group.rows()));
+              put(one, "lateral_median_of_pitch", group.lateralMedian());
+              one.set("factory_called_defect", rate(group.factoryDefects()));
+              one.set("factory_unjudged", rate(group.factoryUnjudged()));
+              one.set("hand_work_called_defect", rate(group.otherDefects()));
+            });
+    return node;
+  }
+
+  private static ObjectNode photo(NoteOutcome outcome) {
+    ObjectNode node = JSON.objectNode();
+    node.put("photo", outcome.note().photo());
+    put(node, "pitch_px", outcome.note().pitchPx());
+    node.put("factory", outcome.note().factory());
+    row(node, outcome.row(), outcome.medianOfPitch(), outcome.reason());
+    ArrayNode verdicts = node.putArray("verdicts");
+    outcome.verdicts().forEach(verdict -> verdicts.add(verdict.id()));
+    return node;
+  }
+
+  private static void row(ObjectNode node, RowResult row, double medianOfPitch, String reason) {
+    node.put("row", name(row));
+    put(node, "median_distance_of_pitch", medianOfPitch);
+    if (!reason.isEmpty()) {
+      node.put("reason", reason);
+    }
+  }
+
+  private static ObjectNode rate(Rate rate) {
+    ObjectNode node = JSON.objectNode();
+    node.put("count", rate.count());
+    node.put("of", rate.of());
+    put(node, "share", rate.share());
+    put(node, "wilson_95_lower", rate.lower());
+    put(node, "wilson_95_upper", rate.upper());
+    return node;
+  }
+
+  private static String name(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static void put(ObjectNode node, String name, double value) {
+    if (Double.isFinite(value)) {
+      node.put(name, new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN));
+    }
+  }
+}

@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import leadlight.data.WholeFile;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
+import leadlight.trial.SlipList;
 import leadlight.trial.TrialPhoto;
 import leadlight.trial.TrialReport;
 import leadlight.trial.TrialSummary;
@@ -27,6 +29,9 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 final class TrialCommand implements Callable<Integer> {
+
+  /** More of one kind are only counted in the table; trial.json has all. */
+  private static final int MOST_SLIPS = 12;
 
   private final Streams streams;
 
@@ -68,6 +73,7 @@ final class TrialCommand implements Callable<Integer> {
   public Integer call() {
     int count = threads.count();
     List<TrialPhoto> photos = TruthFolder.read(folder);
+    OutputFolder.make(out);
     TrialRun run = new TrialRun(limits.load(), truePositions, measures != null);
     Progress progress = new Progress(streams, photos.size());
     run.score(photos, count, progress::done);
@@ -78,15 +84,20 @@ final class TrialCommand implements Callable<Integer> {
     if (measures != null) {
       StringWriter csv = new StringWriter();
       run.measures().write(csv);
-      OutputFile.write(measures, csv.toString().getBytes(StandardCharsets.UTF_8));
+      WholeFile.write(measures, csv.toString().getBytes(StandardCharsets.UTF_8));
     }
-    OutputFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
+    WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
     streams.out().print(json ? report : table(run));
     return ExitStatus.GOOD.code();
   }
 
   private static String table(TrialRun run) {
-    String truth = run.outcomes().isEmpty() ? "" : TrialTable.of(TrialSummary.of(run.outcomes()));
+    String truth =
+        run.outcomes().isEmpty()
+            ? ""
+            : TrialTable.of(TrialSummary.of(run.outcomes()))
+                + "\n"
+                + SlipList.of(run.outcomes(), MOST_SLIPS);
     String notes =
         run.notes().isEmpty() ? "" : NoteTable.of(NoteSummary.of(run.notes()), run.notes());
     return truth + notes;

@@ -1,14 +1,14 @@
 package leadlight.data;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import leadlight.model.UserError;
 
 /**
@@ -76,7 +76,7 @@ public final class DataFile {
 
   /** The file's text. */
   public String text() {
-    return new String(content, StandardCharsets.UTF_8);
+    return new String(content, UTF_8);
   }
 
   /**
@@ -101,21 +101,10 @@ public final class DataFile {
    * @throws UserError if the place cannot be written
    */
   public static void write(Path file, Object tree) {
-    Path target = file.toAbsolutePath();
-    Path aside = target.resolveSibling(target.getFileName() + ".part");
     try {
-      Files.writeString(aside, Json.WRITER.writeValueAsString(tree) + "\n");
-      move(aside, target);
-    } catch (IOException e) {
-      throw new UserError(file + " cannot be written; choose a folder that exists and is yours");
-    }
-  }
-
-  private static void move(Path aside, Path target) throws IOException {
-    try {
-      Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+      WholeFile.write(file, (Json.WRITER.writeValueAsString(tree) + "\n").getBytes(UTF_8));
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("not a record tree", e);
     }
   }
 }

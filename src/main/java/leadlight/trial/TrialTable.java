@@ -45,7 +45,7 @@ public final class TrialTable {
   }
 
   private void joints(TrialSummary summary) {
-    line(JOINT_LINE, "joints", "", "missed", "false calls", "unjudged", "named right");
+    line(JOINT_LINE, "joints", "", "  missed", "  false calls", "  unjudged", "  named right");
     joints("all", summary.all());
     summary.byLamp().forEach((lamp, group) -> joints("lamp " + lamp, group.joints()));
     for (Map.Entry<String, TrialSummary.Group> band : summary.byPitch().entrySet()) {
@@ -69,7 +69,7 @@ public final class TrialTable {
   }
 
   private void findings(TrialSummary summary) {
-    line(JOINT_LINE, "finding", "", "missed", "called in error", "unjudged", "named right");
+    line(JOINT_LINE, "finding", "", "  missed", "  called in error", "  unjudged", "  named right");
     for (FindingTally tally : summary.byFinding()) {
       line(
           JOINT_LINE,
@@ -86,15 +86,14 @@ public final class TrialTable {
     text.append(String.format(Locale.ROOT, format, arguments).replace("\r\n", "\n"));
   }
 
-  /** As "3/269 1.1 % (0.4-3.2)": the share with its 95 % Wilson interval. */
+  /** As " 3/269 1.1 % (0.4-3.2)": the share with its 95 % Wilson interval. */
   static String rate(Rate rate) {
     return rate.of() == 0
-        ? "-"
+        ? "       -"
         : String.format(
             Locale.ROOT,
-            "%d/%d %.1f %% (%.1f-%.1f)",
-            rate.count(),
-            rate.of(),
+            "%8s %5.1f %% (%.1f-%.1f)",
+            rate.count() + "/" + rate.of(),
             100 * rate.share(),
             100 * rate.lower(),
             100 * rate.upper());

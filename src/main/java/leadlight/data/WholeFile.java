@@ -1,4 +1,4 @@
-package leadlight.cli;
+package leadlight.data;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -8,24 +8,23 @@ import java.nio.file.StandardCopyOption;
 import leadlight.model.UserError;
 
 /** Files written whole or not at all: aside first, then renamed. */
-final class OutputFile {
+public final class WholeFile {
 
-  private OutputFile() {}
+  private WholeFile() {}
 
   /**
-   * Writes a file, replacing one of that name; makes its folder.
+   * Writes a file, replacing one of that name; its folder must exist.
    *
    * @throws UserError if the place cannot be written
    */
-  static void write(Path file, byte[] content) {
+  public static void write(Path file, byte[] content) {
     Path target = file.toAbsolutePath();
     Path aside = target.resolveSibling(target.getFileName() + ".part");
     try {
-      Files.createDirectories(target.getParent());
       Files.write(aside, content);
       move(aside, target);
     } catch (IOException e) {
-      throw new UserError(file + ": cannot be written; choose a folder that is yours");
+      throw new UserError(file + " cannot be written; choose a folder that exists and is yours");
     }
   }
 

@@ -1,0 +1,48 @@
+package leadlight.trial;
+
+import java.util.List;
+import java.util.Locale;
+
+/** The slips of a trial as text. */
+public final class SlipList {
+
+  private SlipList() {}
+
+  /**
+   * Rows that were not right, then the slips of one kind after the other, at most {@code most} of
+   * each; ends with a line break unless there are none.
+   */
+  public static String of(List<PhotoOutcome> outcomes, int most) {
+    StringBuilder text = new StringBuilder();
+    outcomes.stream()
+        .filter(outcome -> outcome.row() != RowResult.RIGHT)
+        .forEach(outcome -> text.append(row(outcome)));
+    List<Slip> slips = outcomes.stream().flatMap(outcome -> Slip.of(outcome).stream()).toList();
+    for (JointResult result :
+        List.of(JointResult.MISSED, JointResult.FALSE_CALL, JointResult.UNJUDGED)) {
+      List<Slip> mine = slips.stream().filter(slip -> slip.result() == result).toList();
+      mine.stream().limit(most).forEach(slip -> text.append(line(slip)));
+      if (mine.size() > most) {
+        text.append("  and %d more %s%n".formatted(mine.size() - most, name(result)));
+      }
+    }
+    return text.toString().replace("\r\n", "\n");
+  }
+
+  private static String row(PhotoOutcome outcome) {
+    String photo = outcome.truth().photo();
+    return outcome.row() == RowResult.NOT_FOUND
+        ? "  row of %s not found: %s%n".formatted(photo, outcome.reason())
+        : String.format(
+            Locale.ROOT, "  row of %s wrong: %.2f pitch off%n", photo, outcome.medianOfPitch());
+  }
+
+  private static String line(Slip slip) {
+    return "  %s %s pin %d: is %s; said %s%n"
+        .formatted(name(slip.result()), slip.photo(), slip.pin(), slip.truth(), slip.opinion());
+  }
+
+  static String name(JointResult result) {
+    return result.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

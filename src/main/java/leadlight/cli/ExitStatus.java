@@ -1,5 +1,8 @@
 package leadlight.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /**
  * What a command's exit status means, worst first: of several photos the worst wins, in the order
  * of these constants.
@@ -23,8 +26,13 @@ enum ExitStatus {
     return code;
   }
 
-  String meaning() {
-    return meaning;
+  /** Codes and meanings in their order, for the help. */
+  static Map<String, String> help() {
+    Map<String, String> lines = new LinkedHashMap<>();
+    for (ExitStatus status : values()) {
+      lines.put(String.format("%2d", status.code), status.meaning);
+    }
+    return lines;
   }
 
   ExitStatus worse(ExitStatus other) {

@@ -36,13 +36,23 @@ public final class Main {
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
     return new CommandLine(new Main())
-        .addSubcommand(new ScoreCommand(streams))
+        .addSubcommand(score(streams))
         .addSubcommand(new TrialCommand(streams))
         .setOut(out)
         .setErr(err)
         .setParameterExceptionHandler((e, arguments) -> usage(e))
         .setExecutionExceptionHandler((e, command, parsed) -> failed(e, streams))
         .execute(args);
+  }
+
+  private static CommandLine score(Streams streams) {
+    CommandLine score = new CommandLine(new ScoreCommand(streams));
+    score
+        .getCommandSpec()
+        .usageMessage()
+        .exitCodeListHeading("%nExit status; of several photos the first of these wins:%n")
+        .exitCodeList(ExitStatus.help());
+    return score;
   }
 
   private static int usage(ParameterException e) {

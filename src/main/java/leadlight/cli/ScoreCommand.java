@@ -2,17 +2,10 @@ package leadlight.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.grade.AcceptanceSet;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
-import leadlight.model.Verdict;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
-import leadlight.pipeline.PhotoScorer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,7 +14,11 @@ import picocli.CommandLine.Parameters;
 /** {@code leadlight score}: photos to results. */
 @Command(
     name = "score",
-    description = "Scores the joints of a row in each photo.",
+    description = {
+      "Scores the joints of a row in each photo; writes PHOTO.json, PHOTO.csv and "
+          + "PHOTO.annotated.png.",
+      "A photo that cannot be used is named and the others go on."
+    },
     mixinStandardHelpOptions = true)
 final class ScoreCommand implements Callable<Integer> {
 
@@ -37,9 +34,23 @@ final class ScoreCommand implements Callable<Integer> {
       description = "Product class (default: ${DEFAULT-VALUE}).")
   private int productClass;
 
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "Folder for the results (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(names = "--json", description = "Print each photo's JSON instead of the summary.")
+  private boolean json;
+
   @Mixin private RowOptions row;
 
+  @Mixin private HintOptions hint;
+
   @Mixin private Limits limits;
+
+  @Mixin private ThreadOption threads;
 
   ScoreCommand(Streams streams) {
     this.streams = streams;
@@ -47,36 +58,13 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (productClass < 1 || productClass > 3) {
+      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
+    }
+    int count = threads.count();
     AcceptanceSet set = limits.load();
-    Settings settings = new Settings(row.spec(), productClass, set.id(), Optional.empty());
-    PhotoScorer scorer = new PhotoScorer(settings, set);
-    ExitStatus worst = ExitStatus.GOOD;
-    for (Path file : photos) {
-      worst = worst.worse(one(file, scorer));
-    }
-    return worst.code();
-  }
-
-  private ExitStatus one(Path file, PhotoScorer scorer) {
-    try (Photo photo = new PhotoReader().read(file)) {
-      ScoredPhoto scored = scorer.score(photo);
-      String line =
-          scored.row() instanceof RowOutcome.NotFound none
-              ? "row not found: " + none.reason()
-              : scored.verdict().id();
-      streams.out().println(file + ": " + line);
-      return status(scored.verdict());
-    } catch (UserError e) {
-      streams.err().println("leadlight: " + e.getMessage());
-      return ExitStatus.UNUSABLE;
-    }
-  }
-
-  private static ExitStatus status(Verdict verdict) {
-    return switch (verdict) {
-      case DEFECT -> ExitStatus.DEFECT;
-      case UNJUDGED -> ExitStatus.UNJUDGED;
-      case ACCEPTABLE, PROCESS_INDICATOR -> ExitStatus.GOOD;
-    };
+    Settings settings = new Settings(row.spec(), productClass, set.id(), hint.hint());
+    OutputFolder.make(out);
+    return new ScoreRun(settings, set, out, json, streams).score(photos, count).code();
   }
 }

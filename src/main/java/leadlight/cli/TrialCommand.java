@@ -61,7 +61,7 @@ final class TrialCommand implements Callable<Integer> {
       description = "Write truth, verdict and all numbers of each joint of a found row.")
   private Path measures;
 
-  @Mixin private Threads threads;
+  @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
 

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import leadlight.data.DataFile;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
@@ -22,7 +21,7 @@ record Advice(
     @JsonProperty(required = true) List<Sentence> notVisible,
     @JsonProperty(required = true) List<Sentence> cautions) {
 
-  /** In a sentence, stands for all pairs of neighbours, as "1-2, 2-3". */
+  /** In a sentence, stands for the pairs of neighbours. */
   private static final String PAIRS = "{pairs}";
 
   /**
@@ -53,10 +52,8 @@ record Advice(
   }
 
   List<String> notVisible(RowSpec row) {
-    String pairs =
-        IntStream.range(1, row.leads())
-            .mapToObj(pin -> pin + "-" + (pin + 1))
-            .collect(Collectors.joining(", "));
+    int last = row.leads();
+    String pairs = "1-2, 2-3 and so on to %d-%d".formatted(last - 1, last);
     return notVisible.stream()
         .filter(sentence -> sentence.fits(row))
         .map(sentence -> sentence.text().replace(PAIRS, pairs))

@@ -48,7 +48,7 @@ public final class PhotoScorer {
         row,
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
-        List.of(),
+        photo.notes(),
         advice.notVisible(settings.row()),
         advice.cautions(settings.row(), joints));
   }

@@ -4,7 +4,7 @@ import leadlight.model.UserError;
 import picocli.CommandLine.Option;
 
 /** How many photos are worked on at once. */
-final class Threads {
+final class ThreadOption {
 
   private static final int MOST = 256;
 

@@ -1,0 +1,109 @@
+package leadlight.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.model.UserError;
+import leadlight.model.Verdict;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.InOrder;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.report.ReportContext;
+import leadlight.report.ReportWriter;
+import leadlight.report.TerminalSummary;
+import leadlight.report.WrittenReport;
+import leadlight.vision.Threads;
+
+/** Scores photos one by one, reports each, and goes on when one cannot be used. */
+final class ScoreRun {
+
+  private final PhotoScorer scorer;
+  private final ReportWriter writer;
+  private final Path out;
+  private final boolean json;
+  private final Streams streams;
+  private ExitStatus worst = ExitStatus.GOOD;
+
+  ScoreRun(Settings settings, AcceptanceSet limits, Path out, boolean json, Streams streams) {
+    this.scorer = new PhotoScorer(settings, limits);
+    this.writer =
+        new ReportWriter(new ReportContext(Version.number(), limits.name(), provenance(limits)));
+    this.out = out;
+    this.json = json;
+    this.streams = streams;
+  }
+
+  private static String provenance(AcceptanceSet limits) {
+    return String.join(" ", limits.notes());
+  }
+
+  /** Scores and reports in the order of the photos; the worst status of all. */
+  ExitStatus score(List<Path> photos, int threads) {
+    // Threads go to photos first: within a photo they would wait for each other more often.
+    Threads.set(photos.size() > 1 ? 1 : threads);
+    InOrder.each(photos, threads, this::one, report -> worst = worst.worse(report.get()));
+    return worst;
+  }
+
+  /** Scores one photo; what is given back writes its results, in turn, and closes it. */
+  private Supplier<ExitStatus> one(Path file) {
+    Photo photo = null;
+    try {
+      photo = new PhotoReader().read(file);
+      ScoredPhoto scored = scorer.score(photo);
+      Photo open = photo;
+      return () -> report(file, open, scored);
+    } catch (UserError e) {
+      return () -> refused(e);
+    } catch (RuntimeException | LinkageError e) {
+      close(photo);
+      return () -> fault(file, e);
+    }
+  }
+
+  private static void close(Photo photo) {
+    if (photo != null) {
+      photo.close();
+    }
+  }
+
+  private ExitStatus report(Path file, Photo photo, ScoredPhoto scored) {
+    try (photo) {
+      WrittenReport written = writer.write(scored, photo.frame(), out);
+      if (json) {
+        streams.out().print(new String(writer.json(scored), StandardCharsets.UTF_8));
+      } else {
+        TerminalSummary.lines(scored, Optional.of(written)).forEach(streams.out()::println);
+      }
+      return status(scored.verdict());
+    } catch (UserError e) {
+      return refused(e);
+    } catch (RuntimeException | LinkageError e) {
+      return fault(file, e);
+    }
+  }
+
+  private ExitStatus refused(UserError e) {
+    streams.err().println("leadlight: " + e.getMessage());
+    return ExitStatus.UNUSABLE;
+  }
+
+  private ExitStatus fault(Path file, Throwable e) {
+    streams.err().println("leadlight: " + file + ": " + FaultLog.write(e));
+    return ExitStatus.FAULT;
+  }
+
+  private static ExitStatus status(Verdict verdict) {
+    return switch (verdict) {
+      case DEFECT -> ExitStatus.DEFECT;
+      case UNJUDGED -> ExitStatus.UNJUDGED;
+      case ACCEPTABLE, PROCESS_INDICATOR -> ExitStatus.GOOD;
+    };
+  }
+}

@@ -3,6 +3,6 @@
  * models/connectors}.
  *
  * <p>In: connector files, footprints. Out: connectors and the {@code RowSpec} to look for. May use:
- * {@code model}, Jackson.
+ * {@code model}, {@code data}, Jackson annotations.
  */
 package leadlight.connector;

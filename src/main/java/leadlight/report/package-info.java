@@ -2,6 +2,6 @@
  * Results as JSON, CSV, annotated picture and terminal summary.
  *
  * <p>In: a {@code ScoredPhoto} and the untouched picture. Out: files. May use: {@code model},
- * Jackson, FastCSV, Java 2D.
+ * {@code data}, {@code vision}, Jackson, FastCSV.
  */
 package leadlight.report;

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.core.util.Separators.Spacing;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.EnumNamingStrategies;
 import com.fasterxml.jackson.databind.MapperFeature;
@@ -42,7 +44,10 @@ final class Json {
 
   /** Two spaces and a bare line feed everywhere: the same bytes on every machine. */
   static final ObjectWriter WRITER =
-      MAPPER.writer(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+      MAPPER.writer(
+          new DefaultPrettyPrinter(
+                  Separators.createDefaultInstance().withObjectFieldValueSpacing(Spacing.AFTER))
+              .withObjectIndenter(new DefaultIndenter("  ", "\n")));
 
   private Json() {}
 }

@@ -1,0 +1,108 @@
+package leadlight.connector;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import leadlight.model.LandSpec;
+import leadlight.model.RowSpec;
+import leadlight.model.UserError;
+
+/**
+ * A connector as its file has it ({@code models/schema/connector.schema.json}).
+ *
+ * <p>Frame: millimetres on the board, seen from above, held so that the body lies above the first
+ * row's leads (their open ends point down); x right, y down; the origin is the middle of the first
+ * row.
+ *
+ * @param schema always {@value #SCHEMA}
+ * @param id name in commands and reports: lower-case letters, digits, dots and dashes
+ * @param name for people
+ * @param notes what a reader must know
+ * @param rows rows of lands, the one to photograph first
+ * @param legs anchor legs; their places follow the first row where it may have any number of leads
+ * @param signals what the pins carry, by group
+ * @param bridges neighbour pairs whose bridge does most harm, worst first
+ */
+public record Connector(
+    @JsonProperty(required = true) String schema,
+    @JsonProperty(required = true) String id,
+    @JsonProperty(required = true) String name,
+    List<String> notes,
+    @JsonProperty(required = true) List<ConnectorRow> rows,
+    Optional<AnchorLegs> legs,
+    List<SignalGroup> signals,
+    List<BridgeHarm> bridges) {
+
+  /** The version of the file format. */
+  public static final String SCHEMA = "leadlight/connector/1";
+
+  /** Copies the lists; refuses a file without rows and pins that no row has. */
+  public Connector {
+    if (!SCHEMA.equals(schema)) {
+      throw new IllegalArgumentException("schema must be \"" + SCHEMA + "\", is \"" + schema + "\"");
+    }
+    if (!id.matches("[a-z0-9][a-z0-9.-]*")) {
+      throw new IllegalArgumentException(
+          "id must be lower-case letters, digits, dots and dashes, is \"" + id + "\"");
+    }
+    notes = Copies.list(notes);
+    rows = Copies.list(rows);
+    signals = Copies.list(signals);
+    bridges = Copies.list(bridges);
+    if (rows.isEmpty()) {
+      throw new IllegalArgumentException("a connector needs one row or more");
+    }
+    requirePins(rows, signals, bridges);
+  }
+
+  private static void requirePins(
+      List<ConnectorRow> rows, List<SignalGroup> signals, List<BridgeHarm> bridges) {
+    Set<String> known = new HashSet<>();
+    rows.forEach(r -> r.lands().at(OptionalInt.empty()).forEach(land -> known.add(land.name())));
+    Set<String> used = new HashSet<>();
+    signals.forEach(group -> used.addAll(group.pins().keySet()));
+    bridges.forEach(pair -> used.addAll(pair.pins()));
+    for (String pin : used) {
+      if (!known.contains(pin)) {
+        throw new IllegalArgumentException("signals or bridges name pin " + pin + ", no row has it");
+      }
+    }
+  }
+
+  /**
+   * What to look for in a photo of one row.
+   *
+   * @param rowIndex place in {@link #rows}, 0 for the first
+   * @param leads how many leads, where the file leaves that open; its own number otherwise
+   * @throws UserError if the row cannot have that many leads
+   */
+  public RowSpec rowSpec(int rowIndex, OptionalInt leads) {
+    ConnectorRow row = rows.get(rowIndex);
+    List<LandSpec> lands;
+    try {
+      lands = row.lands().at(leads);
+    } catch (IllegalArgumentException e) {
+      throw new UserError("connector " + id + ", row " + row.id() + ": " + e.getMessage());
+    }
+    return new RowSpec(
+        id,
+        lands,
+        Pitch.commonestMm(lands),
+        row.lead().map(LeadShape::widthMm).orElseGet(OptionalDouble::empty),
+        row.pin1() == ConnectorRow.End.RIGHT);
+  }
+
+  /** The group that a pin belongs to, by the land's name. */
+  public Optional<SignalGroup> signalOf(String pin) {
+    return signals.stream().filter(group -> group.pins().containsKey(pin)).findFirst();
+  }
+
+  /** What a bridge between two pins does, where the file says so; in either order. */
+  public Optional<BridgeHarm> bridgeHarm(String pin, String other) {
+    return bridges.stream().filter(pair -> pair.joins(pin, other)).findFirst();
+  }
+}

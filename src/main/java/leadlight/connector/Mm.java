@@ -1,0 +1,37 @@
+package leadlight.connector;
+
+import java.util.OptionalDouble;
+
+/** Lengths checked at construction. */
+final class Mm {
+
+  /** No land, lead or leg of a fine-pitch part is longer. */
+  private static final double LONGEST = 100;
+
+  private Mm() {}
+
+  static void within(String name, double value, double least, double most) {
+    if (!(value >= least && value <= most)) {
+      throw new IllegalArgumentException(
+          name + " must lie in [" + least + ", " + most + "], is " + value);
+    }
+  }
+
+  static void length(String name, double value) {
+    if (!(value > 0 && value <= LONGEST)) {
+      throw new IllegalArgumentException(
+          name + " must be above 0 and at most " + LONGEST + ", is " + value);
+    }
+  }
+
+  static void length(String name, OptionalDouble value) {
+    if (value.isPresent()) {
+      length(name, value.getAsDouble());
+    }
+  }
+
+  /** To the nanometre: hides what binary fractions add. */
+  static double tidy(double mm) {
+    return Math.round(mm * 1e6) / 1e6 + 0.0;
+  }
+}

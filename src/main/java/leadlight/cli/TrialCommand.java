@@ -49,7 +49,8 @@ final class TrialCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       defaultValue = "reports/trial",
-      description = "Folder for trial.json and the close-ups (default: ${DEFAULT-VALUE}).")
+      description =
+          "Folder for trial.json and the sheets of close-ups (default: ${DEFAULT-VALUE}).")
   private Path out;
 
   @Option(names = "--json", description = "Print trial.json instead of the table.")
@@ -87,6 +88,7 @@ final class TrialCommand implements Callable<Integer> {
       WholeFile.write(measures, csv.toString().getBytes(StandardCharsets.UTF_8));
     }
     WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
+    run.sheets().write(out);
     streams.out().print(json ? report : table(run));
     return ExitStatus.GOOD.code();
   }

@@ -24,6 +24,7 @@ import leadlight.trial.PhotoTruth;
 import leadlight.trial.RowNote;
 import leadlight.trial.TrialPhoto;
 import leadlight.trial.TruthRow;
+import leadlight.vision.Threads;
 
 /** Scores the photos of a trial and gathers what that was worth, in the order of the photos. */
 final class TrialRun {
@@ -37,6 +38,7 @@ final class TrialRun {
   private final List<PhotoOutcome> outcomes = new ArrayList<>();
   private final List<NoteOutcome> notes = new ArrayList<>();
   private final MeasuresCsv measures = new MeasuresCsv();
+  private final SlipSheets sheets = new SlipSheets();
 
   /**
    * Takes what the photos have in common.
@@ -52,6 +54,7 @@ final class TrialRun {
 
   /** Scores all; {@code progress} hears how many are done. */
   void score(List<TrialPhoto> photos, int threads, IntConsumer progress) {
+    Threads.set(1);
     InOrder.each(
         photos,
         threads,
@@ -68,6 +71,10 @@ final class TrialRun {
 
   List<NoteOutcome> notes() {
     return notes;
+  }
+
+  SlipSheets sheets() {
+    return sheets;
   }
 
   MeasuresCsv measures() {
@@ -92,8 +99,10 @@ final class TrialRun {
         withFeatures && scored.row() instanceof RowOutcome.Found found
             ? scorer.features(photo, found)
             : List.of();
+    List<SlipSheets.Tile> tiles = SlipSheets.tiles(outcome, photo.frame());
     return () -> {
       outcomes.add(outcome);
+      sheets.addAll(tiles);
       measures.add(outcome, features);
     };
   }

@@ -50,9 +50,7 @@ public final class Comparison {
     PointPx reported = opinion.joint().lead().toePx();
     double cos = Math.cos(photo.angleRad());
     double sin = Math.sin(photo.angleRad());
-    // Outwards is against the body; the cross product tells which normal of the row that is.
-    double outwards =
-        -sin * photo.towardsBodyPx().x() + cos * photo.towardsBodyPx().y() > 0 ? -1 : 1;
+    double outwards = photo.outwards();
     return new JointOutcome(
         truth,
         opinion,

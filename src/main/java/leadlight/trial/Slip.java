@@ -18,15 +18,17 @@ import leadlight.model.FindingKind;
  */
 public record Slip(String photo, int pin, JointResult result, String truth, String opinion) {
 
+  /** The results that are slips, gravest first. */
+  public static final List<JointResult> KINDS =
+      List.of(JointResult.MISSED, JointResult.FALSE_CALL, JointResult.UNJUDGED);
+
   private static final int MOST_EVIDENCE = 3;
 
   /** All slips of a photo, pin 1 first. */
   public static List<Slip> of(PhotoOutcome photo) {
     List<Slip> slips = new ArrayList<>();
     for (JointOutcome joint : photo.joints()) {
-      if (joint.result() == JointResult.MISSED
-          || joint.result() == JointResult.FALSE_CALL
-          || joint.result() == JointResult.UNJUDGED) {
+      if (KINDS.contains(joint.result())) {
         slips.add(
             new Slip(
                 photo.truth().photo(),

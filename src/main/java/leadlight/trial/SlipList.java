@@ -2,6 +2,8 @@ package leadlight.trial;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** The slips of a trial as text. */
 public final class SlipList {
@@ -18,8 +20,7 @@ public final class SlipList {
         .filter(outcome -> outcome.row() != RowResult.RIGHT)
         .forEach(outcome -> text.append(row(outcome)));
     List<Slip> slips = outcomes.stream().flatMap(outcome -> Slip.of(outcome).stream()).toList();
-    for (JointResult result :
-        List.of(JointResult.MISSED, JointResult.FALSE_CALL, JointResult.UNJUDGED)) {
+    for (JointResult result : Slip.KINDS) {
       List<Slip> mine = slips.stream().filter(slip -> slip.result() == result).toList();
       mine.stream().limit(most).forEach(slip -> text.append(line(slip)));
       if (mine.size() > most) {
@@ -34,7 +35,24 @@ public final class SlipList {
     return outcome.row() == RowResult.NOT_FOUND
         ? "  row of %s not found: %s%n".formatted(photo, outcome.reason())
         : String.format(
-            Locale.ROOT, "  row of %s wrong: %.2f pitch off%n", photo, outcome.medianOfPitch());
+            Locale.ROOT,
+            "  row of %s wrong: in the median %.2f pitch off, %.2f along the row, %.2f along the"
+                + " lead%n",
+            photo,
+            outcome.medianOfPitch(),
+            median(outcome, JointOutcome::lateralPx),
+            median(outcome, JointOutcome::axialPx));
+  }
+
+  private static double median(
+      PhotoOutcome outcome, Function<JointOutcome, OptionalDouble> distancePx) {
+    double[] distances =
+        outcome.joints().stream()
+            .map(distancePx)
+            .filter(OptionalDouble::isPresent)
+            .mapToDouble(distance -> Math.abs(distance.getAsDouble()))
+            .toArray();
+    return Quantiles.median(distances) / outcome.truth().pitchPx();
   }
 
   private static String line(Slip slip) {

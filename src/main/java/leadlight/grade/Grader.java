@@ -1,28 +1,35 @@
 package leadlight.grade;
 
 import java.util.List;
-import java.util.Optional;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.RowSpec;
-import leadlight.model.Verdict;
 
-/** Placeholder until grading is built: every joint is unjudged. */
+/**
+ * Judges measured joints by one set of limits in one product class. A fault that the photo shows is
+ * stated; one that it leaves possible makes the joint unjudged, with the way to settle it; limits
+ * of length are decided with the measure's uncertainty (JCGM 106:2012).
+ */
 public final class Grader {
 
-  /** Takes the limits and the class. */
-  public Grader(AcceptanceSet limits, int productClass) {}
+  private final AcceptanceSet limits;
+  private final int productClass;
+  private final Decision decision = Decision.builtIn();
 
-  /** Every joint unjudged. */
+  /**
+   * Takes the limits and the class.
+   *
+   * @param productClass 1, 2 or 3
+   */
+  public Grader(AcceptanceSet limits, int productClass) {
+    this.limits = limits;
+    this.productClass = productClass;
+  }
+
+  /** The joints with their verdicts, in the order given. */
   public List<GradedJoint> grade(RowSpec spec, List<Joint> joints) {
     return joints.stream()
-        .map(
-            joint ->
-                new GradedJoint(
-                    joint,
-                    Verdict.UNJUDGED,
-                    List.of(),
-                    Optional.of(joint.unfitBecause().orElse("grading is not built yet"))))
+        .map(joint -> new JointGrading(limits, productClass, decision, joint).grade())
         .toList();
   }
 }

@@ -41,8 +41,7 @@ final class FlankSignals {
   private static double edge(LevelledPatch joint, double x, double from) {
     double[] slope =
         Stats.slope(
-            Stats.smoothed(
-                new Zone(joint.light(), x - 0.1, x + 0.1, from, -0.15).acrossLead()));
+            Stats.smoothed(new Zone(joint.light(), x - 0.1, x + 0.1, from, -0.15).acrossLead()));
     return Math.max(Stats.greatest(slope), -Stats.least(slope));
   }
 

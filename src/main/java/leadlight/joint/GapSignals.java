@@ -5,9 +5,9 @@ import java.util.List;
 
 /**
  * What lies in the gap between two joints. Metal across a gap is sought as a path: at each place
- * along the leads, the column of the gap that looks most like the row's typical gap there. Only what
- * leaves no such column spans the gap; a solder ball or a speck leaves one, and residue has the
- * wrong colour.
+ * along the leads, the column of the gap that looks most like the row's typical gap there. Only
+ * what leaves no such column spans the gap; a solder ball or a speck leaves one, and residue has
+ * the wrong colour.
  */
 final class GapSignals {
 
@@ -150,7 +150,8 @@ final class GapSignals {
         "gap_grey_gain",
         Math.hypot(usual[1] - metal[1], usual[2] - metal[2])
             - Math.hypot(redGreen - metal[1], yellowBlue - metal[2]));
-    signals.put("gap_light_range", Stats.quantile(values[0], 0.95) - Stats.quantile(values[0], 0.05));
+    signals.put(
+        "gap_light_range", Stats.quantile(values[0], 0.95) - Stats.quantile(values[0], 0.05));
   }
 
   private record Gap(

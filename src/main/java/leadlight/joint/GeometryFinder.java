@@ -36,9 +36,7 @@ final class GeometryFinder {
     double ahead = medianOf(JointPatch::ahead);
     double heelY = medianOf(JointPatch::heelY);
     double landHalf =
-        statedLandHalf()
-            .orElseGet(
-                () -> edge(false, 0.3 * ahead, 0.85 * ahead, LAND));
+        statedLandHalf().orElseGet(() -> edge(false, 0.3 * ahead, 0.85 * ahead, LAND));
     double leadHalf =
         spec.leadWidthMm().isPresent()
             ? spec.leadWidthMm().getAsDouble() / spec.pitchMm() / 2

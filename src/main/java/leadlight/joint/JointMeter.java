@@ -1,28 +1,58 @@
 package leadlight.joint;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leadlight.model.Joint;
+import leadlight.model.Measure;
+import leadlight.model.Quantity;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.vision.Frame;
 
-/** Measures each joint of a found row. */
+/**
+ * Measures each joint of a found row: sizes with uncertainties, what its picture gives, and how
+ * strongly the photo speaks for each finding. Stateless and safe for several threads.
+ */
 public final class JointMeter {
+
+  private final Judgement judgement = Judgement.builtIn();
+  private final FitnessLimits limits = FitnessLimits.builtIn();
 
   /** The joints, pin 1 first. */
   public List<Joint> measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    return row.leads().stream()
-        .map(
-            lead ->
-                new Joint(lead, Map.of(), List.of(), Optional.of("measuring is not built yet")))
-        .toList();
+    RowSignals signals = RowSignals.of(frame, spec, row);
+    EvidenceMaker evidence = new EvidenceMaker(judgement, signals);
+    SizeMeter sizes = new SizeMeter(spec, signals.geometry(), limits);
+    List<Joint> joints = new ArrayList<>();
+    for (int i = 0; i < signals.patches().size(); i++) {
+      JointPatch patch = signals.patches().get(i);
+      JointFitness fitness = JointFitness.of(frame, patch, signals.geometry(), limits);
+      Optional<String> unfit = fitness.unfitBecause(limits);
+      joints.add(
+          new Joint(
+              patch.lead(),
+              measures(sizes.measure(patch), fitness),
+              evidence.of(i, unfit.isEmpty()),
+              unfit));
+    }
+    return joints;
+  }
+
+  /** Sizes, and the fitness of the picture beside them. */
+  private static Map<Measure, Quantity> measures(
+      Map<Measure, Quantity> sizes, JointFitness fitness) {
+    Map<Measure, Quantity> all = new EnumMap<>(sizes);
+    all.put(Measure.BURNT_OUT, new Quantity(fitness.burntShare(), 0, Measure.BURNT_OUT.unit()));
+    all.put(Measure.EDGE_BLUR, new Quantity(fitness.blurPx(), 0, Measure.EDGE_BLUR.unit()));
+    return all;
   }
 
   /**
-   * The numbers that judgement rests on, one map a joint, pin 1 first; the last joint has no gap to a
-   * next pin, hence fewer entries. For fitting judgement data outside the program.
+   * The numbers that judgement rests on, one map a joint, pin 1 first; the last joint has no gap to
+   * a next pin, hence fewer entries. For fitting judgement data outside the program.
    */
   public List<Map<String, Double>> features(Frame frame, RowSpec spec, RowOutcome.Found row) {
     return RowSignals.of(frame, spec, row).flat();

@@ -1,9 +1,9 @@
 package leadlight.joint;
 
 /**
- * The raster on which a joint is straightened. Coordinates in units of the local pitch: x across the
- * lead (0 at its middle or at the land's middle), y along it (0 at the toe, negative towards the
- * body, positive over the land ahead of the toe). So a measure means the same at every scale.
+ * The raster on which a joint is straightened. Coordinates in units of the local pitch: x across
+ * the lead (0 at its middle or at the land's middle), y along it (0 at the toe, negative towards
+ * the body, positive over the land ahead of the toe). So a measure means the same at every scale.
  */
 final class PatchGrid {
 

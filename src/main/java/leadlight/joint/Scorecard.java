@@ -7,10 +7,11 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * An additive scorecard: each signal earns points by the interval in which it lies; the sum, squashed
- * by the logistic function, is the chance that the question is answered yes (an additive logistic
- * model fitted by boosting one-split trees: Friedman, Hastie and Tibshirani 2000, Additive logistic
- * regression, Annals of Statistics 28(2)). Additive, so each signal's share in a verdict can be said.
+ * An additive scorecard: each signal earns points by the interval in which it lies; the sum,
+ * squashed by the logistic function, is the chance that the question is answered yes (an additive
+ * logistic model fitted by boosting one-split trees: Friedman, Hastie and Tibshirani 2000, Additive
+ * logistic regression, Annals of Statistics 28(2)). Additive, so each signal's share in a verdict
+ * can be said.
  *
  * @param question what is asked, as "no fillet at the toe"
  * @param intercept points before any signal is looked at, log odds

@@ -33,8 +33,7 @@ final class Straightener {
     Lead lead = leads.get(index);
     Vector across = acrossPerPitch(index);
     double pitchPx = across.length();
-    Vector along =
-        Vector.between(lead.landHeelPx(), lead.landToePx()).unit().times(pitchPx);
+    Vector along = Vector.between(lead.landHeelPx(), lead.landToePx()).unit().times(pitchPx);
     double offset = place(across, along, lead.landToePx(), lead.toePx()).x;
     double heelOffset = place(across, along, lead.landHeelPx(), lead.heelPx()).x;
     PointPx landAtToe = shifted(lead.toePx(), across, -offset);

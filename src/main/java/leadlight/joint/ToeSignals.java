@@ -1,8 +1,8 @@
 package leadlight.joint;
 
 /**
- * What the land ahead of the toe shows. A wetted toe has a slope there, which a ring lamp draws as a
- * bright band across the land, a coaxial lamp as a dark one, a dome hardly (mirror rule: a facet
+ * What the land ahead of the toe shows. A wetted toe has a slope there, which a ring lamp draws as
+ * a bright band across the land, a coaxial lamp as a dark one, a dome hardly (mirror rule: a facet
  * tilted by t shows what lies 2t off the view axis). Without a fillet the light changes once, by a
  * hard step at the toe, or runs in streaks along a domed deposit. So bands across count for, steps
  * and streaks along count against.
@@ -26,8 +26,7 @@ final class ToeSignals {
     double[] near = new Zone(joint.light(), -lead, lead, -0.08, 0.75 * ahead).alongLead();
     double[] slope =
         Stats.slope(
-            Stats.smoothed(
-                new Zone(joint.light(), -lead, lead, -0.15, 0.8 * ahead).alongLead()));
+            Stats.smoothed(new Zone(joint.light(), -lead, lead, -0.15, 0.8 * ahead).alongLead()));
     double rise = Stats.greatest(slope);
     double fall = -Stats.least(slope);
     into.put("toe_bright_band", Stats.greatest(near) - Math.max(top, end));
@@ -41,8 +40,7 @@ final class ToeSignals {
         (Stats.indexOfGreatest(slope) - Stats.indexOfGreatest(Stats.negated(slope)))
             / (double) PatchGrid.DENSITY);
     double[] atToe =
-        Stats.slope(
-            Stats.smoothed(new Zone(joint.light(), -lead, lead, -0.12, 0.12).alongLead()));
+        Stats.slope(Stats.smoothed(new Zone(joint.light(), -lead, lead, -0.12, 0.12).alongLead()));
     into.put("toe_edge", Math.max(Stats.greatest(atToe), -Stats.least(atToe)));
   }
 

@@ -3,8 +3,9 @@ package leadlight.joint;
 import java.util.Arrays;
 
 /**
- * A rectangle of a straightened plane in pitch units, both edges included, with the plain statistics
- * that the measures need. Never empty: a rectangle thinner than a pixel is one pixel wide.
+ * A rectangle of a straightened plane in pitch units, both edges included, with the plain
+ * statistics that the measures need. Never empty: a rectangle thinner than a pixel is one pixel
+ * wide.
  */
 final class Zone {
 

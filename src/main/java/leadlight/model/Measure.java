@@ -6,11 +6,9 @@ public enum Measure {
   TOE_OVERHANG("toe_overhang_mm", Unit.MM),
   LEAD_WIDTH("lead_width_mm", Unit.MM),
   LAND_WIDTH("land_width_mm", Unit.MM),
+  FOOT_LENGTH("foot_length_mm", Unit.MM),
   LATERAL_SHIFT("lateral_shift_mm", Unit.MM),
   LEAD_ANGLE("lead_angle_deg", Unit.DEGREE),
-  WETTED_LENGTH("wetted_length_mm", Unit.MM),
-  LEFT_GAP_CLEARANCE("left_gap_clearance_mm", Unit.MM),
-  RIGHT_GAP_CLEARANCE("right_gap_clearance_mm", Unit.MM),
   BURNT_OUT("burnt_out_share", Unit.SHARE),
   EDGE_BLUR("edge_blur_px", Unit.PX);
 

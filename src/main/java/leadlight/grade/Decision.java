@@ -1,0 +1,24 @@
+package leadlight.grade;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import leadlight.data.DataFile;
+
+/**
+ * From which chance on a fault counts as seen, and from which as possible: {@code
+ * models/grade/decision.json}.
+ *
+ * @param seenFrom chance from which a finding is stated
+ * @param doubtFrom chance from which the joint is not called sound
+ */
+record Decision(
+    @JsonProperty(required = true) Figure seenFrom,
+    @JsonProperty(required = true) Figure doubtFrom) {
+
+  static Decision builtIn() {
+    return DataFile.builtIn("grade/decision.json").read(Decision.class);
+  }
+
+  /** A number and where it comes from. */
+  record Figure(
+      @JsonProperty(required = true) double value, @JsonProperty(required = true) String source) {}
+}

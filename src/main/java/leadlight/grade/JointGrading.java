@@ -1,0 +1,170 @@
+package leadlight.grade;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.model.Evidence;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
+import leadlight.model.Measure;
+import leadlight.model.Quantity;
+import leadlight.model.Verdict;
+
+/** The grading of one joint: collects findings and doubts, then weighs them. */
+final class JointGrading {
+
+  private final AcceptanceSet limits;
+  private final int productClass;
+  private final Decision decision;
+  private final Joint joint;
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<String> doubts = new ArrayList<>();
+
+  JointGrading(AcceptanceSet limits, int productClass, Decision decision, Joint joint) {
+    this.limits = limits;
+    this.productClass = productClass;
+    this.decision = decision;
+    this.joint = joint;
+  }
+
+  GradedJoint grade() {
+    joint.evidence().forEach(this::weigh);
+    if (!seen(FindingKind.MISSING_LEAD)) {
+      decideLimit(FindingKind.SIDE_OVERHANG, Feature.SIDE_OVERHANG, Measure.SIDE_OVERHANG);
+    }
+    findings.sort(
+        Comparator.comparing(Finding::verdict)
+            .thenComparing(Finding::probability)
+            .reversed()
+            .thenComparing(Finding::kind));
+    Verdict worst =
+        findings.stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
+    joint.unfitBecause().ifPresent(why -> doubts.add(0, why));
+    if (worst != Verdict.DEFECT && (worst == Verdict.UNJUDGED || !doubts.isEmpty())) {
+      return new GradedJoint(joint, Verdict.UNJUDGED, findings, Optional.of(reason()));
+    }
+    return new GradedJoint(joint, worst, findings, Optional.empty());
+  }
+
+  private String reason() {
+    return doubts.isEmpty() ? settle(findings.get(0)) : String.join("; ", doubts);
+  }
+
+  private static String settle(Finding finding) {
+    return finding.kind().id() + ": " + finding.settleBy();
+  }
+
+  private boolean seen(FindingKind kind) {
+    return findings.stream().anyMatch(finding -> finding.kind() == kind);
+  }
+
+  private void weigh(Evidence evidence) {
+    Rule rule = limits.rule(evidence.kind(), productClass);
+    if (evidence.probability() >= decision.seenFrom().value() || secondName(evidence)) {
+      findings.add(finding(evidence, rule));
+    } else if (evidence.probability() >= decision.doubtFrom().value()
+        && rule.verdict() == Verdict.DEFECT) {
+      doubts.add(doubt(evidence, rule));
+    }
+  }
+
+  /**
+   * Open and insufficient are two names of one lack of solder: where one is seen, the other is
+   * named too if it was given a share, since only the bench can tell them apart.
+   */
+  private boolean secondName(Evidence evidence) {
+    return (evidence.kind() == FindingKind.OPEN && seen(FindingKind.INSUFFICIENT))
+        || (evidence.kind() == FindingKind.INSUFFICIENT && seen(FindingKind.OPEN));
+  }
+
+  private Finding finding(Evidence evidence, Rule rule) {
+    return new Finding(
+        evidence.kind(),
+        pins(evidence),
+        rule.verdict(),
+        evidence.probability(),
+        evidence.words(),
+        rule.basis().words(),
+        rule.settleBy().orElse(""));
+  }
+
+  private List<Integer> pins(Evidence evidence) {
+    return evidence.neighbourPin() == 0
+        ? List.of(joint.pin())
+        : List.of(joint.pin(), evidence.neighbourPin());
+  }
+
+  private static String doubt(Evidence evidence, Rule rule) {
+    String name =
+        evidence.kind() == FindingKind.BRIDGE
+            ? "bridge to pin " + evidence.neighbourPin()
+            : evidence.kind().id();
+    return String.format(
+        Locale.ROOT,
+        "possibly %s (chance %.0f %%)%s",
+        name,
+        100 * evidence.probability(),
+        rule.settleBy().map(how -> ": " + how).orElse(""));
+  }
+
+  private void decideLimit(FindingKind kind, Feature feature, Measure measure) {
+    Quantity measured = joint.measures().get(measure);
+    Optional<Limit> limit = limits.limit(feature, productClass, lengths());
+    if (measured == null || limit.isEmpty()) {
+      return;
+    }
+    double kept =
+        Conformance.probability(
+            measured.value(), measured.u(), limit.get().value(), limit.get().bound());
+    String words =
+        String.format(
+            Locale.ROOT,
+            "%.3f mm (u %.3f) against a limit of %.3f mm",
+            measured.value(),
+            measured.u(),
+            limit.get().value());
+    switch (Conformance.zone(kept, limits.decisionLevel())) {
+      case PASSED -> findings.add(overLimit(kind, 1 - kept, words, limit.get()));
+      case NEITHER ->
+          doubts.add(
+              kind.id()
+                  + " "
+                  + words
+                  + " cannot be decided; measure it under higher magnification");
+      case KEPT -> {}
+    }
+  }
+
+  private Finding overLimit(FindingKind kind, double chance, String words, Limit limit) {
+    Rule rule = limits.rule(kind, productClass);
+    return new Finding(
+        kind,
+        List.of(joint.pin()),
+        rule.verdict(),
+        chance,
+        words,
+        limit.basis().words(),
+        rule.settleBy().orElse(""));
+  }
+
+  private JointGeometry lengths() {
+    return new JointGeometry(
+        length(Measure.LEAD_WIDTH),
+        length(Measure.FOOT_LENGTH),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        length(Measure.LAND_WIDTH));
+  }
+
+  private OptionalDouble length(Measure measure) {
+    Quantity quantity = joint.measures().get(measure);
+    return quantity == null || quantity.value() <= 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(quantity.value());
+  }
+}

@@ -1,0 +1,34 @@
+package leadlight.joint;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import leadlight.data.DataFile;
+
+/**
+ * What a joint's picture must give before it is judged, and uncertainties that the measuring itself
+ * brings: {@code models/joint/fitness.json}.
+ *
+ * @param fineFromPitchPx pixels a pitch from which fillets are judged
+ * @param coarseFromPitchPx pixels a pitch below which nothing is
+ * @param fineToBlurPitch edge sigma, in pitches, up to which fillets are judged
+ * @param burntLevel level from which a pixel counts as burnt out
+ * @param burntMost burnt-out share of a joint above which it is not visible
+ * @param halfWidthUPitch standard uncertainty of half a lead's and half a land's width, pitches
+ * @param shiftUPitch standard uncertainty of a land's place across the lead, pitches
+ */
+record FitnessLimits(
+    @JsonProperty(required = true) Figure fineFromPitchPx,
+    @JsonProperty(required = true) Figure coarseFromPitchPx,
+    @JsonProperty(required = true) Figure fineToBlurPitch,
+    @JsonProperty(required = true) Figure burntLevel,
+    @JsonProperty(required = true) Figure burntMost,
+    @JsonProperty(required = true) Figure halfWidthUPitch,
+    @JsonProperty(required = true) Figure shiftUPitch) {
+
+  static FitnessLimits builtIn() {
+    return DataFile.builtIn("joint/fitness.json").read(FitnessLimits.class);
+  }
+
+  /** A number and where it comes from. */
+  record Figure(
+      @JsonProperty(required = true) double value, @JsonProperty(required = true) String source) {}
+}

@@ -12,8 +12,8 @@ import leadlight.data.DataFile;
  * @param fineToBlurPitch edge sigma, in pitches, up to which fillets are judged
  * @param burntLevel level from which a pixel counts as burnt out
  * @param burntMost burnt-out share of a joint above which it is not visible
- * @param halfWidthUPitch standard uncertainty of half a lead's and half a land's width, pitches
- * @param shiftUPitch standard uncertainty of a land's place across the lead, pitches
+ * @param halfWidthPitchU standard uncertainty of half a lead's and half a land's width, pitches
+ * @param shiftPitchU standard uncertainty of a land's place across the lead, pitches
  */
 record FitnessLimits(
     @JsonProperty(required = true) Figure fineFromPitchPx,
@@ -21,8 +21,8 @@ record FitnessLimits(
     @JsonProperty(required = true) Figure fineToBlurPitch,
     @JsonProperty(required = true) Figure burntLevel,
     @JsonProperty(required = true) Figure burntMost,
-    @JsonProperty(required = true) Figure halfWidthUPitch,
-    @JsonProperty(required = true) Figure shiftUPitch) {
+    @JsonProperty(required = true) Figure halfWidthPitchU,
+    @JsonProperty(required = true) Figure shiftPitchU) {
 
   static FitnessLimits builtIn() {
     return DataFile.builtIn("joint/fitness.json").read(FitnessLimits.class);

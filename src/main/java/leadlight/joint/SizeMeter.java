@@ -23,9 +23,9 @@ final class SizeMeter {
   /** All lengths that this joint gives. */
   Map<Measure, Quantity> measure(JointPatch joint) {
     Map<Measure, Quantity> sizes = new EnumMap<>(Measure.class);
-    double uHalf = limits.halfWidthUPitch().value();
+    double uHalf = limits.halfWidthPitchU().value();
     double uShift =
-        Math.hypot(joint.lead().uAcrossPx() / joint.pitchPx(), limits.shiftUPitch().value());
+        Math.hypot(joint.lead().uAcrossPx() / joint.pitchPx(), limits.shiftPitchU().value());
     double uAlong = joint.lead().uAlongPx() / joint.pitchPx();
     double shift = farther(joint.offset(), joint.heelOffset());
     double beyond = Math.abs(shift) + geometry.leadHalf() - geometry.landHalf();

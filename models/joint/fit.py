@@ -15,13 +15,13 @@ import json
 
 import numpy as np
 import pandas as pd
-from sklearn.ensemble import GradientBoostingClassifier
-from sklearn.linear_model import LogisticRegression
+from sklearn.ensemble import HistGradientBoostingClassifier
 from sklearn.model_selection import GroupKFold
 
 SEED = 20261125
-RATE = 0.08
-TREES = (60, 100, 150, 220, 320, 450)
+RATE = 0.1
+TREES = (40, 70, 120, 200, 320)
+LEAST_IN_LEAF = 12
 # Place, size and width of the row are no signs of a joint's state.
 NO_SIGNALS = {"pitch_px", "match", "lead_half", "land_half", "ahead", "offset", "heel_offset"}
 
@@ -37,6 +37,7 @@ def read(files):
     signals = [c for c in table.columns[first:] if c != "file"]
     for column in signals:
         table[column] = pd.to_numeric(table[column], errors="coerce")
+    table = table.copy()
     # Variants of one picture are one picture.
     table["picture"] = table["photo"].str.replace(r"-v\d+\.jpg$", ".jpg", regex=True)
     return table, signals
@@ -56,21 +57,14 @@ def bridged(table):
     return np.array(yes)
 
 
-def log_odds(model, rows, trees):
-    for number, score in enumerate(model.staged_decision_function(rows), start=1):
-        if number == trees:
-            return score.ravel()
-    raise ValueError("fewer trees than asked for")
-
-
 def loss(truth, score, weight):
     return np.average(np.logaddexp(0, np.where(truth, -score, score)), weights=weight)
 
 
 def boosted(rows, truth, weight, trees):
-    model = GradientBoostingClassifier(
-        n_estimators=trees, max_depth=1, learning_rate=RATE, subsample=0.6,
-        max_features=0.4, min_samples_leaf=8, random_state=SEED)
+    model = HistGradientBoostingClassifier(
+        max_iter=trees, max_leaf_nodes=2, learning_rate=RATE, min_samples_leaf=LEAST_IN_LEAF,
+        l2_regularization=1.0, max_bins=64, early_stopping=False, random_state=SEED)
     return model.fit(rows, truth, sample_weight=weight)
 
 
@@ -78,22 +72,38 @@ def left_out_scores(rows, truth, weight, groups):
     scores = {trees: np.zeros(len(truth)) for trees in TREES}
     for fit, test in GroupKFold(5).split(rows, truth, groups):
         model = boosted(rows[fit], truth[fit], weight[fit], max(TREES))
-        for trees in TREES:
-            scores[trees][test] = log_odds(model, rows[test], trees)
+        for number, score in enumerate(model._staged_raw_predict(rows[test]), start=1):
+            if number in scores:
+                scores[number][test] = score.ravel()
     return scores
+
+
+def scaled(score, truth, weight):
+    """Slope and shift of the log odds (Platt 1999), by Newton's method, slope kept within reason."""
+    slope, shift = 1.0, 0.0
+    for _ in range(50):
+        chance = 1 / (1 + np.exp(-np.clip(slope * score + shift, -40, 40)))
+        error, spread = weight * (chance - truth), weight * chance * (1 - chance)
+        gradient = np.array([np.sum(error * score) + (slope - 1), np.sum(error)])
+        curve = np.array([[np.sum(spread * score ** 2) + 1, np.sum(spread * score)],
+                          [np.sum(spread * score), np.sum(spread) + 1e-6]])
+        step = np.linalg.solve(curve, gradient)
+        slope, shift = slope - np.clip(step[0], -0.3, 0.3), shift - np.clip(step[1], -1, 1)
+    return float(np.clip(slope, 0.4, 1.2)), float(shift)
 
 
 def step_functions(model, signals, scale):
     """Adds up the one-split trees of each signal."""
     splits = {}
-    base = 0.0
-    for tree in model.estimators_.ravel():
-        tree = tree.tree_
-        if tree.feature[0] < 0:
-            base += RATE * tree.value[0][0][0]
+    base = float(np.ravel(model._baseline_prediction)[0])
+    for predictors in model._predictors:
+        nodes = predictors[0].nodes
+        if nodes[0]["is_leaf"]:
+            base += float(nodes[0]["value"])
             continue
-        left, right = (RATE * tree.value[k][0][0] for k in (1, 2))
-        splits.setdefault(tree.feature[0], []).append((float(tree.threshold[0]), left, right))
+        left, right = (float(nodes[nodes[0][side]]["value"]) for side in ("left", "right"))
+        splits.setdefault(int(nodes[0]["feature_idx"]), []).append(
+            (float(nodes[0]["num_threshold"]), left, right))
     terms = []
     for feature in sorted(splits, key=lambda f: signals[f]):
         merged = {}
@@ -117,12 +127,10 @@ def card(question, table, signals, keep, truth, weight):
     rows, yes, w = used[names].values, truth[keep], weight[keep]
     scores = left_out_scores(rows, yes, w, used["picture"].values)
     trees = min(TREES, key=lambda t: loss(yes, scores[t], w))
-    platt = LogisticRegression(C=10).fit(scores[trees].reshape(-1, 1), yes, sample_weight=w)
-    slope, shift = float(platt.coef_[0][0]), float(platt.intercept_[0])
+    slope, shift = scaled(scores[trees], yes, w)
     model = boosted(rows, yes, w, trees)
     base, terms = step_functions(model, names, slope)
-    prior = float(model.init_.class_prior_[1])
-    intercept = slope * (np.log(prior / (1 - prior)) + base) + shift
+    intercept = slope * base + shift
     chance = 1 / (1 + np.exp(-(slope * scores[trees] + shift)))
     print(f"{question}: {yes.sum()} yes of {len(yes)}, {trees} trees, slope {slope:.2f};",
           "left out: " + ", ".join(

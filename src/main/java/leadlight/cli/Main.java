@@ -35,14 +35,20 @@ public final class Main {
   private static int run(Streams streams, String... args) {
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
-    return new CommandLine(new Main())
-        .addSubcommand(score(streams))
-        .addSubcommand(new TrialCommand(streams))
-        .setOut(out)
-        .setErr(err)
-        .setParameterExceptionHandler((e, arguments) -> usage(e))
-        .setExecutionExceptionHandler((e, command, parsed) -> failed(e, streams))
-        .execute(args);
+    CommandLine command =
+        new CommandLine(new Main())
+            .addSubcommand(score(streams))
+            .addSubcommand(new TrialCommand(streams))
+            .setOut(out)
+            .setErr(err)
+            .setParameterExceptionHandler((e, arguments) -> usage(e))
+            .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
+    try {
+      return command.execute(args);
+    } catch (Error e) {
+      // What the machine refuses, as memory or a library: no stack trace on the terminal either.
+      return failed(e, streams);
+    }
   }
 
   private static CommandLine score(Streams streams) {
@@ -63,7 +69,7 @@ public final class Main {
     return ExitStatus.UNUSABLE.code();
   }
 
-  private static int failed(Exception e, Streams streams) {
+  private static int failed(Throwable e, Streams streams) {
     if (e instanceof UserError) {
       streams.err().println("leadlight: " + e.getMessage());
       return ExitStatus.UNUSABLE.code();

@@ -61,7 +61,7 @@ final class ScoreRun {
       return () -> report(file, open, scored);
     } catch (UserError e) {
       return () -> refused(e);
-    } catch (RuntimeException | LinkageError e) {
+    } catch (RuntimeException | Error e) {
       close(photo);
       return () -> fault(file, e);
     }
@@ -84,7 +84,7 @@ final class ScoreRun {
       return status(scored.verdict());
     } catch (UserError e) {
       return refused(e);
-    } catch (RuntimeException | LinkageError e) {
+    } catch (RuntimeException | Error e) {
       return fault(file, e);
     }
   }

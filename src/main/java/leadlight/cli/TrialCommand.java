@@ -24,7 +24,8 @@ import picocli.CommandLine.Parameters;
     name = "trial",
     description = {
       "Scores photos whose truth is known and says how right that was.",
-      "Told to the scoring are the number of leads and the pitch alone. Truth is stated for product "
+      "Told to the scoring are the number of leads and the pitch alone (for unevenly pitched rows "
+          + "the connector). Truth is stated for product "
           + "class 2; joints at the limit are not counted."
     },
     mixinStandardHelpOptions = true)

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.IntConsumer;
+import leadlight.connector.ConnectorLibrary;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
@@ -31,6 +33,9 @@ final class TrialRun {
 
   /** Truth files state class 2. */
   static final int TRUE_CLASS = 2;
+
+  /** The connector of the unevenly pitched rows, which a number and a pitch cannot tell. */
+  private static final String UNEVEN = "usb-c-16";
 
   private final AcceptanceSet limits;
   private final boolean truePositions;
@@ -108,8 +113,11 @@ final class TrialRun {
   }
 
   private Runnable withNote(RowNote note, Photo photo) {
-    PhotoScorer scorer = scorer(plain(note.leads(), note.pitchMm()));
-    NoteOutcome outcome = NoteComparison.of(note, scorer.score(photo));
+    RowSpec row =
+        note.uneven()
+            ? ConnectorLibrary.builtIn().find(UNEVEN).rowSpec(0, OptionalInt.empty())
+            : plain(note.leads(), note.pitchMm());
+    NoteOutcome outcome = NoteComparison.of(note, scorer(row).score(photo));
     return () -> notes.add(outcome);
   }
 

@@ -10,7 +10,8 @@ import leadlight.model.ScoredPhoto;
 /**
  * Sets what Leadlight said of a real photo beside a person's note of its row. A row is right if the
  * median distance of its leads from the noted middles, across the leads, is below 0.35 pitch and
- * most of its leads overlap the noted ones lengthwise (the notes are loose that way).
+ * most of its leads overlap the noted ones lengthwise (the notes are loose that way). Notes count
+ * from the left with the body held above; a connector that counts from the right is turned round.
  */
 public final class NoteComparison {
 
@@ -25,7 +26,8 @@ public final class NoteComparison {
     double[] across = new double[note.leads()];
     int overlapping = 0;
     for (int i = 0; i < note.leads(); i++) {
-      Lead lead = joints.get(i).joint().lead();
+      int pin = scored.settings().row().pin1Reversed() ? note.leads() - 1 - i : i;
+      Lead lead = joints.get(pin).joint().lead();
       double dx = middle(lead).x() - note.centresPx().get(i).x();
       double dy = middle(lead).y() - note.centresPx().get(i).y();
       double cos = Math.cos(note.angleRad());

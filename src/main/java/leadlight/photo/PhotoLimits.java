@@ -37,6 +37,7 @@ record PhotoLimits(
 
   /** Bounds on {@link PictureFacts}, in their units. */
   record Fit(
+      @JsonProperty(required = true) Limit sharpEdgePx,
       @JsonProperty(required = true) Limit edgeBlurPxMax,
       @JsonProperty(required = true) Limit burntOutShareMax,
       @JsonProperty(required = true) Limit blackShareMax,

@@ -3,6 +3,7 @@ package leadlight.photo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.vision.BlurMeter;
 import leadlight.vision.Frame;
@@ -16,6 +17,10 @@ public final class Fitness {
 
   /** JPEG leaves clipped areas a few levels off the ends. */
   private static final int BURNT_OUT_LEVEL = 250;
+
+  /** Soft focus and stretched pixels look the same, so both are named. */
+  private static final String SHARPEN =
+      "focus again, and set the camera to its real resolution without zoom";
 
   private static final int BLACK_LEVEL = 5;
   private static final double TAIL = 0.05;
@@ -34,34 +39,58 @@ public final class Fitness {
   /** Measures a picture. */
   public PictureFacts facts(Frame frame) {
     ToneMeter.Tones tones = ToneMeter.tones(frame);
-    OptionalDouble blur = BlurMeter.edgeSigmaPx(frame);
     return new PictureFacts(
-        blur,
+        BlurMeter.edgeSigmaPx(frame),
         ToneMeter.noise(frame),
         tones.shareFrom(BURNT_OUT_LEVEL),
         tones.shareUpTo(BLACK_LEVEL),
-        tones.quantile(1 - TAIL) - tones.quantile(TAIL),
-        blur.isEmpty() ? blur : OptionalDouble.of(resolvedShare(blur.getAsDouble())));
+        tones.quantile(1 - TAIL) - tones.quantile(TAIL));
   }
 
-  /** Each side holds as many sharp pixels as its blur lets through. */
-  private double resolvedShare(double blurPx) {
-    double side = Math.min(1, limits.sharpEdgePx().value() / blurPx);
-    return side * side;
-  }
-
-  /** One sentence for each bound that is exceeded: what is wrong, and what to change. */
-  public List<String> advice(PictureFacts facts) {
+  /**
+   * One sentence for each bound that is exceeded: what is wrong, and what to change.
+   *
+   * @param pitchPx the pitch of the row in the picture, if one was found: blur is then judged by it,
+   *     else by the pixel
+   */
+  public List<String> advice(PictureFacts facts, OptionalDouble pitchPx) {
     List<String> advice = new ArrayList<>();
     if (facts.edgeBlurPx().isEmpty()) {
       advice.add("The picture shows no clear edges: focus on the leads and light them.");
+    } else if (pitchPx.isPresent()) {
+      softForPitch(facts.edgeBlurPx().getAsDouble(), pitchPx.getAsDouble()).ifPresent(advice::add);
+    } else {
+      softForPixels(facts.edgeBlurPx().getAsDouble()).ifPresent(advice::add);
     }
-    if (facts.edgeBlurPx().orElse(0) > limits.edgeBlurPxMax().value()) {
-      advice.add(
-          say("Edges are soft (sigma %.1f px), so that about %.0f %% of the pixels carry detail:"
-                  + " focus again, and set the camera to its real resolution without zoom.",
-              facts.edgeBlurPx().getAsDouble(), 100 * facts.resolvedShare().getAsDouble()));
+    tones(facts, advice);
+    return advice;
+  }
+
+  private Optional<String> softForPitch(double blurPx, double pitchPx) {
+    double blurOfPitch = blurPx / pitchPx;
+    if (blurOfPitch <= limits.edgeBlurOfPitchFull().value()) {
+      return Optional.empty();
     }
+    return Optional.of(
+        say("Edges are soft (sigma %.1f px, %.2f of the pitch), %s: %s.",
+            blurPx,
+            blurOfPitch,
+            blurOfPitch <= limits.edgeBlurOfPitchCoarse().value()
+                ? "which shows coarse faults only"
+                : "too soft to judge joints",
+            SHARPEN));
+  }
+
+  private Optional<String> softForPixels(double blurPx) {
+    if (blurPx <= limits.edgeBlurPxMax().value()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        say("Edges are soft (sigma %.1f px); shrunk %.1f times, the picture would show as much: %s.",
+            blurPx, blurPx / limits.sharpEdgePx().value(), SHARPEN));
+  }
+
+  private void tones(PictureFacts facts, List<String> advice) {
     if (facts.burntOutShare() > limits.burntOutShareMax().value()) {
       advice.add(
           say("%.0f %% of the picture is burnt out: shorten the exposure or diffuse the lamp.",
@@ -78,7 +107,6 @@ public final class Fitness {
     if (facts.noise() > limits.noiseMax().value()) {
       advice.add("The picture is noisy: add light, or lower the camera's gain.");
     }
-    return advice;
   }
 
   private static String say(String format, Object... values) {

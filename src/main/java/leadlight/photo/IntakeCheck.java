@@ -55,10 +55,10 @@ final class IntakeCheck {
         > limits.fullSizeMegapixelsMax().value();
   }
 
-  /** A JPEG to be halved is never held in full; 16 bits are held beside their 8-bit copy. */
+  /** A JPEG to be halved is never held in full. */
   private double decodedMegabytes(Header header, double megapixels) {
     boolean halvedOnTheWay = half(header) && "jpeg".equals(header.format());
-    int bytes = header.bitsPerChannel() == 16 ? 3 : 1;
+    int bytes = header.bitsPerChannel() / 8;
     return megapixels * CHANNELS * bytes / (halvedOnTheWay ? 4 : 1);
   }
 

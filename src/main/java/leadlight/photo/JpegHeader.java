@@ -9,7 +9,6 @@ import java.util.List;
  */
 final class JpegHeader {
 
-  private static final int CHUNK = 1 << 16;
   private static final int STANDALONE_TEM = 0x01;
   private static final int SOI = 0xd8;
   private static final int EOI = 0xd9;
@@ -17,6 +16,7 @@ final class JpegHeader {
   private static final byte[] EXIF = {'E', 'x', 'i', 'f', 0, 0};
 
   private final Source source;
+  private final byte[] chunk = new byte[Source.CHUNK];
   private int width;
   private int height;
   private Exif exif = Exif.NONE;
@@ -46,9 +46,9 @@ final class JpegHeader {
   /** Offset of the next 0xFF that starts a marker: neither stuffing, nor restart, nor fill. */
   private long nextMarker(long from) {
     int previous = 0;
-    for (long at = from; at < source.size(); at += CHUNK) {
-      byte[] chunk = source.upTo(at, CHUNK).array();
-      for (int i = 0; i < chunk.length; i++) {
+    for (long at = from; at < source.size(); at += chunk.length) {
+      int length = source.read(at, chunk);
+      for (int i = 0; i < length; i++) {
         int value = chunk[i] & 0xff;
         if (previous == 0xff && value != 0 && value != 0xff && (value & 0xf8) != 0xd0) {
           return at + i - 1;

@@ -13,10 +13,10 @@ final class PngHeader {
 
   private static final int SIGNATURE = 8;
   private static final int FRAMING = 12;
-  private static final int PIECE = 1 << 16;
   private static final int EXIF_BYTES_MAX = 1 << 20;
 
   private final Source source;
+  private final byte[] piece = new byte[Source.CHUNK];
   private int width;
   private int height;
   private int bits;
@@ -48,8 +48,8 @@ final class PngHeader {
   private void refuseAltered(long from, long length) {
     CRC32 sum = new CRC32();
     long end = from + length;
-    for (long at = from; at < end; at += PIECE) {
-      sum.update(source.at(at, (int) Math.min(PIECE, end - at)));
+    for (long at = from; at < end; at += piece.length) {
+      sum.update(piece, 0, (int) Math.min(source.read(at, piece), end - at));
     }
     if ((int) sum.getValue() != source.at(end, 4).getInt()) {
       throw source.damaged();

@@ -14,7 +14,8 @@ import leadlight.vision.EncodedPicture;
 /** An open picture file: pieces of it by offset, the whole of it once its header is trusted. */
 final class Source implements Closeable {
 
-  private static final int CHUNK = 1 << 16;
+  /** Bytes to read at once when a file is gone through. */
+  static final int CHUNK = 1 << 16;
 
   private final Path file;
   private final FileChannel channel;
@@ -101,26 +102,41 @@ final class Source implements Closeable {
   /** As {@link #at}, but fewer bytes where the file ends. */
   ByteBuffer upTo(long offset, int length) {
     ByteBuffer piece = ByteBuffer.allocate((int) Math.max(0, Math.min(length, size - offset)));
+    fill(piece, offset);
+    return piece.flip();
+  }
+
+  /** Fills an array from an offset on, as far as the file goes; returns the number of bytes. */
+  int read(long offset, byte[] into) {
+    int length = (int) Math.max(0, Math.min(into.length, size - offset));
+    fill(ByteBuffer.wrap(into, 0, length), offset);
+    return length;
+  }
+
+  private void fill(ByteBuffer piece, long offset) {
     try {
+      long at = offset;
       while (piece.hasRemaining()) {
-        if (channel.read(piece, offset + piece.position()) < 0) {
+        int count = channel.read(piece, at);
+        if (count < 0) {
           throw changed();
         }
+        at += count;
       }
     } catch (IOException e) {
       throw refused("cannot be read to its end; copy it again from the camera or card");
     }
-    return piece.flip();
   }
 
   /** The whole file, fed to {@code hash} on the way; to be closed by the caller. */
   EncodedPicture load(MessageDigest hash) {
     EncodedPicture picture = new EncodedPicture(Math.toIntExact(size));
     try {
+      byte[] chunk = new byte[CHUNK];
       for (int offset = 0; offset < size; offset += CHUNK) {
-        byte[] chunk = upTo(offset, CHUNK).array();
-        hash.update(chunk);
-        picture.put(offset, chunk, chunk.length);
+        int length = read(offset, chunk);
+        hash.update(chunk, 0, length);
+        picture.put(offset, chunk, length);
       }
       return picture;
     } catch (UserError e) {

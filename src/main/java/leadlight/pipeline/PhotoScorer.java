@@ -2,6 +2,8 @@ package leadlight.pipeline;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
@@ -10,6 +12,7 @@ import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
 import leadlight.row.RowFinder;
 
@@ -20,6 +23,7 @@ import leadlight.row.RowFinder;
 public final class PhotoScorer {
 
   private final Settings settings;
+  private final Fitness fitness = new Fitness();
   private final RowFinder finder = new RowFinder();
   private final JointMeter meter = new JointMeter();
   private final Grader grader;
@@ -48,9 +52,18 @@ public final class PhotoScorer {
         row,
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
-        photo.notes(),
+        fitness(photo, row),
         advice.notVisible(settings.row()),
         advice.cautions(settings.row(), joints));
+  }
+
+  private List<String> fitness(Photo photo, RowOutcome row) {
+    OptionalDouble pitchPx =
+        row instanceof RowOutcome.Found found
+            ? OptionalDouble.of(found.pitchPx())
+            : OptionalDouble.empty();
+    List<String> whatToChange = fitness.advice(fitness.facts(photo.frame()), pitchPx);
+    return Stream.concat(photo.notes().stream(), whatToChange.stream()).toList();
   }
 
   /** The numbers that the judgement of each joint rests on, pin 1 first, in a fixed order. */

@@ -41,10 +41,15 @@ public final class Codec {
     return read(picture, colour | AS_STORED).map(mat -> new Decoded(new Frame(mat), 8));
   }
 
-  /** As {@link #decode}, for files of 16 bits a channel. */
+  /**
+   * As {@link #decode}, for files of 16 bits a channel. Closes the picture before the 8-bit copy is
+   * made, so that never more than two of the three are held.
+   */
   public static Optional<Decoded> decode16(EncodedPicture picture) {
-    return read(picture, Imgcodecs.IMREAD_COLOR | Imgcodecs.IMREAD_ANYDEPTH | AS_STORED)
-        .map(Codec::to8);
+    Optional<Mat> deep =
+        read(picture, Imgcodecs.IMREAD_COLOR | Imgcodecs.IMREAD_ANYDEPTH | AS_STORED);
+    picture.close();
+    return deep.map(Codec::to8);
   }
 
   /**

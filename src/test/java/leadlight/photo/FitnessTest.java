@@ -24,7 +24,9 @@ class FitnessTest {
 
   private static final PictureFacts FIT =
       new PictureFacts(
-          OptionalDouble.of(0.9), 3, 0.01, 0.02, 120, OptionalDouble.of(0.3));
+          OptionalDouble.of(0.9), 3, 0.01, 0.02, 120);
+
+  private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
   private final Fitness fitness = new Fitness();
 
@@ -35,7 +37,7 @@ class FitnessTest {
 
   @Test
   void aFitPictureNeedsNoAdvice() {
-    assertThat(fitness.advice(FIT)).isEmpty();
+    assertThat(fitness.advice(FIT, UNKNOWN)).isEmpty();
   }
 
   @ParameterizedTest
@@ -50,8 +52,8 @@ class FitnessTest {
       double blur, double noise, double burnt, double black, double contrast, String what) {
     PictureFacts facts =
         new PictureFacts(
-            OptionalDouble.of(blur), noise, burnt, black, contrast, OptionalDouble.of(0.1));
-    assertThat(fitness.advice(facts)).singleElement().asString().contains(what).contains(": ");
+            OptionalDouble.of(blur), noise, burnt, black, contrast);
+    assertThat(fitness.advice(facts, UNKNOWN)).singleElement().asString().contains(what).contains(": ");
   }
 
   @ParameterizedTest
@@ -60,8 +62,16 @@ class FitnessTest {
       double blur, double noise, double burnt, double black, double contrast) {
     PictureFacts facts =
         new PictureFacts(
-            OptionalDouble.of(blur), noise, burnt, black, contrast, OptionalDouble.of(0.1));
-    assertThat(fitness.advice(facts)).isEmpty();
+            OptionalDouble.of(blur), noise, burnt, black, contrast);
+    assertThat(fitness.advice(facts, UNKNOWN)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"22.6, false, false", "22.4, true, false", "11.3, true, false", "11.2, true, true"})
+  void besideAKnownPitchBlurIsJudgedByIt(double pitchPx, boolean soft, boolean tooSoft) {
+    List<String> advice = fitness.advice(FIT, OptionalDouble.of(pitchPx));
+    assertThat(advice.stream().anyMatch(s -> s.contains("soft"))).isEqualTo(soft);
+    assertThat(advice.stream().anyMatch(s -> s.contains("too soft to judge"))).isEqualTo(tooSoft);
   }
 
   @Test
@@ -72,7 +82,7 @@ class FitnessTest {
       PictureFacts facts = fitness.facts(frame);
       assertThat(facts.edgeBlurPx()).isEmpty();
       assertThat(facts.contrast()).isZero();
-      assertThat(fitness.advice(facts)).anyMatch(s -> s.contains("no clear edges"));
+      assertThat(fitness.advice(facts, UNKNOWN)).anyMatch(s -> s.contains("no clear edges"));
     }
   }
 

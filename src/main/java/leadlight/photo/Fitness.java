@@ -50,8 +50,8 @@ public final class Fitness {
   /**
    * One sentence for each bound that is exceeded: what is wrong, and what to change.
    *
-   * @param pitchPx the pitch of the row in the picture, if one was found: blur is then judged by it,
-   *     else by the pixel
+   * @param pitchPx the pitch of the row in the picture, if one was found: blur is then judged by
+   *     it, else by the pixel
    */
   public List<String> advice(PictureFacts facts, OptionalDouble pitchPx) {
     List<String> advice = new ArrayList<>();
@@ -72,7 +72,8 @@ public final class Fitness {
       return Optional.empty();
     }
     return Optional.of(
-        say("Edges are soft (sigma %.1f px, %.2f of the pitch), %s: %s.",
+        say(
+            "Edges are soft (sigma %.1f px, %.2f of the pitch), %s: %s.",
             blurPx,
             blurOfPitch,
             blurOfPitch <= limits.edgeBlurOfPitchCoarse().value()
@@ -86,19 +87,22 @@ public final class Fitness {
       return Optional.empty();
     }
     return Optional.of(
-        say("Edges are soft (sigma %.1f px); shrunk %.1f times, the picture would show as much: %s.",
+        say(
+            "Edges are soft (sigma %.1f px); shrunk %.1f times, the picture would show as much: %s.",
             blurPx, blurPx / limits.sharpEdgePx().value(), SHARPEN));
   }
 
   private void tones(PictureFacts facts, List<String> advice) {
     if (facts.burntOutShare() > limits.burntOutShareMax().value()) {
       advice.add(
-          say("%.0f %% of the picture is burnt out: shorten the exposure or diffuse the lamp.",
+          say(
+              "%.0f %% of the picture is burnt out: shorten the exposure or diffuse the lamp.",
               100 * facts.burntOutShare()));
     }
     if (facts.blackShare() > limits.blackShareMax().value()) {
       advice.add(
-          say("%.0f %% of the picture is black: add light or lengthen the exposure.",
+          say(
+              "%.0f %% of the picture is black: add light or lengthen the exposure.",
               100 * facts.blackShare()));
     }
     if (facts.contrast() < limits.contrastMin().value()) {

@@ -6,9 +6,9 @@ import java.util.OptionalDouble;
  * What a picture as a whole is fit for, measured without knowing what it shows.
  *
  * @param edgeBlurPx sigma of the strongest edges, in pixels (see {@link
- *     leadlight.vision.BlurMeter}); absent if there are no clear edges. It tells the resolution that
- *     is really there: a sharp picture has about 0.5, and pixels that a camera or program invented by
- *     stretching widen edges just as soft focus does. The two are not told apart
+ *     leadlight.vision.BlurMeter}); absent if there are no clear edges. It tells the resolution
+ *     that is really there: a sharp picture has about 0.5, and pixels that a camera or program
+ *     invented by stretching widen edges just as soft focus does. The two are not told apart
  * @param noise standard deviation in grey levels (see {@link leadlight.vision.ToneMeter#noise})
  * @param burntOutShare share of the pixels of 250 grey levels or more, where the picture holds
  *     nothing

@@ -21,7 +21,9 @@ final class BusyTiles {
 
   private BusyTiles() {}
 
-  /** The whole of a picture of at most 16 tiles, else its 16 tiles of the steepest mean gradient. */
+  /**
+   * The whole of a picture of at most 16 tiles, else its 16 tiles of the steepest mean gradient.
+   */
   static List<Rect> of(Mat grey) {
     if ((long) grey.cols() * grey.rows() <= (long) TILES * SIDE_PX * SIDE_PX) {
       return List.of(new Rect(0, 0, grey.cols(), grey.rows()));

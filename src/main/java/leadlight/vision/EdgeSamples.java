@@ -42,7 +42,10 @@ final class EdgeSamples {
    */
   private static final float LEAST_GRADIENT = 2;
 
-  /** The strongest fifth, as tuned on rendered pictures of known blur: nearly all are outlines; weaker ones are shading, soft by itself. */
+  /**
+   * The strongest fifth, as tuned on rendered pictures of known blur: nearly all are outlines;
+   * weaker ones are shading, soft by itself.
+   */
   private static final double STRONGEST = 0.20;
 
   private static final int LEAST_POINTS = 12;

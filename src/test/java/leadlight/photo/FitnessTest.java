@@ -23,8 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FitnessTest {
 
   private static final PictureFacts FIT =
-      new PictureFacts(
-          OptionalDouble.of(0.9), 3, 0.01, 0.02, 120);
+      new PictureFacts(OptionalDouble.of(0.9), 3, 0.01, 0.02, 120);
 
   private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
@@ -50,19 +49,19 @@ class FitnessTest {
   })
   void eachBoundHasASentenceThatSaysWhatToChange(
       double blur, double noise, double burnt, double black, double contrast, String what) {
-    PictureFacts facts =
-        new PictureFacts(
-            OptionalDouble.of(blur), noise, burnt, black, contrast);
-    assertThat(fitness.advice(facts, UNKNOWN)).singleElement().asString().contains(what).contains(": ");
+    PictureFacts facts = new PictureFacts(OptionalDouble.of(blur), noise, burnt, black, contrast);
+    assertThat(fitness.advice(facts, UNKNOWN))
+        .singleElement()
+        .asString()
+        .contains(what)
+        .contains(": ");
   }
 
   @ParameterizedTest
   @CsvSource({"1.5, 12, 0.10, 0.30, 30"})
   void onTheBoundNothingIsSaid(
       double blur, double noise, double burnt, double black, double contrast) {
-    PictureFacts facts =
-        new PictureFacts(
-            OptionalDouble.of(blur), noise, burnt, black, contrast);
+    PictureFacts facts = new PictureFacts(OptionalDouble.of(blur), noise, burnt, black, contrast);
     assertThat(fitness.advice(facts, UNKNOWN)).isEmpty();
   }
 

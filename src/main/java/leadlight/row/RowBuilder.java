@@ -14,6 +14,8 @@ import leadlight.vision.Pyramid;
 /** From a fitted row to the leads: body side, numbering, toes. */
 final class RowBuilder {
 
+  private static final int FINE = 32;
+
   private final RowTuning tuning;
   private final RowSpec spec;
   private final Lattice lattice;
@@ -33,35 +35,37 @@ final class RowBuilder {
       zone = new Zone(-zone.to(), -zone.from(), zone.lock());
     }
     double pitchPx = Strip.pitchPx(map, lattice.span() / 2, 0);
-    int s = (int) Math.max(24, Math.min(64, Math.round(pitchPx)));
     Strip strip =
-        Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, zone.to() + 1.5, s);
-    ToeLocator ends = ToeLocator.of(strip, lattice, zone);
+        Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, zone.to() + 1.5, FINE);
+    ToeLocator ends = ToeLocator.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
     double confidence = Math.max(upper, 1 - upper) * Math.max(0, Math.min(1, fit.score()));
-    return found(map, ends, pitchPx, confidence, considered);
+    return found(strip, ends, pitchPx, confidence, considered);
   }
 
   private RowOutcome.Found found(
-      Homography map,
+      Strip strip,
       ToeLocator ends,
       double pitchPx,
       double confidence,
       List<RowCandidate> considered) {
     int n = spec.leads();
+    Homography map = strip.uvToPhoto();
+    LeadRefiner refiner = new LeadRefiner(strip, lattice, ends);
     List<Lead> leads = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       int k = spec.pin1Reversed() ? n - 1 - i : i;
       double u = lattice.u()[k];
+      LeadRefiner.Place place = refiner.place(k);
       leads.add(
           new Lead(
               i + 1,
-              map.map(u, ends.toe()),
-              map.map(u, ends.heel()),
+              map.map(u + place.du(), ends.toe() + place.dv()),
+              map.map(u + place.du(), ends.heel()),
               map.map(u, ends.landToe()),
               map.map(u, ends.landHeel()),
-              1,
-              0.03 * pitchPx,
-              0.1 * pitchPx));
+              place.match(),
+              place.uAcross() * pitchPx,
+              place.uAlong() * pitchPx));
     }
     PointPx first = leads.get(0).toePx();
     PointPx last = leads.get(n - 1).toePx();

@@ -1,77 +1,118 @@
 package leadlight.row;
 
-import leadlight.model.Plane;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Where toes, heels and land ends lie along v, from the strip folded by its lattice; the body is on
- * the strip's upper side.
+ * Where toes, heels and land ends lie along v, common to the row, from the strip folded by its
+ * lattice; the body is on the strip's upper side.
+ *
+ * <p>The foot's top is flat and even under any lamp; the toe is where that ends. Usually the picture
+ * turns darker there (the lead's wall, the start of the fillet); a bright band that follows belongs
+ * to the fillet. Where a low lamp shows nothing but the band, the toe lies a little before it.
  *
  * @param landToe open end of the lands
  * @param toe open end of the leads
- * @param heel where the leads leave the body or turn up
- * @param landHeel end of the lands at the body
+ * @param heel where the leads turn up
+ * @param landHeel end of the lands at the body, a usual distance behind the heel
+ * @param uToe standard uncertainty of {@code toe}, pitches
  */
-record ToeLocator(double landToe, double toe, double heel, double landHeel) {
+record ToeLocator(double landToe, double toe, double heel, double landHeel, double uToe) {
 
-  static ToeLocator of(Strip strip, Lattice lattice, Zone zone) {
-    double landToe = landToe(strip, lattice, zone);
-    double landHeel = zone.from() + 0.2;
-    double toe = Math.max(landToe - 0.65, landHeel + 0.3);
-    return new ToeLocator(landToe, toe, landHeel + 0.3, landHeel);
+  static ToeLocator of(Strip strip, Lattice lattice, Zone zone, double pitchMm, ToeTuning tuning) {
+    double landToe =
+        landToe(new FoldProfile(strip, lattice, 0.2, 0.02), zone, tuning.openingEdge());
+    FoldProfile profile = new FoldProfile(strip, lattice, 0.14, 0.0375);
+    double[] toe = toe(profile, landToe, pitchMm, tuning);
+    double heel = heel(profile, toe[0], pitchMm, tuning);
+    double behind = tuning.landBehindHeelMm() / pitchMm;
+    return new ToeLocator(landToe, toe[0], heel, heel - behind, toe[1]);
   }
 
-  private static double landToe(Strip strip, Lattice lattice, Zone zone) {
-    int s = strip.perPitch();
-    Plane[] folds = new Plane[3];
-    Plane[] planes = {strip.colour().red(), strip.colour().green(), strip.colour().blue()};
-    double v0 = zone.to() - 1.0;
-    double v1 = zone.to() + 1.0;
-    for (int c = 0; c < 3; c++) {
-      Plane[] cells = new Plane[lattice.count()];
-      for (int k = 0; k < cells.length; k++) {
-        double u = lattice.u()[k];
-        cells[k] = strip.cut(planes[c], u - 0.2, u + 0.2, v0, v1);
-      }
-      folds[c] = LeadPicture.median(cells);
+  /** Half-way between the metal's colour and that of the board ahead of it. */
+  private static double landToe(FoldProfile profile, Zone zone, double openingEdge) {
+    double[] board = profile.typical(profile.y(zone.to() + 0.6), profile.y(zone.to() + 1.2));
+    int inner = profile.y(zone.to() - 1.2);
+    int outer = profile.y(zone.to() - 0.4);
+    double[] levels = new double[outer - inner + 1];
+    for (int y = inner; y <= outer; y++) {
+      levels[y - inner] = profile.distance(y, board);
     }
-    int h = folds[0].height();
-    double[] far = new double[3];
-    for (int c = 0; c < 3; c++) {
-      far[c] = rows(folds[c], h - s / 2, h);
+    double half = 0.5 * LeastSquares.median(levels);
+    int y = profile.y(zone.to() + 0.6);
+    while (y > inner && profile.distance(y, board) < half) {
+      y--;
     }
-    double[] d = new double[h];
+    double at = profile.distance(y, board);
+    double next = profile.distance(y + 1, board);
+    return profile.v(y + (at > next ? Math.min(1, (at - half) / (at - next)) : 0)) - openingEdge;
+  }
+
+  private static double[] toe(FoldProfile p, double landToe, double pitchMm, ToeTuning t) {
+    int from = p.y(landToe - t.farthestMm() / pitchMm);
+    int to = p.y(landToe - t.nearestMm() / pitchMm);
     double most = 0;
-    for (int y = 0; y < h; y++) {
-      for (int c = 0; c < 3; c++) {
-        d[y] += Math.abs(rows(folds[c], y, y + 1) - far[c]);
+    for (int y = from; y <= to; y++) {
+      most = Math.max(most, p.change(y));
+    }
+    List<Integer> peaks = new ArrayList<>();
+    for (int y = from; y <= to; y++) {
+      if (p.isPeak(y) && p.change(y) > t.faintShare() * most) {
+        peaks.add(y);
       }
-      most = Math.max(most, d[y]);
     }
-    int y = h - 1;
-    while (y > 0 && d[y] < 0.3 * most) {
-      y--;
+    int rise = firstRise(p, peaks, t.strongShare() * most, t.widestBand());
+    int fall = strongestFall(p, peaks, from, rise < 0 ? to : rise);
+    if (fall >= 0) {
+      return new double[] {p.peak(fall), t.uFall()};
     }
-    double peak = 0;
-    for (int q = y; q > Math.max(0, y - s / 3); q--) {
-      peak = Math.max(peak, d[q]);
+    if (rise < 0) {
+      return new double[] {landToe - t.usualMm() / pitchMm, t.uGuess()};
     }
-    while (y < h - 1 && d[y] > 0.5 * peak) {
-      y++;
+    int after = strongestFall(p, peaks, rise, p.y(p.v(rise) + t.ridge()));
+    if (after >= 0 && p.change(after) > t.ridgeShare() * p.change(rise)) {
+      return new double[] {p.peak(after), t.uFall()};
     }
-    while (y > 0 && d[y] < 0.5 * peak) {
-      y--;
-    }
-    double sub = y + 1 < h ? (d[y] - 0.5 * peak) / Math.max(1e-6, d[y] - d[y + 1]) : 0;
-    return v0 + (y + Math.max(0, Math.min(1, sub))) / s;
+    return most < t.flatStep()
+        ? new double[] {p.peak(rise), t.uFall()}
+        : new double[] {p.peak(rise) - t.bandAheadMm() / pitchMm, t.uBand()};
   }
 
-  private static double rows(Plane fold, int y0, int y1) {
-    double sum = 0;
-    for (int y = y0; y < y1; y++) {
-      for (int x = 0; x < fold.width(); x++) {
-        sum += fold.at(x, y);
+  /** The fillet's band: a strong rise that no stronger fall follows further on, as after a heel. */
+  private static int firstRise(FoldProfile p, List<Integer> peaks, double strong, double widest) {
+    for (int y : peaks) {
+      int far = strongestFall(p, peaks, p.y(p.v(y) + widest), p.rows());
+      boolean heel = far >= 0 && p.change(far) > p.change(y);
+      if (p.rises(y) && p.change(y) >= strong && !heel) {
+        return y;
       }
     }
-    return sum / fold.width() / (y1 - y0);
+    return -1;
+  }
+
+  private static int strongestFall(FoldProfile p, List<Integer> peaks, int from, int to) {
+    int best = -1;
+    for (int y : peaks) {
+      if (y >= from && y <= to && !p.rises(y) && (best < 0 || p.change(y) > p.change(best))) {
+        best = y;
+      }
+    }
+    return best;
+  }
+
+  /** The first change of any strength when one goes from the toe to the body. */
+  private static double heel(FoldProfile p, double toe, double pitchMm, ToeTuning t) {
+    int far = p.y(toe - t.longestFootMm() / pitchMm);
+    int near = p.y(toe - t.shortestFootMm() / pitchMm);
+    double most = 0;
+    for (int y = far; y <= near; y++) {
+      most = Math.max(most, p.change(y));
+    }
+    for (int y = near; y > far; y--) {
+      if (p.isPeak(y) && p.change(y) > t.heelShare() * most) {
+        return p.peak(y);
+      }
+    }
+    return p.v(near);
   }
 }

@@ -1,0 +1,131 @@
+package leadlight.row;
+
+import leadlight.model.Plane;
+
+/**
+ * The middle of the folded strip row by row: for each v the colours across the lead, smoothed along
+ * v; how strongly they change from row to row, and whether towards bright or dark.
+ */
+final class FoldProfile {
+
+  private final double[][] rows;
+  private final double[] change;
+  private final double[] rise;
+  private final double vFrom;
+  private final int perPitch;
+
+  /**
+   * @param halfWidth how far from the lead's middle the columns reach, pitches
+   * @param sigma smoothing along v, pitches
+   */
+  FoldProfile(Strip strip, Lattice lattice, double halfWidth, double sigma) {
+    perPitch = strip.perPitch();
+    vFrom = strip.vFrom();
+    rows = smoothed(folded(strip, lattice, halfWidth), sigma * perPitch);
+    change = new double[rows.length];
+    rise = new double[rows.length];
+    for (int y = 1; y + 1 < rows.length; y++) {
+      for (int i = 0; i < rows[y].length; i++) {
+        double step = rows[y + 1][i] - rows[y - 1][i];
+        change[y] += Math.abs(step) / rows[y].length;
+        rise[y] += step / rows[y].length;
+      }
+    }
+  }
+
+  private static double[][] folded(Strip strip, Lattice lattice, double halfWidth) {
+    Plane[] planes = {strip.colour().red(), strip.colour().green(), strip.colour().blue()};
+    double v1 = strip.v(strip.height() - 1);
+    double[][] rows = new double[strip.height()][];
+    for (int c = 0; c < 3; c++) {
+      Plane[] cells = new Plane[lattice.count()];
+      for (int k = 0; k < cells.length; k++) {
+        double u = lattice.u()[k];
+        cells[k] = strip.cut(planes[c], u - halfWidth, u + halfWidth, strip.vFrom(), v1);
+      }
+      Plane fold = LeadPicture.median(cells);
+      for (int y = 0; y < rows.length; y++) {
+        rows[y] = rows[y] == null ? new double[3 * fold.width()] : rows[y];
+        for (int x = 0; x < fold.width(); x++) {
+          rows[y][c * fold.width() + x] = fold.at(x, y);
+        }
+      }
+    }
+    return rows;
+  }
+
+  private static double[][] smoothed(double[][] rows, double sigma) {
+    int reach = (int) Math.ceil(3 * sigma);
+    double[][] out = new double[rows.length][rows[0].length];
+    for (int y = 0; y < rows.length; y++) {
+      double total = 0;
+      for (int k = -reach; k <= reach; k++) {
+        double w = Math.exp(-0.5 * k * k / (sigma * sigma));
+        double[] row = rows[Math.max(0, Math.min(rows.length - 1, y + k))];
+        total += w;
+        for (int i = 0; i < row.length; i++) {
+          out[y][i] += w * row[i];
+        }
+      }
+      for (int i = 0; i < out[y].length; i++) {
+        out[y][i] /= total;
+      }
+    }
+    return out;
+  }
+
+  int rows() {
+    return rows.length;
+  }
+
+  /** Row that shows v, clamped to the strip. */
+  int y(double v) {
+    return Math.max(1, Math.min(rows.length - 2, (int) Math.round((v - vFrom) * perPitch)));
+  }
+
+  double v(double y) {
+    return vFrom + y / perPitch;
+  }
+
+  double change(int y) {
+    return change[y];
+  }
+
+  boolean rises(int y) {
+    return rise[y] > 0;
+  }
+
+  boolean isPeak(int y) {
+    return change[y] >= change[y - 1] && change[y] > change[y + 1];
+  }
+
+  /** Place of the peak at row y, between the rows. */
+  double peak(int y) {
+    double l = change[y - 1];
+    double r = change[y + 1];
+    double curve = l - 2 * change[y] + r;
+    return v(y + (curve < 0 ? 0.5 * (l - r) / curve : 0));
+  }
+
+  /** Mean absolute difference of row y from a colour row. */
+  double distance(int y, double[] colour) {
+    double sum = 0;
+    for (int i = 0; i < colour.length; i++) {
+      sum += Math.abs(rows[y][i] - colour[i]);
+    }
+    return sum / colour.length;
+  }
+
+  /** The column-wise median of rows y0 to y1. */
+  double[] typical(int y0, int y1) {
+    double[] out = new double[rows[0].length];
+    double[] column = new double[y1 - y0 + 1];
+    for (int i = 0; i < out.length; i++) {
+      for (int y = y0; y <= y1; y++) {
+        column[y - y0] = rows[y][i];
+      }
+      out[i] = LeastSquares.median(column);
+    }
+    return out;
+  }
+}

@@ -1,0 +1,133 @@
+package leadlight.scene;
+
+import java.util.List;
+
+/** Residue, fibres, solder balls, scorched plastic, and pits in the solder. */
+final class Dust {
+
+  private final RowLayout row;
+  private final List<SceneSpec.Dirt> dirt;
+  private final long seed;
+
+  Dust(RowLayout row) {
+    this.row = row;
+    this.dirt = row.spec.dirt();
+    this.seed = row.spec.seed() + 60;
+  }
+
+  double heightAt(double u, double v) {
+    double h = 0;
+    for (SceneSpec.Dirt d : dirt) {
+      if (d.kind() == SceneSpec.DirtKind.BALL) {
+        double r2 = sq(u - d.uMm()) + sq(v - d.vMm());
+        if (r2 < sq(d.sizeMm())) {
+          h = Math.max(h, d.sizeMm() + Math.sqrt(sq(d.sizeMm()) - r2));
+        }
+      }
+    }
+    return h;
+  }
+
+  /** True inside a pit of the joint's toe fillet. */
+  boolean pitted(int i, double u, double v) {
+    double radius = row.spec.joints().get(i).voids();
+    if (radius <= 0) {
+      return false;
+    }
+    double pu = row.part.landUMm()[i] + 0.2 * (Grain.hash(seed, 3, i) - 0.5) * row.part.leadWidthMm();
+    double pv = row.part.landAheadMm() * (0.35 + 0.3 * Grain.hash(seed, 4, i));
+    return sq(u - pu) + sq(v - pv) < sq(radius);
+  }
+
+  /** Balls and fibres in front of what was met. */
+  void meet(double[] ray, Hit hit) {
+    for (int k = 0; k < dirt.size(); k++) {
+      SceneSpec.Dirt d = dirt.get(k);
+      double near = Math.sqrt(sq(hit.u - d.uMm()) + sq(hit.v - d.vMm()));
+      hit.plain &= near > 1.5 * d.sizeMm() + 0.3;
+      if (d.kind() == SceneSpec.DirtKind.BALL) {
+        ball(ray, d, hit);
+      } else if (d.kind() == SceneSpec.DirtKind.FIBRE) {
+        fibre(ray, d, k, hit);
+      }
+    }
+  }
+
+  private static void ball(double[] ray, SceneSpec.Dirt d, Hit hit) {
+    double z = d.sizeMm();
+    double u = 0;
+    double v = 0;
+    double r2 = 0;
+    for (int k = 0; k < 4; k++) {
+      u = ray[0] + ray[2] * z;
+      v = ray[1] + ray[3] * z;
+      r2 = sq(u - d.uMm()) + sq(v - d.vMm());
+      if (r2 >= sq(d.sizeMm())) {
+        return;
+      }
+      z = d.sizeMm() + Math.sqrt(sq(d.sizeMm()) - r2);
+    }
+    if (z > hit.z) {
+      hit.u = u;
+      hit.v = v;
+      hit.z = z;
+      hit.normal(u - d.uMm(), v - d.vMm(), z - d.sizeMm() + 1e-6);
+      hit.paint(Material.SOLDER);
+      hit.surface = Shader.SOLDER;
+    }
+  }
+
+  private void fibre(double[] ray, SceneSpec.Dirt d, int k, Hit hit) {
+    double z = Math.max(0.02, hit.z + 0.02);
+    double u = ray[0] + ray[2] * z - d.uMm();
+    double v = ray[1] + ray[3] * z - d.vMm();
+    double turn = 2 * Math.PI * Grain.hash(seed, 5, k);
+    double x = u * Math.cos(turn) + v * Math.sin(turn);
+    double y = v * Math.cos(turn) - u * Math.sin(turn);
+    if (Math.abs(x) > d.sizeMm()) {
+      return;
+    }
+    double bow = d.sizeMm() * (Grain.hash(seed, 6, k) - 0.3);
+    double s = x / d.sizeMm();
+    double off = y - bow * s * s - 0.2 * d.sizeMm() * Math.sin(2.5 * s + k);
+    double half = 0.012 + 0.008 * d.strength();
+    if (Math.abs(off) < half) {
+      double lean = off / half;
+      hit.paint(Material.FIBRE);
+      hit.surface = Shader.MATTE;
+      hit.z = z;
+      hit.normal(
+          -lean * Math.sin(turn), lean * Math.cos(turn), Math.sqrt(1.05 - lean * lean));
+    }
+  }
+
+  /** Amber residue over metal and board, scorch on the plastic. */
+  void stain(Hit hit) {
+    for (int k = 0; k < dirt.size(); k++) {
+      SceneSpec.Dirt d = dirt.get(k);
+      boolean residue = d.kind() == SceneSpec.DirtKind.RESIDUE;
+      if (!residue && d.kind() != SceneSpec.DirtKind.SCORCH) {
+        continue;
+      }
+      double r = Math.sqrt(sq(hit.u - d.uMm()) + sq((hit.v - d.vMm()) * (residue ? 1 : 1.8))) / d.sizeMm();
+      double reach = 1 + 0.35 * Grain.cloud(seed + k, 5 * hit.u, 5 * hit.v);
+      double depth = Math.max(0, Math.min(1, 4 * (reach - r)));
+      if (depth <= 0) {
+        continue;
+      }
+      double rim = 1 + 0.8 * Math.max(0, 1 - 6 * Math.abs(reach - r));
+      double a = d.strength() * depth * (residue ? rim : 1);
+      hit.scale(Math.exp(-0.35 * a), Math.exp(-0.9 * a), Math.exp(-2.2 * a));
+      if (residue && hit.surface != Shader.MATTE) {
+        hit.normal(
+            hit.nu + 0.1 * a * Grain.cloud(seed + 90, 12 * hit.u, 12 * hit.v),
+            hit.nv + 0.1 * a * Grain.cloud(seed + 91, 12 * hit.u, 12 * hit.v),
+            hit.nz);
+      }
+    }
+  }
+
+  private static double sq(double x) {
+    return x * x;
+  }
+}

@@ -1,0 +1,60 @@
+package leadlight.scene;
+
+/** The highest surface on a coarse grid in the row frame, for shadows and reflections. */
+final class HeightMap {
+
+  final double u0;
+  final double v0;
+  final double cell;
+  final int width;
+  final int height;
+  final float[] z;
+
+  HeightMap(double u0, double v0, double uEnd, double vEnd, double cellMm) {
+    this.u0 = u0;
+    this.v0 = v0;
+    this.cell = cellMm;
+    this.width = Math.max(2, (int) Math.ceil((uEnd - u0) / cellMm));
+    this.height = Math.max(2, (int) Math.ceil((vEnd - v0) / cellMm));
+    this.z = new float[width * height];
+    this.tall = new boolean[width * height];
+  }
+
+  /** Marks where the body stands; {@link #low} leaves it out. */
+  final boolean[] tall;
+
+  /** Rows from here on lie beyond the reach of leads and solder. */
+  int lastRow;
+
+  /** Columns between which leads stand. */
+  int firstColumn;
+
+  int lastColumn;
+
+  double u(int x) {
+    return u0 + (x + 0.5) * cell;
+  }
+
+  double v(int y) {
+    return v0 + (y + 0.5) * cell;
+  }
+
+  /** Height without the body. */
+  float low(int x, int y) {
+    int k = y * width + x;
+    return tall[k] ? 0 : z[k];
+  }
+
+  /** True where no lead or solder can be near. */
+  boolean lonely(int x, int y) {
+    return tall[y * width + x] || y > lastRow || x < firstColumn || x > lastColumn;
+  }
+
+  double column(double u) {
+    return (u - u0) / cell - 0.5;
+  }
+
+  double row(double v) {
+    return (v - v0) / cell - 0.5;
+  }
+}

@@ -1,0 +1,40 @@
+package leadlight.scene;
+
+/** What a line of sight meets; reused, so that tracing makes no garbage. */
+final class Hit {
+  double u;
+  double v;
+  double z;
+  double nu;
+  double nv;
+  double nz;
+  double red;
+  double green;
+  double blue;
+  int surface;
+
+  /** True if nothing changes within a pixel's width, so that one line of sight will do. */
+  boolean plain;
+
+  Material material;
+
+  void normal(double x, double y, double up) {
+    double length = Math.sqrt(x * x + y * y + up * up);
+    nu = x / length;
+    nv = y / length;
+    nz = up / length;
+  }
+
+  void paint(Material what) {
+    material = what;
+    red = what.red;
+    green = what.green;
+    blue = what.blue;
+  }
+
+  void scale(double r, double g, double b) {
+    red *= r;
+    green *= g;
+    blue *= b;
+  }
+}

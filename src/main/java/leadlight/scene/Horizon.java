@@ -1,0 +1,134 @@
+package leadlight.scene;
+
+/**
+ * How high the surroundings stand, in each sector, seen from every place of a coarse height map;
+ * and how much of each sector's light comes from above that. The body's boxes are met exactly, leads
+ * and solder within {@value #REACH} cells.
+ */
+final class Horizon {
+
+  private static final int BINS = 64;
+  private static final int SOFT = 2;
+  private static final int REACH = 29;
+  private static final int[] STEPS = {1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 24, REACH};
+  private static final int[] NONE = {};
+  private static final double SAME_LEVEL_MM = 0.04;
+
+  private final HeightMap map;
+  private final BodyBox body;
+  private final Light light;
+  private final byte[] angle;
+  private final double[] skyline = new double[Light.SECTORS];
+  private final double[] above = new double[Light.SECTORS * (BINS + 1)];
+
+  Horizon(HeightMap map, BodyBox body, Light light) {
+    this.map = map;
+    this.body = body;
+    this.light = light;
+    this.angle = new byte[map.width * map.height * Light.SECTORS];
+    for (int s = 0; s < Light.SECTORS; s++) {
+      sweep(s);
+      cumulate(s);
+    }
+  }
+
+  private void cumulate(int s) {
+    double[] power = new double[BINS + 1];
+    for (Light.Ray ray : light.rays()) {
+      if (ray.sector() == s) {
+        double elevation = Math.asin(Math.min(1, ray.z())) / (Math.PI / 2);
+        int bin = (int) (elevation * (BINS - 1));
+        for (int k = -SOFT; k <= SOFT; k++) {
+          power[Math.max(0, Math.min(BINS, bin + k))] += ray.green() * ray.z();
+        }
+      }
+    }
+    double sum = 0;
+    for (double p : power) {
+      sum += p;
+    }
+    double run = 0;
+    for (int k = BINS; k >= 0; k--) {
+      run += power[k];
+      above[s * (BINS + 1) + k] = sum > 0 ? run / sum : 1;
+    }
+  }
+
+  private void sweep(int s) {
+    double cu = Math.cos(light.azimuth(s));
+    double cv = Math.sin(light.azimuth(s));
+    for (int y = 0; y < map.height; y++) {
+      for (int x = 0; x < map.width; x++) {
+        float here = map.z[y * map.width + x];
+        double steepest =
+            body.steepness(map.u(x), map.v(y), here, cu + 1e-9, cv + 1e-9);
+        for (int step : map.lonely(x, y) ? NONE : STEPS) {
+          int xx = x + (int) Math.round(cu * step);
+          int yy = y + (int) Math.round(cv * step);
+          if (xx < 0 || yy < 0 || xx >= map.width || yy >= map.height) {
+            break;
+          }
+          double rise = map.low(xx, yy) - here;
+          if (rise > steepest * step * map.cell) {
+            steepest = rise / (step * map.cell);
+          }
+        }
+        angle[(y * map.width + x) * Light.SECTORS + s] = (byte) pack(Math.atan(steepest));
+      }
+    }
+  }
+
+  private static int pack(double radians) {
+    return (int) Math.round(radians / (Math.PI / 2) * 255);
+  }
+
+  /**
+   * Writes the visible share of each sector's light and returns false where nothing stands above.
+   * Only neighbours on the surface's own level count, so that a lead's edge stays sharp.
+   */
+  boolean shares(double u, double v, double z, double[] horizon, double[] share) {
+    double x = map.column(u);
+    double y = map.row(v);
+    int ix = (int) Math.floor(x);
+    int iy = (int) Math.floor(y);
+    java.util.Arrays.fill(horizon, 0);
+    double total = 0;
+    for (int k = 0; k < 4; k++) {
+      int cx = clamp(ix + (k & 1), map.width);
+      int cy = clamp(iy + (k >> 1), map.height);
+      double near = Math.abs(map.z[cy * map.width + cx] - z) < SAME_LEVEL_MM ? 1 : 1e-3;
+      double fx = Math.min(1, Math.max(0, x - ix));
+      double fy = Math.min(1, Math.max(0, y - iy));
+      double w = near * ((k & 1) == 0 ? 1 - fx : fx) * (k >> 1 == 0 ? 1 - fy : fy) + 1e-9;
+      int at = (cy * map.width + cx) * Light.SECTORS;
+      for (int s = 0; s < Light.SECTORS; s++) {
+        horizon[s] += w * (angle[at + s] & 255);
+      }
+      total += w;
+    }
+    return light(horizon, total, share);
+  }
+
+  private boolean light(double[] horizon, double total, double[] share) {
+    boolean blocked = false;
+    for (int s = 0; s < Light.SECTORS; s++) {
+      double wide = 0.5 * horizon[s] + 0.25 * horizon[(s + 1) % Light.SECTORS];
+      skyline[s] = wide + 0.25 * horizon[(s + Light.SECTORS - 1) % Light.SECTORS];
+    }
+    for (int s = 0; s < Light.SECTORS; s++) {
+      double level = skyline[s] / total / 255;
+      horizon[s] = level * Math.PI / 2;
+      double bin = level * (BINS - 1);
+      int k = (int) bin;
+      double f = bin - k;
+      int at = s * (BINS + 1) + k;
+      share[s] = above[at] * (1 - f) + above[at + 1] * f;
+      blocked |= level > 0.01;
+    }
+    return blocked;
+  }
+
+  private static int clamp(int i, int size) {
+    return Math.max(0, Math.min(size - 1, i));
+  }
+}

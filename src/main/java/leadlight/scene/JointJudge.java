@@ -1,0 +1,178 @@
+package leadlight.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.model.PointPx;
+
+/**
+ * The verdict a scene's joint deserves by class 2, from how it was built. Limits: side overhang 50 %
+ * of the lead's width or 0.5 mm, bridging, open and missing leads defects, end joint width 50 %
+ * (IPC-A-610 table 8-5 by way of the project's figures); 0.13 mm clearance (IPC-2221, from memory).
+ * Between the bands lies "limit", which is not counted: 40 to 58 % overhang, 55 to 95 % of the foot
+ * wetted, leads nearer than 0.13 mm, a ball beside the joint, excess, a torn land that solder holds,
+ * pits wider than a quarter of the lead.
+ */
+final class JointJudge {
+
+  private static final double OVERHANG_LIMIT = 0.40;
+  private static final double OVERHANG_DEFECT = 0.58;
+  private static final double OVERHANG_MOST_MM = 0.5;
+  private static final double WETTED_DEFECT = 0.55;
+  private static final double WETTED_WHOLE = 0.95;
+  private static final double CLEARANCE_MM = 0.13;
+  private static final double PIT_LIMIT = 0.25;
+
+  private JointJudge() {}
+
+  static Truth.JointTruth truth(RowLayout row, Projection camera, LeadSolid lead, int i) {
+    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    boolean there = lead.present;
+    double overhang = there ? overhang(row, i) : 0;
+    List<String> findings = new ArrayList<>();
+    Integer bridge = bridgeTo(row, i);
+    String class2 = verdict(row, i, overhang, bridge, findings);
+    boolean starved = joint.condition() == SceneSpec.Condition.STARVED;
+    double u = row.part.landUMm()[i];
+    return new Truth.JointTruth(
+        i + 1,
+        there ? round(foot(row, camera, lead, i, 0, 1)) : null,
+        there ? round(foot(row, camera, lead, i, 0, 0)) : null,
+        there ? corners(row, camera, lead, i) : null,
+        round(camera.map(u, row.part.landAheadMm(), 0)),
+        round(camera.map(u, row.landHeel(), 0)),
+        joint.condition().id(),
+        there ? round(overhang) : null,
+        starved ? new double[] {round(joint.wettedFrom()), round(joint.wettedTo())} : null,
+        joint.condition() == SceneSpec.Condition.OPEN && joint.liftMm() > 0
+            ? round(joint.liftMm())
+            : null,
+        bridge,
+        findings.isEmpty() ? null : findings,
+        class2);
+  }
+
+  private static String verdict(
+      RowLayout row, int i, double overhang, Integer bridge, List<String> findings) {
+    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    boolean defect = false;
+    boolean limit = joint.landLiftMm() > 0 || beside(row, i) || near(row, i);
+    limit |= joint.voids() > PIT_LIMIT / 2 * row.part.leadWidthMm();
+    switch (joint.condition()) {
+      case OPEN, MISSING -> {
+        findings.add(joint.condition().id());
+        defect = true;
+      }
+      case STARVED -> {
+        double wetted = joint.wettedTo() - joint.wettedFrom();
+        findings.add(joint.condition().id());
+        defect = wetted < WETTED_DEFECT;
+        limit |= wetted < WETTED_WHOLE || joint.sideBare() != 0;
+      }
+      case EXCESS -> {
+        findings.add(joint.condition().id());
+        limit = true;
+      }
+      case WETTED -> {}
+    }
+    if (bridge != null) {
+      findings.add("bridge");
+      defect = true;
+    }
+    double mm = overhang * row.part.leadWidthMm();
+    if (overhang > 0.5 || mm > OVERHANG_MOST_MM) {
+      findings.add("side-overhang");
+    }
+    defect |= overhang > OVERHANG_DEFECT || mm > OVERHANG_MOST_MM;
+    limit |= overhang > OVERHANG_LIMIT;
+    return defect ? "defect" : limit ? "limit" : "acceptable";
+  }
+
+  /** Furthest that the foot stands over its land's side, in lead widths. */
+  static double overhang(RowLayout row, int i) {
+    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    double toe = joint.shiftMm() + row.part.footLengthMm() * Math.sin(joint.skewRad());
+    double off = Math.max(Math.abs(joint.shiftMm()), Math.abs(toe));
+    double over = off + (row.part.leadWidthMm() - row.part.landWidthMm()[i]) / 2;
+    return Math.max(0, over / row.part.leadWidthMm());
+  }
+
+  private static Integer bridgeTo(RowLayout row, int i) {
+    for (SceneSpec.Bridge bridge : row.spec.bridges()) {
+      if (bridge.pin() == i + 1) {
+        return i + 2;
+      }
+      if (bridge.pin() == i) {
+        return i;
+      }
+    }
+    return null;
+  }
+
+  /** True if a ball lies in one of the gaps beside the joint, or ahead of it within half a pitch. */
+  private static boolean beside(RowLayout row, int i) {
+    double reach = row.part.pitchMm();
+    return row.spec.dirt().stream()
+        .filter(d -> d.kind() == SceneSpec.DirtKind.BALL)
+        .anyMatch(
+            d ->
+                Math.abs(d.uMm() - row.part.landUMm()[i]) < reach + d.sizeMm()
+                    && d.vMm() < row.part.landAheadMm() + reach / 2);
+  }
+
+  /** True if the lead stands nearer to a neighbour's than the clearance. */
+  private static boolean near(RowLayout row, int i) {
+    for (int k : new int[] {i - 1, i + 1}) {
+      if (k < 0 || k >= row.leads()) {
+        continue;
+      }
+      double gap = Math.min(gap(row, i, k, 0), gap(row, i, k, row.part.footLengthMm()));
+      if (gap < CLEARANCE_MM) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double gap(RowLayout row, int i, int k, double along) {
+    if (row.spec.joints().get(i).condition() == SceneSpec.Condition.MISSING
+        || row.spec.joints().get(k).condition() == SceneSpec.Condition.MISSING) {
+      return Double.MAX_VALUE;
+    }
+    return Math.abs(place(row, i, along) - place(row, k, along)) - row.part.leadWidthMm();
+  }
+
+  private static double place(RowLayout row, int i, double along) {
+    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    return row.part.landUMm()[i] + joint.shiftMm() + along * Math.sin(joint.skewRad());
+  }
+
+  /** A point of the foot's upper side: side -1 to 1 across, 0 heel to 1 toe. */
+  private static PointPx foot(
+      RowLayout row, Projection camera, LeadSolid lead, int i, double side, double t) {
+    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    double b = t * row.part.footLengthMm();
+    double a = side * row.part.leadWidthMm() / 2;
+    double s = Math.sin(joint.skewRad());
+    double c = Math.cos(joint.skewRad());
+    double u = row.part.landUMm()[i] + joint.shiftMm() + b * s + a * c;
+    double v = -row.part.footLengthMm() + b * c - a * s;
+    return camera.map(u, v, lead.topAt(b));
+  }
+
+  private static double[][] corners(RowLayout row, Projection camera, LeadSolid lead, int i) {
+    return new double[][] {
+      round(foot(row, camera, lead, i, -1, 1)),
+      round(foot(row, camera, lead, i, 1, 1)),
+      round(foot(row, camera, lead, i, 1, 0)),
+      round(foot(row, camera, lead, i, -1, 0))
+    };
+  }
+
+  static double[] round(PointPx p) {
+    return new double[] {round(p.x()), round(p.y())};
+  }
+
+  static double round(double value) {
+    return Math.round(value * 1000) / 1000.0;
+  }
+}

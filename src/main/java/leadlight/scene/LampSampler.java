@@ -1,0 +1,60 @@
+package leadlight.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.model.UserError;
+
+/** Draws the lamps of a scene: the named ones, and the faint light of the room. */
+final class LampSampler {
+
+  private final Dice dice;
+
+  LampSampler(Dice dice) {
+    this.dice = dice;
+  }
+
+  /** Lamps by name, several joined by +; each further one is weaker. */
+  List<SceneSpec.Lamp> draw(String names) {
+    List<SceneSpec.Lamp> out = new ArrayList<>();
+    double power = 1;
+    for (String name : names.split("\\+")) {
+      out.add(lamp(name, power));
+      power = dice.even(0.4, 0.9);
+    }
+    out.add(tinted(SceneSpec.LampKind.DOME, 0, 0, 0, dice.even(0.03, 0.14)));
+    return out;
+  }
+
+  private SceneSpec.Lamp lamp(String name, double power) {
+    return switch (name) {
+      case "ring" -> ring(dice.even(40, 72), power);
+      case "lowring" -> ring(dice.even(16, 34), power);
+      case "axial" -> tinted(SceneSpec.LampKind.COAXIAL, 90, dice.even(9, 22), 0, power);
+      case "dome" -> tinted(SceneSpec.LampKind.DOME, 0, 0, 0, power);
+      case "side" -> patch(dice.even(18, 50), dice.even(14, 34), power);
+      case "torch" -> patch(dice.even(58, 84), dice.even(2.5, 6), power);
+      default -> throw new UserError("mix: lamp knows no \"" + name + "\"");
+    };
+  }
+
+  private SceneSpec.Lamp ring(double elevation, double power) {
+    int count = dice.chance(0.4) ? 8 * (1 + dice.below(7)) : 0;
+    SceneSpec.Lamp even =
+        tinted(SceneSpec.LampKind.RING, elevation, dice.even(6, 14), 0, power);
+    return new SceneSpec.Lamp(
+        even.kind(), even.elevationDeg(), even.spreadDeg(), 0, count, power, even.red(),
+        even.green(), even.blue());
+  }
+
+  private SceneSpec.Lamp patch(double elevation, double spread, double power) {
+    return tinted(SceneSpec.LampKind.PATCH, elevation, spread, dice.even(0, 360), power);
+  }
+
+  /** Warm to cold white, about 3000 to 7000 K after the camera's own balance. */
+  private SceneSpec.Lamp tinted(
+      SceneSpec.LampKind kind, double elevation, double spread, double azimuth, double power) {
+    double warm = dice.even(-0.10, 0.16);
+    return new SceneSpec.Lamp(
+        kind, elevation, spread, azimuth, 0, power, 1 + warm, 1, 1 - 1.1 * warm);
+  }
+}

@@ -1,0 +1,144 @@
+package leadlight.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** All lamps of a scene as single directions, in the row frame. */
+final class Light {
+
+  /** Azimuth sectors that are shadowed each on its own. */
+  static final int SECTORS = 12;
+
+  private static final double DEG = Math.PI / 180;
+  private static final double LENS_HOLE_DEG = 10;
+
+  /** One direction: u, v, z (up), irradiance across it in red, green, blue, sector. */
+  record Ray(double u, double v, double z, double red, double green, double blue, int sector) {}
+
+  private final List<Ray> rays = new ArrayList<>();
+  private final double firstAzimuth;
+
+  Light(List<SceneSpec.Lamp> lamps, Projection camera) {
+    this.firstAzimuth = sharpest(lamps, camera) - Math.PI / SECTORS;
+    for (SceneSpec.Lamp lamp : lamps) {
+      List<double[]> cone = directions(lamp);
+      List<double[]> above = new ArrayList<>();
+      double level = 0;
+      for (double[] d : cone) {
+        double[] w = camera.toRow(d[0], d[1], d[2]);
+        if (w[2] > 0.02) {
+          above.add(new double[] {w[0], w[1], w[2], d[3]});
+          level += w[2] * d[3];
+        }
+      }
+      for (double[] w : above) {
+        double share = lamp.power() * w[3] / level;
+        rays.add(
+            new Ray(
+                w[0],
+                w[1],
+                w[2],
+                share * lamp.red(),
+                share * lamp.green(),
+                share * lamp.blue(),
+                sector(w[0], w[1])));
+      }
+    }
+  }
+
+  /** Shadows are cut exactly towards the one lamp that throws hard ones. */
+  private static double sharpest(List<SceneSpec.Lamp> lamps, Projection camera) {
+    for (SceneSpec.Lamp lamp : lamps) {
+      if (lamp.kind() == SceneSpec.LampKind.PATCH) {
+        double a = lamp.azimuthDeg() * DEG;
+        double[] w = camera.toRow(Math.cos(a), Math.sin(a), 0);
+        return Math.atan2(w[1], w[0]);
+      }
+    }
+    return 0;
+  }
+
+  List<Ray> rays() {
+    return rays;
+  }
+
+  int sector(double u, double v) {
+    double turn = (Math.atan2(v, u) - firstAzimuth) / (2 * Math.PI);
+    int s = (int) ((turn - Math.floor(turn)) * SECTORS);
+    return Math.min(s, SECTORS - 1);
+  }
+
+  /** Middle azimuth of a sector. */
+  double azimuth(int sector) {
+    return firstAzimuth + (sector + 0.5) * 2 * Math.PI / SECTORS;
+  }
+
+  /** Unit directions in the camera's frame (x right, y down, towards the lens) and weights. */
+  private static List<double[]> directions(SceneSpec.Lamp lamp) {
+    return switch (lamp.kind()) {
+      case RING -> ring(lamp);
+      case COAXIAL -> patch(90, 0, lamp.spreadDeg(), 5);
+      case DOME -> dome();
+      case PATCH -> patch(lamp.elevationDeg(), lamp.azimuthDeg(), lamp.spreadDeg(), 4);
+    };
+  }
+
+  private static List<double[]> ring(SceneSpec.Lamp lamp) {
+    List<double[]> out = new ArrayList<>();
+    int count = lamp.count() > 0 ? lamp.count() : 60;
+    for (int k = 0; k < 3; k++) {
+      double elevation = lamp.elevationDeg() + (k - 1) * lamp.spreadDeg() / 3;
+      for (int i = 0; i < count; i++) {
+        double azimuth = 360.0 * (i + 0.37 + (lamp.count() > 0 ? 0 : k / 3.0)) / count;
+        out.add(direction(elevation, azimuth, 1));
+      }
+    }
+    return out;
+  }
+
+  private static List<double[]> dome() {
+    List<double[]> out = new ArrayList<>();
+    for (double elevation = 4; elevation < 90 - LENS_HOLE_DEG; elevation += 8) {
+      double band = Math.cos(elevation * DEG);
+      int count = Math.max(4, (int) Math.round(36 * band));
+      for (int i = 0; i < count; i++) {
+        out.add(direction(elevation, 360 * (i + 0.5) / count, band / count));
+      }
+    }
+    return out;
+  }
+
+  private static List<double[]> patch(double elevation, double azimuth, double wide, int rings) {
+    List<double[]> out = new ArrayList<>();
+    double[] axis = direction(elevation, azimuth, 1);
+    double[] side = {-Math.sin(azimuth * DEG), Math.cos(azimuth * DEG), 0};
+    double[] rise = direction(elevation - 90, azimuth, 1);
+    for (int k = 0; k < rings; k++) {
+      double off = Math.tan(wide / 2 * DEG * (k + 0.5) / rings);
+      int count = Math.max(1, 6 * k);
+      for (int i = 0; i < count; i++) {
+        double a = 2 * Math.PI * (i + 0.3 * k) / count;
+        out.add(lean(axis, side, rise, off * Math.cos(a), off * Math.sin(a)));
+      }
+    }
+    return out;
+  }
+
+  private static double[] lean(double[] axis, double[] p, double[] q, double a, double b) {
+    double x = axis[0] + a * p[0] + b * q[0];
+    double y = axis[1] + a * p[1] + b * q[1];
+    double z = axis[2] + a * p[2] + b * q[2];
+    double length = Math.sqrt(x * x + y * y + z * z);
+    return new double[] {x / length, y / length, z / length, 1};
+  }
+
+  private static double[] direction(double elevationDeg, double azimuthDeg, double weight) {
+    double flat = Math.cos(elevationDeg * DEG);
+    return new double[] {
+      flat * Math.cos(azimuthDeg * DEG),
+      flat * Math.sin(azimuthDeg * DEG),
+      Math.sin(elevationDeg * DEG),
+      weight
+    };
+  }
+}

@@ -1,0 +1,113 @@
+package leadlight.scene;
+
+/** From what a line of sight met to the light it brings back. One per thread. */
+final class Shader {
+
+  static final int SOLDER = 0;
+  static final int LEAD = 1;
+  static final int LAND = 2;
+  static final int MASK = 3;
+  static final int MATTE = 4;
+
+  private static final double MASK_ROUGHNESS = 0.16;
+  private static final double MATTE_ROUGHNESS = 0.42;
+
+  /** Fresnel reflectance of a resin with refractive index 1.5 at normal incidence. */
+  private static final double RESIN = 0.04;
+
+  /** Share of the light that blocked directions send back instead of the lamp's. */
+  private static final double BOUNCE = 0.22;
+
+  private final LightTable[] lobes;
+  private final double[] roughness;
+  private final LightTable matte;
+  private final Horizon horizon;
+  private final Light light;
+  private final double[] view;
+  private final double[] boardGlow = new double[3];
+  private final double[] metalGlow = new double[3];
+  private final double[] share = new double[Light.SECTORS];
+  private final double[] skyline = new double[Light.SECTORS];
+  private final double[] spec = new double[3];
+  private final double[] diffuse = new double[3];
+
+  Shader(SceneSpec spec, Light light, double[] view, Horizon horizon) {
+    SceneSpec.Metal m = spec.metal();
+    this.roughness =
+        new double[] {
+          m.solderRoughness(), m.leadRoughness(), m.landRoughness(), MASK_ROUGHNESS, MATTE_ROUGHNESS
+        };
+    this.lobes = new LightTable[roughness.length];
+    for (int k = 0; k < lobes.length; k++) {
+      lobes[k] = new LightTable(light, view, roughness[k]);
+    }
+    this.matte = new LightTable(light, view, 0);
+    this.horizon = horizon;
+    this.light = light;
+    this.view = view;
+    glow(spec);
+  }
+
+  /** What shiny solder sees of board and neighbours, on the whole. */
+  private void glow(SceneSpec spec) {
+    matte.look(0, 0, 1, null, diffuse);
+    double[] mask = spec.board().mask().laminate;
+    for (int c = 0; c < 3; c++) {
+      boardGlow[c] = diffuse[c] * (0.6 * mask[c] + 0.4 * new double[] {0.30, 0.24, 0.12}[c]);
+      metalGlow[c] = 0.35 * diffuse[c];
+    }
+  }
+
+  /** Adds the hit's light to rgb. */
+  void shade(Hit hit, double[] rgb) {
+    boolean shadowed = horizon.shares(hit.u, hit.v, hit.z, skyline, share);
+    double[] shares = shadowed ? share : null;
+    LightTable lobe = lobes[hit.surface];
+    lobe.look(hit.nu, hit.nv, hit.nz, shares, spec);
+    if (hit.material.metal) {
+      mirror(hit, rgb);
+      return;
+    }
+    matte.look(hit.nu, hit.nv, hit.nz, shares, diffuse);
+    double bounce = shadowed ? BOUNCE * hidden() : 0;
+    double gloss = hit.surface == MASK ? RESIN : 0.6 * RESIN;
+    matteOf(hit, rgb, bounce, gloss);
+  }
+
+  private void matteOf(Hit hit, double[] rgb, double bounce, double gloss) {
+    rgb[0] += hit.red * (diffuse[0] + bounce * metalGlow[0]) + gloss * spec[0];
+    rgb[1] += hit.green * (diffuse[1] + bounce * metalGlow[1]) + gloss * spec[1];
+    rgb[2] += hit.blue * (diffuse[2] + bounce * metalGlow[2]) + gloss * spec[2];
+  }
+
+  private double hidden() {
+    double sum = 0;
+    for (double s : share) {
+      sum += 1 - s;
+    }
+    return sum / Light.SECTORS;
+  }
+
+  /** Metal: the lamps' lobe, and where the mirrored line of sight is blocked, what blocks it. */
+  private void mirror(Hit hit, double[] rgb) {
+    double nv = hit.nu * view[0] + hit.nv * view[1] + hit.nz * view[2];
+    double ru = 2 * nv * hit.nu - view[0];
+    double rv = 2 * nv * hit.nv - view[1];
+    double rz = 2 * nv * hit.nz - view[2];
+    double up = Math.asin(Math.max(-1, Math.min(1, rz)));
+    double wall = skyline[light.sector(ru, rv)];
+    double soft = roughness[hit.surface] + 0.04;
+    double blocked = smooth((wall + soft - up) / (2 * soft));
+    double board = smooth((soft - up) / (2 * soft));
+    for (int c = 0; c < 3; c++) {
+      double seen = blocked * (board * boardGlow[c] + (1 - board) * metalGlow[c] * 0.6);
+      double colour = c == 0 ? hit.red : c == 1 ? hit.green : hit.blue;
+      rgb[c] += colour * (spec[c] + seen);
+    }
+  }
+
+  private static double smooth(double t) {
+    double x = Math.max(0, Math.min(1, t));
+    return x * x * (3 - 2 * x);
+  }
+}

@@ -1,0 +1,119 @@
+package leadlight.scene;
+
+/** Finds what each line of sight meets first: the highest of body, leads, solder and board. */
+final class Tracer {
+
+  private final RowLayout row;
+  private final SolderField solder;
+  private final LeadSolid[] leads;
+  private final BodyBox body;
+  private final BoardFace board;
+  private final Dust dust;
+  private final SceneSpec.Metal metal;
+  private final double zone;
+
+  Tracer(RowLayout row, SolderField solder, LeadSolid[] leads, BodyBox body) {
+    this.row = row;
+    this.solder = solder;
+    this.leads = leads;
+    this.body = body;
+    this.board = new BoardFace(row);
+    this.dust = new Dust(row);
+    this.metal = row.spec.metal();
+    this.zone = row.part.pitchMm() * 1.2;
+  }
+
+  /** Height of the highest surface at a place. */
+  double heightAt(double u, double v) {
+    double h = Math.max(body.heightAt(u, v), dust.heightAt(u, v));
+    if (!nearRow(u, v)) {
+      return h;
+    }
+    int i = row.nearest(u);
+    for (int k = Math.max(0, i - 1); k <= Math.min(leads.length - 1, i + 1); k++) {
+      double lead = leads[k].heightAt(u, v);
+      h = lead > h ? lead : h;
+    }
+    return isSolder(i, u, v) ? Math.max(h, solder.heightAt(u, v)) : h;
+  }
+
+  private boolean nearRow(double u, double v) {
+    double end = row.part.landUMm()[leads.length - 1];
+    return u > -zone && u < end + zone && v < row.part.landAheadMm() + 0.3;
+  }
+
+  private boolean isSolder(int i, double u, double v) {
+    boolean there = row.wetted(i, u, v) || row.bridgeAt(u, v) != null;
+    return there && !solder.underLead(i, u, v) && !dust.pitted(i, u, v);
+  }
+
+  /** Follows one line of sight; the hit is always filled. */
+  void trace(double[] ray, Hit best, Hit spare) {
+    best.z = -1;
+    best.plain = false;
+    if (body.meet(ray, best) && best.z > row.spec.body().exitMm() + 0.05) {
+      dust.stain(best);
+      return;
+    }
+    if (nearRow(ray[0], ray[1])) {
+      meetLeads(ray, best, spare);
+      meetSolder(ray, best, spare);
+    }
+    if (best.z < 0) {
+      best.u = ray[0];
+      best.v = ray[1];
+      best.z = 0;
+      board.meet(best);
+    }
+    dust.meet(ray, best);
+    dust.stain(best);
+  }
+
+  private void meetLeads(double[] ray, Hit best, Hit spare) {
+    int i = row.nearest(ray[0]);
+    for (int k = Math.max(0, i - 1); k <= Math.min(leads.length - 1, i + 1); k++) {
+      if (leads[k].meet(ray, spare) && spare.z > best.z) {
+        copy(spare, best);
+        paintLead(k, best);
+      }
+    }
+  }
+
+  private void paintLead(int k, Hit hit) {
+    boolean cut = row.along(k, hit.u, hit.v) > row.part.footLengthMm() - 0.004;
+    hit.paint(cut && hit.nz < 0.3 ? Material.COPPER : metal.lead());
+    hit.surface = Shader.LEAD;
+    board.bump(hit, 0.10 * metal.leadRoughness() + 0.01, 0.012);
+    double worn = 1 - 0.10 * (0.5 + 0.5 * Grain.cloud(row.spec.seed() + 40 + k, 4 * hit.u, 5 * hit.v));
+    hit.scale(worn, worn, worn);
+  }
+
+  private void meetSolder(double[] ray, Hit best, Hit spare) {
+    double z = 0;
+    for (int k = 0; k < 3; k++) {
+      z = Math.max(0, solder.heightAt(ray[0] + ray[2] * z, ray[1] + ray[3] * z));
+    }
+    double u = ray[0] + ray[2] * z;
+    double v = ray[1] + ray[3] * z;
+    if (z < best.z || !isSolder(row.nearest(u), u, v)) {
+      return;
+    }
+    best.u = u;
+    best.v = v;
+    best.z = z;
+    best.normal(-solder.slopeUAt(u, v), -solder.slopeVAt(u, v), 1);
+    best.paint(Material.SOLDER);
+    best.surface = Shader.SOLDER;
+    board.bump(best, metal.solderGrain() + 0.004, 0.014);
+    board.bump(best, 0.5 * metal.solderGrain() + 0.012, 0.06);
+  }
+
+  private static void copy(Hit from, Hit to) {
+    to.u = from.u;
+    to.v = from.v;
+    to.z = from.z;
+    to.nu = from.nu;
+    to.nv = from.nv;
+    to.nz = from.nz;
+  }
+}

@@ -39,6 +39,7 @@ public final class Main {
         new CommandLine(new Main())
             .addSubcommand(score(streams))
             .addSubcommand(new TrialCommand(streams))
+            .addSubcommand(scene(streams))
             .setOut(out)
             .setErr(err)
             .setParameterExceptionHandler((e, arguments) -> usage(e))
@@ -59,6 +60,11 @@ public final class Main {
         .exitCodeListHeading("%nExit status; of several photos the first of these wins:%n")
         .exitCodeList(ExitStatus.help());
     return score;
+  }
+
+  private static CommandLine scene(Streams streams) {
+    return new CommandLine(new SceneCommand(streams))
+        .addSubcommand(new SceneCommand.SetCommand(streams));
   }
 
   private static int usage(ParameterException e) {

@@ -28,7 +28,7 @@ final class BoardFace {
     this.board = row.spec.board();
     this.part = row.part;
     this.seed = row.spec.seed();
-    this.end = part.landUMm()[row.leads() - 1];
+    this.end = part.landsAtMm()[row.leads() - 1];
     this.fanFrom = part.landAheadMm() + 0.25 + 0.8 * Grain.hash(seed, 11, 1);
     this.fan = (Grain.hash(seed, 11, 2) - 0.5) * 4 * part.pitchMm();
     this.pourFrom = part.landAheadMm() + 0.6 + Grain.hash(seed, 11, 3);
@@ -74,8 +74,7 @@ final class BoardFace {
     double edge = part.landWidthMm()[0] / 2 + board.openingMm();
     double along = Math.min(u + edge, end + edge - u);
     double vFrom = row.landHeel() - board.openingMm();
-    return Math.min(
-        along, Math.min(v - vFrom, part.landAheadMm() + board.openingMm() - v));
+    return Math.min(along, Math.min(v - vFrom, part.landAheadMm() + board.openingMm() - v));
   }
 
   private void mask(Hit hit, double fromRim) {
@@ -141,7 +140,7 @@ final class BoardFace {
 
   private double path(int k, double v) {
     double way = Math.max(0, Math.min(Math.abs(fan), v - fanFrom - 0.06 * (k % 5)));
-    return part.landUMm()[k] + Math.signum(fan) * way;
+    return part.landsAtMm()[k] + Math.signum(fan) * way;
   }
 
   /** Rough metal or orange peel: leans the normal by a seeded slope. */
@@ -173,8 +172,11 @@ final class BoardFace {
   private void glyph(double u, double v, double size, int k) {
     double w = size * 0.55;
     double[][] bars = {
-      {u, v, u + w, v}, {u, v, u, v + size}, {u + w, v, u + w, v + size},
-      {u, v + size, u + w, v + size}, {u, v + size / 2, u + w, v + size / 2},
+      {u, v, u + w, v},
+      {u, v, u, v + size},
+      {u + w, v, u + w, v + size},
+      {u, v + size, u + w, v + size},
+      {u, v + size / 2, u + w, v + size / 2},
       {u, v, u + w, v + size}
     };
     for (int b = 0; b < bars.length; b++) {

@@ -19,7 +19,7 @@ final class BodyBox {
     this.faceV = -row.part.footLengthMm() - body.gapMm();
     this.topZ = body.heightMm();
     this.left = -body.overEndMm();
-    this.right = row.part.landUMm()[row.leads() - 1] + body.overEndMm();
+    this.right = row.part.landsAtMm()[row.leads() - 1] + body.overEndMm();
     this.seed = row.spec.seed();
   }
 
@@ -40,7 +40,9 @@ final class BodyBox {
   }
 
   private boolean inShell(double u, double v) {
-    return u > left + SHELL_INSET_MM && u < right - SHELL_INSET_MM && v < faceV - body.shellBackMm();
+    return u > left + SHELL_INSET_MM
+        && u < right - SHELL_INSET_MM
+        && v < faceV - body.shellBackMm();
   }
 
   /** Steepness of the line from a place outside a box to its upper edge, along a direction. */
@@ -56,7 +58,14 @@ final class BodyBox {
   }
 
   private static double rise(
-      double u, double v, double z, double du, double dv, double from, double to, double face,
+      double u,
+      double v,
+      double z,
+      double du,
+      double dv,
+      double from,
+      double to,
+      double face,
       double top) {
     if (top <= z + 0.05) {
       return 0;
@@ -76,7 +85,8 @@ final class BodyBox {
   boolean meet(double[] ray, Hit hit) {
     if (shell()) {
       double back = faceV - body.shellBackMm();
-      if (box(ray, body.shellHeightMm(), left + SHELL_INSET_MM, right - SHELL_INSET_MM, back, hit)) {
+      if (box(
+          ray, body.shellHeightMm(), left + SHELL_INSET_MM, right - SHELL_INSET_MM, back, hit)) {
         hit.paint(Material.STEEL);
         hit.surface = Shader.LAND;
         texture(hit, 0.03);
@@ -101,8 +111,7 @@ final class BodyBox {
         hit.nz);
   }
 
-  private boolean box(
-      double[] ray, double top, double from, double to, double face, Hit hit) {
+  private boolean box(double[] ray, double top, double from, double to, double face, Hit hit) {
     double u = ray[0] + ray[2] * top;
     double v = ray[1] + ray[3] * top;
     if (v < face && u > from && u < to) {

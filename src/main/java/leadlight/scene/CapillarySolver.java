@@ -7,9 +7,9 @@ package leadlight.scene;
  * for a lead that solder may not sink into: where the surface lifts off the film it does so at
  * contact angle zero.
  *
- * <p>Projected successive over-relaxation; W lags by a few sweeps. Contact lines may run between cells: reach
- * shortens the distance to the fixed neighbour. Diverges to steep slopes if p has no surface (a strip of width 2a needs
- * |p| below 1/a).
+ * <p>Projected successive over-relaxation; W lags by a few sweeps. Contact lines may run between
+ * cells: reach shortens the distance to the fixed neighbour. Diverges to steep slopes if p has no
+ * surface (a strip of width 2a needs |p| below 1/a).
  */
 final class CapillarySolver {
 

@@ -41,7 +41,9 @@ final class Dice {
     return random.nextInt(bound);
   }
 
-  /** One key by weight; keys are taken in their natural order, so a file's order does not matter. */
+  /**
+   * One key by weight; keys are taken in their natural order, so a file's order does not matter.
+   */
   <K extends Comparable<K>> K pick(Map<K, Double> weights) {
     double sum = weights.values().stream().mapToDouble(Double::doubleValue).sum();
     double at = random.nextDouble() * sum;

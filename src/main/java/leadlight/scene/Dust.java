@@ -34,7 +34,8 @@ final class Dust {
     if (radius <= 0) {
       return false;
     }
-    double pu = row.part.landUMm()[i] + 0.2 * (Grain.hash(seed, 3, i) - 0.5) * row.part.leadWidthMm();
+    double pu =
+        row.part.landsAtMm()[i] + 0.2 * (Grain.hash(seed, 3, i) - 0.5) * row.part.leadWidthMm();
     double pv = row.part.landAheadMm() * (0.35 + 0.3 * Grain.hash(seed, 4, i));
     return sq(u - pu) + sq(v - pv) < sq(radius);
   }
@@ -96,8 +97,7 @@ final class Dust {
       hit.paint(Material.FIBRE);
       hit.surface = Shader.MATTE;
       hit.z = z;
-      hit.normal(
-          -lean * Math.sin(turn), lean * Math.cos(turn), Math.sqrt(1.05 - lean * lean));
+      hit.normal(-lean * Math.sin(turn), lean * Math.cos(turn), Math.sqrt(1.05 - lean * lean));
     }
   }
 
@@ -109,7 +109,8 @@ final class Dust {
       if (!residue && d.kind() != SceneSpec.DirtKind.SCORCH) {
         continue;
       }
-      double r = Math.sqrt(sq(hit.u - d.uMm()) + sq((hit.v - d.vMm()) * (residue ? 1 : 1.8))) / d.sizeMm();
+      double r =
+          Math.sqrt(sq(hit.u - d.uMm()) + sq((hit.v - d.vMm()) * (residue ? 1 : 1.8))) / d.sizeMm();
       double reach = 1 + 0.35 * Grain.cloud(seed + k, 5 * hit.u, 5 * hit.v);
       double depth = Math.max(0, Math.min(1, 4 * (reach - r)));
       if (depth <= 0) {

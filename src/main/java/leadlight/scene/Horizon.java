@@ -2,8 +2,8 @@ package leadlight.scene;
 
 /**
  * How high the surroundings stand, in each sector, seen from every place of a coarse height map;
- * and how much of each sector's light comes from above that. The body's boxes are met exactly, leads
- * and solder within {@value #REACH} cells.
+ * and how much of each sector's light comes from above that. The body's boxes are met exactly,
+ * leads and solder within {@value #REACH} cells.
  */
 final class Horizon {
 
@@ -60,8 +60,7 @@ final class Horizon {
     for (int y = 0; y < map.height; y++) {
       for (int x = 0; x < map.width; x++) {
         float here = map.z[y * map.width + x];
-        double steepest =
-            body.steepness(map.u(x), map.v(y), here, cu + 1e-9, cv + 1e-9);
+        double steepest = body.steepness(map.u(x), map.v(y), here, cu + 1e-9, cv + 1e-9);
         for (int step : map.lonely(x, y) ? NONE : STEPS) {
           int xx = x + (int) Math.round(cu * step);
           int yy = y + (int) Math.round(cv * step);

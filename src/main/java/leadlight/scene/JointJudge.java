@@ -5,12 +5,12 @@ import java.util.List;
 import leadlight.model.PointPx;
 
 /**
- * The verdict a scene's joint deserves by class 2, from how it was built. Limits: side overhang 50 %
- * of the lead's width or 0.5 mm, bridging, open and missing leads defects, end joint width 50 %
+ * The verdict a scene's joint deserves by class 2, from how it was built. Limits: side overhang 50
+ * % of the lead's width or 0.5 mm, bridging, open and missing leads defects, end joint width 50 %
  * (IPC-A-610 table 8-5 by way of the project's figures); 0.13 mm clearance (IPC-2221, from memory).
  * Between the bands lies "limit", which is not counted: 40 to 58 % overhang, 55 to 95 % of the foot
- * wetted, leads nearer than 0.13 mm, a ball beside the joint, excess, a torn land that solder holds,
- * pits wider than a quarter of the lead.
+ * wetted, leads nearer than 0.13 mm, a ball beside the joint, excess, a torn land that solder
+ * holds, pits wider than a quarter of the lead.
  */
 final class JointJudge {
 
@@ -32,7 +32,7 @@ final class JointJudge {
     Integer bridge = bridgeTo(row, i);
     String class2 = verdict(row, i, overhang, bridge, findings);
     boolean starved = joint.condition() == SceneSpec.Condition.STARVED;
-    double u = row.part.landUMm()[i];
+    double u = row.part.landsAtMm()[i];
     return new Truth.JointTruth(
         i + 1,
         there ? round(foot(row, camera, lead, i, 0, 1)) : null,
@@ -108,14 +108,16 @@ final class JointJudge {
     return null;
   }
 
-  /** True if a ball lies in one of the gaps beside the joint, or ahead of it within half a pitch. */
+  /**
+   * True if a ball lies in one of the gaps beside the joint, or ahead of it within half a pitch.
+   */
   private static boolean beside(RowLayout row, int i) {
     double reach = row.part.pitchMm();
     return row.spec.dirt().stream()
         .filter(d -> d.kind() == SceneSpec.DirtKind.BALL)
         .anyMatch(
             d ->
-                Math.abs(d.uMm() - row.part.landUMm()[i]) < reach + d.sizeMm()
+                Math.abs(d.uMm() - row.part.landsAtMm()[i]) < reach + d.sizeMm()
                     && d.vMm() < row.part.landAheadMm() + reach / 2);
   }
 
@@ -143,7 +145,7 @@ final class JointJudge {
 
   private static double place(RowLayout row, int i, double along) {
     SceneSpec.JointPlan joint = row.spec.joints().get(i);
-    return row.part.landUMm()[i] + joint.shiftMm() + along * Math.sin(joint.skewRad());
+    return row.part.landsAtMm()[i] + joint.shiftMm() + along * Math.sin(joint.skewRad());
   }
 
   /** A point of the foot's upper side: side -1 to 1 across, 0 heel to 1 toe. */
@@ -154,7 +156,7 @@ final class JointJudge {
     double a = side * row.part.leadWidthMm() / 2;
     double s = Math.sin(joint.skewRad());
     double c = Math.cos(joint.skewRad());
-    double u = row.part.landUMm()[i] + joint.shiftMm() + b * s + a * c;
+    double u = row.part.landsAtMm()[i] + joint.shiftMm() + b * s + a * c;
     double v = -row.part.footLengthMm() + b * c - a * s;
     return camera.map(u, v, lead.topAt(b));
   }

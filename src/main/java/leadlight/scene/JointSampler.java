@@ -21,7 +21,7 @@ final class JointSampler {
     this.mix = mix;
     this.dice = dice;
     this.part = part;
-    this.joints = new SceneSpec.JointPlan[part.landUMm().length];
+    this.joints = new SceneSpec.JointPlan[part.landsAtMm().length];
     this.amount = dice.even(-4.5, -1.2);
     this.rowShift = dice.even(-0.015, 0.015);
   }
@@ -45,8 +45,10 @@ final class JointSampler {
         afterBridge = false;
       } else if (dice.chance(share)) {
         SceneMix.Fault fault = dice.pick(mix.fault());
-        afterBridge = apply(i, share == BAD_ROW_FAULTS && dice.chance(0.5)
-            ? SceneMix.Fault.OPEN_RESTING : fault);
+        afterBridge =
+            apply(
+                i,
+                share == BAD_ROW_FAULTS && dice.chance(0.5) ? SceneMix.Fault.OPEN_RESTING : fault);
       }
     }
   }
@@ -59,8 +61,22 @@ final class JointSampler {
   private SceneSpec.JointPlan plan(
       SceneSpec.Condition condition, double pressure, double climb, double from, double to) {
     return new SceneSpec.JointPlan(
-        condition, true, pressure, climb, dice.even(0.004, 0.012), 0, dice.even(0.006, 0.022),
-        rowShift + dice.even(-0.012, 0.012), dice.even(-0.012, 0.012), 0, 0, from, to, 0, 0, 0);
+        condition,
+        true,
+        pressure,
+        climb,
+        dice.even(0.004, 0.012),
+        0,
+        dice.even(0.006, 0.022),
+        rowShift + dice.even(-0.012, 0.012),
+        dice.even(-0.012, 0.012),
+        0,
+        0,
+        from,
+        to,
+        0,
+        0,
+        0);
   }
 
   /** Returns true if the next joint is taken up too. */
@@ -115,12 +131,24 @@ final class JointSampler {
   private SceneSpec.JointPlan open(double lift, double toeUp) {
     boolean bare = dice.chance(0.25);
     double most = 2 / part.landWidthMm()[0];
-    SceneSpec.JointPlan p =
-        plan(SceneSpec.Condition.OPEN, most * dice.even(0.15, 0.8), 0, 0, 1);
+    SceneSpec.JointPlan p = plan(SceneSpec.Condition.OPEN, most * dice.even(0.15, 0.8), 0, 0, 1);
     return new SceneSpec.JointPlan(
-        p.condition(), !bare, p.pressurePerMm(), 0, p.filmMm(), 0, p.gapMm(),
-        p.shiftMm() + dice.even(-0.02, 0.02), p.skewRad() + dice.even(-0.02, 0.02), lift, toeUp, 0,
-        1, 0, 0, 0);
+        p.condition(),
+        !bare,
+        p.pressurePerMm(),
+        0,
+        p.filmMm(),
+        0,
+        p.gapMm(),
+        p.shiftMm() + dice.even(-0.02, 0.02),
+        p.skewRad() + dice.even(-0.02, 0.02),
+        lift,
+        toeUp,
+        0,
+        1,
+        0,
+        0,
+        0);
   }
 
   private SceneSpec.JointPlan starved(double from, double to) {
@@ -133,26 +161,61 @@ final class JointSampler {
     double spread = dice.even(0, 0.04);
     double half = part.landWidthMm()[0] / 2 + spread;
     return new SceneSpec.JointPlan(
-        p.condition(), true, dice.even(0.5, 0.85) / half, p.climb(), p.filmMm(), spread, p.gapMm(),
-        p.shiftMm(), p.skewRad(), 0, 0, 0, 1, 0, 0, 0);
+        p.condition(),
+        true,
+        dice.even(0.5, 0.85) / half,
+        p.climb(),
+        p.filmMm(),
+        spread,
+        p.gapMm(),
+        p.shiftMm(),
+        p.skewRad(),
+        0,
+        0,
+        0,
+        1,
+        0,
+        0,
+        0);
   }
 
   private SceneSpec.JointPlan missing() {
     double most = 2 / part.landWidthMm()[0];
-    SceneSpec.JointPlan p =
-        plan(SceneSpec.Condition.MISSING, most * dice.even(0.1, 0.85), 0, 0, 1);
+    SceneSpec.JointPlan p = plan(SceneSpec.Condition.MISSING, most * dice.even(0.1, 0.85), 0, 0, 1);
     return new SceneSpec.JointPlan(
-        p.condition(), dice.chance(0.7), p.pressurePerMm(), 0, p.filmMm(), 0, 0, 0, 0, 0, 0, 0, 1, 0,
-        0, 0);
+        p.condition(),
+        dice.chance(0.7),
+        p.pressurePerMm(),
+        0,
+        p.filmMm(),
+        0,
+        0,
+        0,
+        0,
+        0,
+        0,
+        0,
+        1,
+        0,
+        0,
+        0);
   }
 
   private static SceneSpec.JointPlan with(SceneSpec.JointPlan p, String what, double value) {
     return new SceneSpec.JointPlan(
-        p.condition(), p.solder(), p.pressurePerMm(), p.climb(), p.filmMm(), p.spreadMm(),
+        p.condition(),
+        p.solder(),
+        p.pressurePerMm(),
+        p.climb(),
+        p.filmMm(),
+        p.spreadMm(),
         p.gapMm(),
         what.equals("shift") ? value : p.shiftMm(),
         what.equals("skew") ? value : p.skewRad(),
-        p.liftMm(), p.toeUpRad(), p.wettedFrom(), p.wettedTo(),
+        p.liftMm(),
+        p.toeUpRad(),
+        p.wettedFrom(),
+        p.wettedTo(),
         what.equals("side") ? (int) value : p.sideBare(),
         what.equals("torn") ? value : p.landLiftMm(),
         what.equals("void") ? value : p.voids());

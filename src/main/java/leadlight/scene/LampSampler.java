@@ -39,11 +39,17 @@ final class LampSampler {
 
   private SceneSpec.Lamp ring(double elevation, double power) {
     int count = dice.chance(0.4) ? 8 * (1 + dice.below(7)) : 0;
-    SceneSpec.Lamp even =
-        tinted(SceneSpec.LampKind.RING, elevation, dice.even(6, 14), 0, power);
+    SceneSpec.Lamp even = tinted(SceneSpec.LampKind.RING, elevation, dice.even(6, 14), 0, power);
     return new SceneSpec.Lamp(
-        even.kind(), even.elevationDeg(), even.spreadDeg(), 0, count, power, even.red(),
-        even.green(), even.blue());
+        even.kind(),
+        even.elevationDeg(),
+        even.spreadDeg(),
+        0,
+        count,
+        power,
+        even.red(),
+        even.green(),
+        even.blue());
   }
 
   private SceneSpec.Lamp patch(double elevation, double spread, double power) {

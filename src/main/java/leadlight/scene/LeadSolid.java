@@ -151,8 +151,7 @@ final class LeadSolid {
     boolean atToe = length - b < half - Math.abs(a);
     double na = atToe ? 0 : Math.signum(a) * out;
     double nb = (atToe ? out : 0) - slope(b) * up;
-    hit.normal(
-        na * cos + nb * sin, nb * cos - na * sin, up);
+    hit.normal(na * cos + nb * sin, nb * cos - na * sin, up);
   }
 
   private double slope(double b) {

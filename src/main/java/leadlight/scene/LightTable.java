@@ -39,8 +39,7 @@ final class LightTable {
       if (nl <= 0) {
         continue;
       }
-      double f =
-          alpha > 0 ? lobe(nu, nv, nz, nl, ray, view, alpha * alpha) : nl / Math.PI;
+      double f = alpha > 0 ? lobe(nu, nv, nz, nl, ray, view, alpha * alpha) : nl / Math.PI;
       int k = at + ray.sector() * 3;
       sectors[k] += (float) (f * ray.red());
       sectors[k + 1] += (float) (f * ray.green());

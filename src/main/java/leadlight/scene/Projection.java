@@ -20,10 +20,10 @@ final class Projection {
     this.halfDiagonalPx = Math.hypot(camera.widthPx(), camera.heightPx()) / 2;
     double c = Math.cos(camera.rotationRad());
     double s = Math.sin(camera.rotationRad());
-    double cx = Math.cos(camera.tiltXRad());
-    double sx = Math.sin(camera.tiltXRad());
-    double cy = Math.cos(camera.tiltYRad());
-    double sy = Math.sin(camera.tiltYRad());
+    double cx = Math.cos(camera.tiltRad()[0]);
+    double sx = Math.sin(camera.tiltRad()[0]);
+    double cy = Math.cos(camera.tiltRad()[1]);
+    double sy = Math.sin(camera.tiltRad()[1]);
     double[] turn = {c, -s, 0, s, c, 0, 0, 0, 1};
     double[] aboutX = {1, 0, 0, 0, cx, -sx, 0, sx, cx};
     double[] aboutY = {cy, 0, sy, 0, 1, 0, -sy, 0, cy};
@@ -42,8 +42,8 @@ final class Projection {
 
   /** Where a point of the row frame is seen. Exact. */
   PointPx map(double uMm, double vMm, double zMm) {
-    double u = uMm - camera.aimUMm();
-    double v = vMm - camera.aimVMm();
+    double u = uMm - camera.aimAlongRowMm();
+    double v = vMm - camera.aimAlongLeadMm();
     double w = -zMm;
     double x = r[0] * u + r[1] * v + r[2] * w;
     double y = r[3] * u + r[4] * v + r[5] * w;
@@ -79,8 +79,8 @@ final class Projection {
     double ow = -r[8] * camera.distanceMm();
     ray[2] = -du / dw;
     ray[3] = -dv / dw;
-    ray[0] = camera.aimUMm() + ou + ray[2] * ow;
-    ray[1] = camera.aimVMm() + ov + ray[3] * ow;
+    ray[0] = camera.aimAlongRowMm() + ou + ray[2] * ow;
+    ray[1] = camera.aimAlongLeadMm() + ov + ray[3] * ow;
   }
 
   /** A direction of the camera's frame (x right, y down, z towards the lens) in (u, v, z up). */

@@ -19,12 +19,12 @@ final class RowLayout {
     this.sin = spec.joints().stream().mapToDouble(j -> Math.sin(j.skewRad())).toArray();
     this.heelU = new double[cos.length];
     for (int i = 0; i < cos.length; i++) {
-      heelU[i] = part.landUMm()[i] + spec.joints().get(i).shiftMm();
+      heelU[i] = part.landsAtMm()[i] + spec.joints().get(i).shiftMm();
     }
   }
 
   int leads() {
-    return part.landUMm().length;
+    return part.landsAtMm().length;
   }
 
   double landHeel() {
@@ -33,7 +33,7 @@ final class RowLayout {
 
   /** The land whose middle is nearest. */
   int nearest(double u) {
-    double[] places = part.landUMm();
+    double[] places = part.landsAtMm();
     int guess = (int) Math.round(u / part.pitchMm());
     int i = Math.max(0, Math.min(places.length - 1, guess));
     while (i > 0 && Math.abs(places[i - 1] - u) < Math.abs(places[i] - u)) {
@@ -51,7 +51,7 @@ final class RowLayout {
     double halfU = part.landWidthMm()[i] / 2 + grownMm - radius;
     double halfV = part.landLengthMm() / 2 + grownMm - radius;
     double middle = part.landAheadMm() - part.landLengthMm() / 2;
-    double x = Math.abs(u - part.landUMm()[i]) - halfU;
+    double x = Math.abs(u - part.landsAtMm()[i]) - halfU;
     double y = Math.abs(v - middle) - halfV;
     if (x <= 0 || y <= 0) {
       return radius - Math.max(x, y);
@@ -103,8 +103,8 @@ final class RowLayout {
   SceneSpec.Bridge bridgeAt(double u, double v) {
     for (SceneSpec.Bridge bridge : spec.bridges()) {
       int i = bridge.pin() - 1;
-      double from = part.landUMm()[i] + part.landWidthMm()[i] / 2;
-      double to = part.landUMm()[i + 1] - part.landWidthMm()[i + 1] / 2;
+      double from = part.landsAtMm()[i] + part.landWidthMm()[i] / 2;
+      double to = part.landsAtMm()[i + 1] - part.landWidthMm()[i + 1] / 2;
       double t = (u - from) / (to - from);
       if (t < -0.3 || t > 1.3) {
         continue;

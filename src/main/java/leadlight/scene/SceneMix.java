@@ -1,14 +1,8 @@
 package leadlight.scene;
 
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies;
-import com.fasterxml.jackson.databind.annotation.JsonNaming;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
-import leadlight.model.UserError;
+import leadlight.data.DataFile;
 
 /**
  * What a set of scenes is drawn from: ranges are {least, most}; maps give each choice its weight.
@@ -41,7 +35,6 @@ import leadlight.model.UserError;
  * @param noise sensor noise
  * @param sharpen share of pictures sharpened by their camera
  */
-@JsonNaming(PropertyNamingStrategies.SnakeCaseStrategy.class)
 public record SceneMix(
     String name,
     double[] pxPerPitch,
@@ -94,19 +87,9 @@ public record SceneMix(
   /**
    * Reads a mix file.
    *
-   * @throws UserError if it cannot be read or says something unknown
+   * @throws leadlight.model.UserError if it cannot be read or says something unknown
    */
   public static SceneMix read(Path file) {
-    ObjectMapper mapper =
-        JsonMapper.builder()
-            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-            .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
-            .build();
-    try {
-      return mapper.readValue(file.toFile(), SceneMix.class);
-    } catch (IOException e) {
-      String why = String.valueOf(e.getMessage()).lines().findFirst().orElse("unreadable");
-      throw new UserError("mix file " + file + " cannot be used: " + why);
-    }
+    return DataFile.at(file).read(SceneMix.class);
   }
 }

@@ -54,8 +54,7 @@ public final class SceneRenderer {
     double[] ray = new double[4];
     double[] box = {1e9, 1e9, -1e9, -1e9};
     for (int k = 0; k < 4; k++) {
-      camera.sight(
-          (k & 1) * spec.camera().widthPx(), (k >> 1) * spec.camera().heightPx(), ray);
+      camera.sight((k & 1) * spec.camera().widthPx(), (k >> 1) * spec.camera().heightPx(), ray);
       box[0] = Math.min(box[0], ray[0]);
       box[1] = Math.min(box[1], ray[1]);
       box[2] = Math.max(box[2], ray[0]);
@@ -66,7 +65,8 @@ public final class SceneRenderer {
     double near = 30 * cell + 0.3;
     map.lastRow = (int) map.row(row.part.landAheadMm() + near + row.part.pitchMm());
     map.firstColumn = (int) map.column(-near - row.part.pitchMm());
-    map.lastColumn = (int) map.column(row.part.landUMm()[row.leads() - 1] + near + row.part.pitchMm());
+    map.lastColumn =
+        (int) map.column(row.part.landsAtMm()[row.leads() - 1] + near + row.part.pitchMm());
     for (int y = 0; y < map.height; y++) {
       for (int x = 0; x < map.width; x++) {
         int k = y * map.width + x;
@@ -78,8 +78,7 @@ public final class SceneRenderer {
     return map;
   }
 
-  static float[][] look(
-      SceneSpec.Camera size, Projection camera, Tracer tracer, Shader shader) {
+  static float[][] look(SceneSpec.Camera size, Projection camera, Tracer tracer, Shader shader) {
     int w = size.widthPx();
     int h = size.heightPx();
     int samples = samples(size);

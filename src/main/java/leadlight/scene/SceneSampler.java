@@ -107,7 +107,7 @@ final class SceneSampler {
   private SceneSpec.Camera camera(
       Dice dice, SceneSpec.Part part, SceneSpec.Body body, Mask mask, double tilt) {
     double perMm = dice.scale(mix.pxPerPitch()) / part.pitchMm();
-    double end = part.landUMm()[part.landUMm().length - 1];
+    double end = part.landsAtMm()[part.landsAtMm().length - 1];
     double high = part.landAheadMm() + dice.even(0.5, 1.8);
     double low = -part.footLengthMm() - body.gapMm() - dice.even(0.3, 2.2);
     double turn = dice.even(-1, 1) * mix.turnDeg() * DEG;
@@ -124,8 +124,7 @@ final class SceneSampler {
         end / 2 + dice.even(-0.3, 0.3),
         (high + low) / 2,
         quarter * Math.PI / 2 + turn,
-        tilt * Math.cos(heading),
-        tilt * Math.sin(heading),
+        new double[] {tilt * Math.cos(heading), tilt * Math.sin(heading)},
         dice.even(60, 160),
         dice.even(-0.006, 0.012),
         Math.max(0.3, blur),
@@ -152,7 +151,7 @@ final class SceneSampler {
 
   private List<SceneSpec.Dirt> dirt(Dice dice, SceneSpec.Part part, SceneSpec.Body body) {
     List<SceneSpec.Dirt> out = new ArrayList<>();
-    double end = part.landUMm()[part.landUMm().length - 1];
+    double end = part.landsAtMm()[part.landsAtMm().length - 1];
     double face = -part.footLengthMm() - body.gapMm();
     for (int k = dice.chance(mix.residue()) ? 1 + dice.below(6) : 0; k > 0; k--) {
       double size = dice.even(0.10, 0.35);

@@ -1,6 +1,5 @@
 package leadlight.scene;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 
 /**
@@ -20,7 +19,6 @@ import java.util.List;
  * @param bridges metal between neighbours
  * @param dirt residue, fibres and balls
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record SceneSpec(
     String name,
     long seed,
@@ -36,19 +34,26 @@ public record SceneSpec(
 
   /** Copies the lists and refuses a scene that contradicts itself. */
   public SceneSpec {
-    lamps = List.copyOf(lamps);
-    joints = List.copyOf(joints);
-    bridges = List.copyOf(bridges);
-    dirt = List.copyOf(dirt);
+    lamps = listOf(lamps);
+    joints = listOf(joints);
+    bridges = listOf(bridges);
+    dirt = listOf(dirt);
+    require(part != null && body != null && board != null, "a scene needs part, body and board");
+    require(metal != null && camera != null, "a scene needs metal and camera");
+    require(name != null && name.matches("[A-Za-z0-9._-]+"), "name must do as a file name");
     require(!lamps.isEmpty(), "a scene needs at least one lamp");
     require(
-        joints.size() == part.landUMm().length,
-        "a scene needs one joint per land: " + part.landUMm().length + ", has " + joints.size());
+        joints.size() == part.landsAtMm().length,
+        "a scene needs one joint per land: " + part.landsAtMm().length + ", has " + joints.size());
     for (Bridge bridge : bridges) {
       require(
           bridge.pin() >= 1 && bridge.pin() < joints.size(),
           "a bridge starts at a pin that has a neighbour, not at " + bridge.pin());
     }
+  }
+
+  private static <T> List<T> listOf(List<T> given) {
+    return given == null ? List.of() : List.copyOf(given);
   }
 
   private static void require(boolean holds, String what) {
@@ -61,7 +66,7 @@ public record SceneSpec(
    * The row as built.
    *
    * @param pitchMm nominal pitch
-   * @param landUMm middle of each land along the row, pin 1 at 0
+   * @param landsAtMm middle of each land along the row, pin 1 at 0
    * @param landWidthMm width of each land
    * @param landLengthMm length of every land
    * @param landAheadMm how far the land runs ahead of the nominal toe
@@ -73,7 +78,7 @@ public record SceneSpec(
    */
   public record Part(
       double pitchMm,
-      double[] landUMm,
+      double[] landsAtMm,
       double[] landWidthMm,
       double landLengthMm,
       double landAheadMm,
@@ -183,11 +188,10 @@ public record SceneSpec(
    * @param widthPx picture width
    * @param heightPx picture height
    * @param pxPerMm scale at the aimed point
-   * @param aimUMm aimed point along the row
-   * @param aimVMm aimed point along the leads
+   * @param aimAlongRowMm aimed point along the row
+   * @param aimAlongLeadMm aimed point along the leads
    * @param rotationRad turn of the picture; 0 has the body above
-   * @param tiltXRad tilt about the picture's x axis
-   * @param tiltYRad tilt about the picture's y axis
+   * @param tiltRad tilt about the picture's x axis, then its y axis
    * @param distanceMm lens to aimed point
    * @param k1 radial distortion at half the picture's diagonal
    * @param blurPx defocus, standard deviation
@@ -204,11 +208,10 @@ public record SceneSpec(
       int widthPx,
       int heightPx,
       double pxPerMm,
-      double aimUMm,
-      double aimVMm,
+      double aimAlongRowMm,
+      double aimAlongLeadMm,
       double rotationRad,
-      double tiltXRad,
-      double tiltYRad,
+      double[] tiltRad,
       double distanceMm,
       double k1,
       double blurPx,

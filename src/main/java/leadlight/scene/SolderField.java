@@ -29,7 +29,7 @@ final class SolderField {
     int last = row.leads() - 1;
     this.u0 = -part.landWidthMm()[0] / 2 - spread;
     this.v0 = row.landHeel() - spread;
-    double uEnd = part.landUMm()[last] + part.landWidthMm()[last] / 2 + spread;
+    double uEnd = part.landsAtMm()[last] + part.landWidthMm()[last] / 2 + spread;
     this.width = multiple((uEnd - u0) / cell);
     this.height = multiple((part.landAheadMm() + spread - v0) / cell);
     CapillarySolver fine = solve();
@@ -202,7 +202,7 @@ final class SolderField {
     double top = 0;
     double length = row.part.footLengthMm();
     double sin = Math.sin(row.spec.joints().get(i).skewRad());
-    double heelU = row.part.landUMm()[i] + row.spec.joints().get(i).shiftMm();
+    double heelU = row.part.landsAtMm()[i] + row.spec.joints().get(i).shiftMm();
     for (double b = 0.05 * length; b < length; b += 2 * cell) {
       double u = heelU + b * sin;
       double v = b - length;

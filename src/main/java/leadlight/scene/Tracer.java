@@ -38,7 +38,7 @@ final class Tracer {
   }
 
   private boolean nearRow(double u, double v) {
-    double end = row.part.landUMm()[leads.length - 1];
+    double end = row.part.landsAtMm()[leads.length - 1];
     return u > -zone && u < end + zone && v < row.part.landAheadMm() + 0.3;
   }
 
@@ -84,7 +84,8 @@ final class Tracer {
     hit.paint(cut && hit.nz < 0.3 ? Material.COPPER : metal.lead());
     hit.surface = Shader.LEAD;
     board.bump(hit, 0.10 * metal.leadRoughness() + 0.01, 0.012);
-    double worn = 1 - 0.10 * (0.5 + 0.5 * Grain.cloud(row.spec.seed() + 40 + k, 4 * hit.u, 5 * hit.v));
+    double worn =
+        1 - 0.10 * (0.5 + 0.5 * Grain.cloud(row.spec.seed() + 40 + k, 4 * hit.u, 5 * hit.v));
     hit.scale(worn, worn, worn);
   }
 

@@ -1,9 +1,5 @@
 package leadlight.scene;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies;
-import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.PointPx;
@@ -14,14 +10,12 @@ import leadlight.model.PointPx;
  * @param towardsBodyPx one millimetre towards the body, in pixels
  * @param joints one per land
  */
-@JsonNaming(PropertyNamingStrategies.SnakeCaseStrategy.class)
 public record Truth(
     String photo,
     int width,
     int height,
     int leads,
     double pitchMm,
-    double[] landUMm,
     double leadWidthMm,
     double leadThicknessMm,
     double footLengthMm,
@@ -44,27 +38,26 @@ public record Truth(
    * @param toePx middle of the lead's open end, upper side; absent for a missing lead
    * @param wettedFromToe start and end of the wetted part of the foot, shares from its toe
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record JointTruth(
-      @JsonProperty("pin") int pin,
-      @JsonProperty("toe_px") double[] toePx,
-      @JsonProperty("heel_px") double[] heelPx,
-      @JsonProperty("foot_px") double[][] footPx,
-      @JsonProperty("land_toe_px") double[] landToePx,
-      @JsonProperty("land_heel_px") double[] landHeelPx,
-      @JsonProperty("condition") String condition,
-      @JsonProperty("side_overhang_of_lead_width") Double sideOverhang,
-      @JsonProperty("wetted_from_toe") double[] wettedFromToe,
-      @JsonProperty("lifted_mm") Double liftedMm,
-      @JsonProperty("bridge_to") Integer bridgeTo,
-      @JsonProperty("findings") List<String> findings,
-      @JsonProperty("class2") String class2) {}
+      int pin,
+      double[] toePx,
+      double[] heelPx,
+      double[][] footPx,
+      double[] landToePx,
+      double[] landHeelPx,
+      String condition,
+      Double sideOverhangOfLeadWidth,
+      double[] wettedFromToe,
+      Double liftedMm,
+      Integer bridgeTo,
+      List<String> findings,
+      String class2) {}
 
   static Truth of(RowLayout row, Projection camera, LeadSolid[] leads) {
     SceneSpec spec = row.spec;
     SceneSpec.Part part = row.part;
-    PointPx middle = camera.map(spec.camera().aimUMm(), spec.camera().aimVMm(), 0);
-    PointPx back = camera.map(spec.camera().aimUMm(), spec.camera().aimVMm() - 1, 0);
+    PointPx middle = camera.map(spec.camera().aimAlongRowMm(), spec.camera().aimAlongLeadMm(), 0);
+    PointPx back = camera.map(spec.camera().aimAlongRowMm(), spec.camera().aimAlongLeadMm() - 1, 0);
     List<JointTruth> joints = new ArrayList<>();
     for (int i = 0; i < row.leads(); i++) {
       joints.add(JointJudge.truth(row, camera, leads[i], i));
@@ -75,7 +68,6 @@ public record Truth(
         spec.camera().heightPx(),
         row.leads(),
         part.pitchMm(),
-        part.landUMm(),
         part.leadWidthMm(),
         part.leadThicknessMm(),
         part.footLengthMm(),
@@ -85,7 +77,7 @@ public record Truth(
         lampName(spec.lamps()),
         spec.board().mask().id(),
         JointJudge.round(Math.hypot(spec.camera().blurPx(), 0.29)),
-        new double[] {spec.camera().tiltXRad(), spec.camera().tiltYRad()},
+        spec.camera().tiltRad(),
         JointJudge.round(new PointPx(back.x() - middle.x(), back.y() - middle.y())),
         count(spec, SceneSpec.DirtKind.BALL),
         count(spec, SceneSpec.DirtKind.RESIDUE) > 0,

@@ -1,0 +1,127 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
+import leadlight.model.UserError;
+import leadlight.pipeline.InOrder;
+import leadlight.scene.Scene;
+import leadlight.scene.SceneFiles;
+import leadlight.scene.SceneMix;
+import leadlight.scene.SceneRenderer;
+import leadlight.scene.SceneSet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight scene}: pictures with exact truth. */
+@Command(
+    name = "scene",
+    description = {
+      "Renders scene files into pictures with exact truth.",
+      "A scene file says everything; each picture's own is written beside it."
+    },
+    mixinStandardHelpOptions = true)
+final class SceneCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "SCENE.json", arity = "0..*", description = "Scene files.")
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "scenes",
+      description = "Folder for pictures, truth and scene files (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Mixin private ThreadOption threads;
+
+  SceneCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    if (files.isEmpty()) {
+      throw new UserError("name a scene file, or draw a set with leadlight scene set");
+    }
+    OutputFolder.make(out);
+    InOrder.each(
+        files,
+        threads.count(),
+        file -> write(SceneRenderer.render(SceneFiles.read(file)), out),
+        scene -> streams.out().println(out.resolve(scene.spec().name() + ".jpg")));
+    return ExitStatus.GOOD.code();
+  }
+
+  private static Scene write(Scene scene, Path folder) {
+    SceneFiles.write(scene, folder);
+    return scene;
+  }
+
+  /** {@code leadlight scene set}: a set of pictures drawn from a mix. */
+  @Command(
+      name = "set",
+      description = "Renders a set of pictures drawn from a mix file; the same seed, the same set.",
+      mixinStandardHelpOptions = true)
+  static final class SetCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Parameters(paramLabel = "MIX.json", description = "What to draw from (models/scene).")
+    private Path mix;
+
+    @Option(
+        names = "--count",
+        paramLabel = "N",
+        defaultValue = "24",
+        description = "Pictures (default: ${DEFAULT-VALUE}).")
+    private int count;
+
+    @Option(
+        names = "--from",
+        paramLabel = "N",
+        defaultValue = "0",
+        description = "Number of the first picture (default: ${DEFAULT-VALUE}).")
+    private int from;
+
+    @Option(
+        names = "--seed",
+        paramLabel = "N",
+        defaultValue = "1",
+        description = "Another seed, another set (default: ${DEFAULT-VALUE}).")
+    private long seed;
+
+    @Option(
+        names = "--out",
+        paramLabel = "DIR",
+        defaultValue = "scenes",
+        description = "Folder for pictures, truth and scene files (default: ${DEFAULT-VALUE}).")
+    private Path out;
+
+    @Mixin private ThreadOption threads;
+
+    SetCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      SceneSet set = new SceneSet(SceneMix.read(mix), seed);
+      OutputFolder.make(out);
+      Progress progress = new Progress(streams, count);
+      int[] done = {0};
+      InOrder.each(
+          IntStream.range(from, from + count).boxed().toList(),
+          threads.count(),
+          number -> write(SceneRenderer.render(set.spec(number)), out),
+          scene -> progress.done(++done[0]));
+      streams.out().println(count + " pictures with truth in " + out);
+      return ExitStatus.GOOD.code();
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package leadlight.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import leadlight.model.BodySide;
+import leadlight.model.PointPx;
+import leadlight.model.RowOutcome;
+import leadlight.model.UserError;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TruthFolderTest {
+
+  private static final Path SAMPLES = Path.of("sample-images");
+
+  @TempDir private Path folder;
+
+  @Test
+  void everySampleHasTruthThatHangsTogether() {
+    List<TrialPhoto> photos = TruthFolder.read(SAMPLES);
+
+    assertThat(photos).hasSizeGreaterThanOrEqualTo(5);
+    assertThat(photos)
+        .allSatisfy(
+            photo ->
+                assertThat(photo.truth().orElseThrow().joints())
+                    .hasSize(photo.truth().orElseThrow().leads()));
+  }
+
+  @Test
+  void theTrueRowMapsMillimetresToTheTrueLands() {
+    for (TrialPhoto photo : TruthFolder.read(SAMPLES)) {
+      PhotoTruth truth = photo.truth().orElseThrow();
+      RowOutcome.Found row = TruthRow.of(truth);
+      for (JointTruth joint : truth.joints()) {
+        PointPx land =
+            row.mmToPx().map((joint.pin() - 1) * truth.pitchMm(), truth.landAheadOfToeMm());
+        // Lens distortion is left over: it is in the pictures and not in a plane map.
+        assertThat(land.distanceTo(joint.landToePx())).isLessThan(0.03 * truth.pitchPx());
+      }
+      assertThat(row.scalePxPerMm() * truth.pitchMm()).isCloseTo(truth.pitchPx(), within(1e-9));
+    }
+  }
+
+  @Test
+  void theTrueRowKnowsItsBody() {
+    PhotoTruth truth =
+        Truths.row(
+            Truths.joint(1, TrueClass.ACCEPTABLE),
+            Truths.joint(2, TrueClass.ACCEPTABLE),
+            Truths.missing(3));
+
+    RowOutcome.Found row = TruthRow.of(truth);
+
+    assertThat(row.bodySide()).isEqualTo(BodySide.ABOVE);
+    assertThat(row.leads().get(2).toePx().distanceTo(new PointPx(130, 100)))
+        .as("a missing lead's toe is where the row expects it")
+        .isLessThan(1e-6);
+  }
+
+  @Test
+  void aFolderWithoutTruthIsNamed() {
+    assertThatThrownBy(() -> TruthFolder.read(folder))
+        .isInstanceOf(UserError.class)
+        .hasMessage(folder + ": no *.truth.json and no *.row.json file in it");
+  }
+
+  @Test
+  void aPathThatIsNoFolderIsNamed() {
+    assertThatThrownBy(() -> TruthFolder.read(folder.resolve("none")))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("not a folder");
+  }
+
+  @Test
+  void truthThatIsNoJsonIsNamedWithItsLine() throws IOException {
+    Path file = Files.writeString(folder.resolve("a.truth.json"), "{\n \"photo\": oops}");
+
+    assertThatThrownBy(() -> TruthFolder.read(folder))
+        .isInstanceOf(UserError.class)
+        .hasMessageStartingWith(file + ": line 2: ");
+  }
+
+  @Test
+  void truthThatLacksANumberIsNamed() throws IOException {
+    Path file = Files.writeString(folder.resolve("a.truth.json"), "{\"photo\": \"a.jpg\"}");
+
+    assertThatThrownBy(() -> TruthFolder.read(folder))
+        .hasMessage(file + ": not as a truth file should be: \"tilt_rad\" is missing");
+  }
+
+  @Test
+  void truthWithoutItsPhotoIsNamed() throws IOException {
+    Path sample = SAMPLES.resolve("logger-sensor-open.truth.json");
+    Files.copy(sample, folder.resolve("a.truth.json"));
+
+    assertThatThrownBy(() -> TruthFolder.read(folder)).hasMessageContaining("is not beside it");
+  }
+}

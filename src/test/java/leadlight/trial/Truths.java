@@ -1,0 +1,127 @@
+package leadlight.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
+import leadlight.model.Lead;
+import leadlight.model.PhotoInfo;
+import leadlight.model.PointPx;
+import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.model.Verdict;
+
+/** Small rows with truth: pitch 40 px, body above, toes at y = 100, lands from 60 to 110. */
+final class Truths {
+
+  static final double PITCH_PX = 40;
+
+  private Truths() {}
+
+  static PhotoTruth row(JointTruth... joints) {
+    return new PhotoTruth(
+        "row.png",
+        joints.length,
+        0.5,
+        0.2,
+        0.625,
+        0.125,
+        "ring",
+        "green",
+        1,
+        0,
+        new PointPx(0, -10),
+        List.of(joints));
+  }
+
+  static JointTruth joint(int pin, TrueClass class2, String... findings) {
+    double x = 50 + PITCH_PX * (pin - 1);
+    return new JointTruth(
+        pin,
+        Optional.of(new PointPx(x, 100)),
+        Optional.of(new PointPx(x, 70)),
+        new PointPx(x, 110),
+        new PointPx(x, 60),
+        findings.length == 0 ? "wetted" : findings[0],
+        class2,
+        List.of(findings),
+        OptionalDouble.of(0),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalInt.empty());
+  }
+
+  static JointTruth missing(int pin) {
+    JointTruth there = joint(pin, TrueClass.DEFECT, "missing-lead");
+    return new JointTruth(
+        pin,
+        Optional.empty(),
+        Optional.empty(),
+        there.landToePx(),
+        there.landHeelPx(),
+        "missing-lead",
+        TrueClass.DEFECT,
+        there.findings(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalInt.empty());
+  }
+
+  /** An opinion with its toe moved by (dx, dy) from the true one, uncertain by 1 px. */
+  static GradedJoint opinion(
+      JointTruth truth, Verdict verdict, double dx, double dy, FindingKind... kinds) {
+    PointPx toe = truth.toePx().orElse(truth.landToePx());
+    Lead lead =
+        new Lead(
+            truth.pin(),
+            new PointPx(toe.x() + dx, toe.y() + dy),
+            new PointPx(toe.x() + dx, toe.y() - 30 + dy),
+            truth.landToePx(),
+            truth.landHeelPx(),
+            1,
+            1,
+            1);
+    List<Finding> findings = new ArrayList<>();
+    for (FindingKind kind : kinds) {
+      findings.add(new Finding(kind, List.of(truth.pin()), verdict, 1, "", "", ""));
+    }
+    Joint joint = new Joint(lead, Map.of(), List.of(), Optional.empty());
+    return new GradedJoint(
+        joint,
+        verdict,
+        findings,
+        verdict == Verdict.UNJUDGED ? Optional.of("glare") : Optional.empty());
+  }
+
+  static ScoredPhoto scored(PhotoTruth truth, List<GradedJoint> joints) {
+    return scored(truth, TruthRow.of(truth), joints);
+  }
+
+  static ScoredPhoto notFound(PhotoTruth truth) {
+    return scored(truth, new RowOutcome.NotFound("too dark", List.of()), List.of());
+  }
+
+  static ScoredPhoto scored(PhotoTruth truth, RowOutcome row, List<GradedJoint> joints) {
+    RowSpec spec =
+        RowSpec.plain(
+            truth.leads(), truth.pitchMm(), OptionalDouble.empty(), OptionalDouble.empty());
+    return new ScoredPhoto(
+        new PhotoInfo("row.png", "", 400, 200, "png", 8, 1, Optional.empty()),
+        new Settings(spec, 2, "any", Optional.empty()),
+        row,
+        joints,
+        joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
+        List.of(),
+        List.of("the rear"),
+        List.of());
+  }
+}

@@ -79,7 +79,7 @@ final class Header implements Block {
     double at = x;
     for (Verdict verdict : Words.WORST_FIRST) {
       VerdictMark.draw(pen, verdict, at + MARK_PX / 2.0, middle, MARK_PX);
-      String text = counts.getOrDefault(verdict, 0) + " " + Words.verdict(verdict);
+      String text = Words.counted(counts.getOrDefault(verdict, 0), verdict);
       pen.text(COUNT, text, at + MARK_PX + 8, middle + 7);
       at += MARK_PX + 8 + COUNT.width(text) + 36;
     }

@@ -14,9 +14,11 @@ final class PhotoPanel implements Block {
   private static final int CAPTION_PX = 26;
   private static final int GAP_PX = 32;
   private static final int LEAST_SIDE_PX = 460;
+  private static final double MOST_ENLARGED = 2;
 
   private final Frame picture;
   private final double factor;
+  private final int leftPx;
   private final boolean beside;
   private final Optional<Locator> locator;
   private final TextBlock cautions;
@@ -31,11 +33,13 @@ final class PhotoPanel implements Block {
     this.picture = picture;
     this.factor =
         Math.min(
-            1,
+            MOST_ENLARGED,
             Math.min(
                 widthPx / (double) picture.widthPx(),
                 MOST_HEIGHT_PX / (double) picture.heightPx()));
-    int side = widthPx - shownWidthPx() - GAP_PX;
+    this.caption = caption(scored, factor * picture.widthPx() / scored.photo().widthPx());
+    this.leftPx = Math.max(shownWidthPx(), (int) Math.ceil(TextStyle.NOTE.width(caption)));
+    int side = widthPx - leftPx - GAP_PX;
     this.beside = side >= LEAST_SIDE_PX;
     this.locator =
         corners.isEmpty()
@@ -46,16 +50,15 @@ final class PhotoPanel implements Block {
     if (!scored.cautions().isEmpty()) {
       cautions.add(TextStyle.BODY_BOLD, "Cautions").addAll(TextStyle.BODY, scored.cautions());
     }
-    double shown = factor * picture.widthPx() / scored.photo().widthPx();
-    this.caption =
-        "The whole photo, nothing drawn on it, "
-            + scored.photo().widthPx()
-            + " x "
-            + scored.photo().heightPx()
-            + " px"
-            + (shown > 0.995
-                ? "."
-                : String.format(Locale.ROOT, ", shown at %.2f of its size.", shown));
+  }
+
+  private static String caption(ScoredPhoto scored, double times) {
+    return String.format(
+        Locale.ROOT,
+        "The whole photo, nothing drawn on it; %d x %d px, %s.",
+        scored.photo().widthPx(),
+        scored.photo().heightPx(),
+        Words.size(times));
   }
 
   private int shownWidthPx() {
@@ -82,7 +85,7 @@ final class PhotoPanel implements Block {
     pen.canvas().paste(picture, x, top, shownWidthPx(), shownHeightPx());
     pen.frame(Pen.RULE, x, top, shownWidthPx(), shownHeightPx());
     if (beside) {
-      int side = x + shownWidthPx() + GAP_PX;
+      int side = x + leftPx + GAP_PX;
       locator.ifPresent(l -> l.paint(pen, side, y));
       int down = locator.map(l -> l.heightPx() + GAP_PX / 2).orElse(CAPTION_PX);
       cautions.paint(pen, side, y + down);

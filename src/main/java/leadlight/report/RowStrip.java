@@ -12,7 +12,7 @@ import leadlight.vision.Frame;
 final class RowStrip implements Block {
 
   private static final TextStyle NUMBER = TextStyle.STRONG;
-  private static final int CAPTION_PX = 26;
+  private static final int CAPTION_PX = 30;
   private static final int TICK_PX = 9;
   private static final int NUMBER_PX = 22;
   private static final int MARK_PX = 22;
@@ -77,20 +77,12 @@ final class RowStrip implements Block {
   }
 
   private String caption() {
-    int left = strip.get(0) + 1;
-    int right = strip.get(strip.size() - 1) + 1;
-    double times = geometry.enlargement();
     return String.format(
         Locale.ROOT,
         "Pins %d to %d, turned straight with the body above, %s. Nothing is drawn on the joints.",
-        left,
-        right,
-        Math.abs(times - 1) < 0.005
-            ? "size of the photo"
-            : String.format(
-                Locale.ROOT,
-                times > 1 ? "enlarged %.1f times" : "shown at %.2f of its size",
-                times));
+        strip.get(0) + 1,
+        strip.get(strip.size() - 1) + 1,
+        Words.size(geometry.enlargement()));
   }
 
   private void pin(Pen pen, double x, int top, int below, GradedJoint joint) {

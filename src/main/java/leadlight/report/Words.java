@@ -41,6 +41,12 @@ final class Words {
     return finding.kind().id() + (finding.pins().size() > 1 ? " " + pins(finding.pins()) : "");
   }
 
+  /** "1 defect", "2 defects", "0 acceptable". */
+  static String counted(int count, Verdict verdict) {
+    boolean thing = verdict == Verdict.DEFECT || verdict == Verdict.PROCESS_INDICATOR;
+    return count + " " + verdict(verdict) + (thing && count != 1 ? "s" : "");
+  }
+
   /** "1-3, 7" of 3, 1, 2, 7. */
   static String pins(List<Integer> pins) {
     List<Integer> sorted = pins.stream().distinct().sorted().toList();
@@ -56,12 +62,12 @@ final class Words {
     return String.join(", ", runs);
   }
 
-  /** "2 defect, 1 not judged, 16 acceptable"; verdicts that nobody got are left out. */
+  /** "2 defects, 1 not judged, 16 acceptable"; verdicts that nobody got are left out. */
   static String counts(List<GradedJoint> joints) {
     Map<Verdict, Integer> counts = count(joints);
     return WORST_FIRST.stream()
         .filter(counts::containsKey)
-        .map(verdict -> counts.get(verdict) + " " + verdict(verdict))
+        .map(verdict -> counted(counts.get(verdict), verdict))
         .collect(Collectors.joining(", "));
   }
 
@@ -81,5 +87,14 @@ final class Words {
         row.leads(),
         JsonFields.rounded(row.pitchMm(), 3).toPlainString(),
         productClass);
+  }
+
+  /** How large a piece is shown: "enlarged 1.6 times", "shown at 0.24 of its size". */
+  static String size(double times) {
+    if (Math.abs(times - 1) < 0.005) {
+      return "at its size";
+    }
+    return String.format(
+        Locale.ROOT, times > 1 ? "enlarged %.1f times" : "shown at %.2f of its size", times);
   }
 }

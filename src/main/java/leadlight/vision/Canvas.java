@@ -8,7 +8,6 @@ import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfByte;
-import org.opencv.core.MatOfInt;
 import org.opencv.core.MatOfPoint;
 import org.opencv.core.Point;
 import org.opencv.core.Rect;
@@ -25,7 +24,7 @@ import org.opencv.imgproc.Imgproc;
 public final class Canvas implements AutoCloseable {
 
   /** Subdivisions of a pixel when the edges of an outline are smoothed; each way. */
-  private static final int FINE = 8;
+  private static final int FINE = 4;
 
   /** Beyond this reduction, area averaging goes first: plain interpolation would alias. */
   private static final double PLAIN_REDUCTION = 1.5;
@@ -225,18 +224,14 @@ public final class Canvas implements AutoCloseable {
     return width > 0 && height > 0 ? new Rect(x, y, width, height) : new Rect();
   }
 
-  /** The canvas as a PNG file. Fast rather than small: the least compression that shrinks. */
+  /**
+   * The canvas as a PNG file. OpenCV's own choice, one filter for all lines and the least compression,
+   * takes half the time of any other and gives files half as large again.
+   */
   public byte[] png() {
     try (MatScope scope = new MatScope()) {
       MatOfByte file = scope.add(new MatOfByte());
-      MatOfInt settings =
-          scope.add(
-              new MatOfInt(
-                  Imgcodecs.IMWRITE_PNG_COMPRESSION,
-                  1,
-                  Imgcodecs.IMWRITE_PNG_STRATEGY,
-                  Imgcodecs.IMWRITE_PNG_STRATEGY_RLE));
-      if (!Imgcodecs.imencode(".png", mat, file, settings)) {
+      if (!Imgcodecs.imencode(".png", mat, file)) {
         throw new IllegalStateException("the picture could not be encoded");
       }
       return file.toArray();

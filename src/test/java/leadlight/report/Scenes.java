@@ -29,6 +29,7 @@ import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.Unit;
 import leadlight.model.Verdict;
+import leadlight.vision.Canvas;
 import leadlight.vision.Codec;
 import leadlight.vision.Frame;
 
@@ -42,6 +43,40 @@ final class Scenes {
 
   static Frame picture(String id) {
     return Codec.decode(resource(id + ".jpg")).orElseThrow();
+  }
+
+  /** A scene turned and scaled into a picture of another size; close its frame. */
+  record Moved(ScoredPhoto scored, Frame picture) {}
+
+  /** The scene in the middle of a picture of the given size, turned clockwise. */
+  static Moved moved(String id, double angleDeg, int width, int height) {
+    JsonNode truth = truth(id);
+    double w = truth.get("width").asDouble();
+    double h = truth.get("height").asDouble();
+    double cos = Math.cos(Math.toRadians(angleDeg));
+    double sin = Math.sin(Math.toRadians(angleDeg));
+    double scale =
+        Math.min(
+            width / (w * Math.abs(cos) + h * Math.abs(sin)),
+            height / (w * Math.abs(sin) + h * Math.abs(cos)));
+    double a = scale * cos;
+    double b = scale * sin;
+    Homography map =
+        new Homography(
+            a,
+            -b,
+            width / 2.0 - a * w / 2 + b * h / 2,
+            b,
+            a,
+            height / 2.0 - b * w / 2 - a * h / 2,
+            0,
+            0,
+            1);
+    try (Frame picture = picture(id);
+        Canvas canvas = new Canvas(width, height, 0x2f4f3f)) {
+      canvas.pasteStraightened(picture, map.inverse(), 0, 0, width, height);
+      return new Moved(scored(id, map, width, height), Codec.decode(canvas.png()).orElseThrow());
+    }
   }
 
   /** Verdicts of every kind along the row. */

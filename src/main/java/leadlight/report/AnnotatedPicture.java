@@ -42,7 +42,7 @@ final class AnnotatedPicture {
           corners.add(new PointPx(factor * corner.x(), factor * corner.y()));
         }
       }
-      blocks.add(new PhotoPanel(scored, small, corners, CONTENT_PX));
+      blocks.add(new PhotoPanel(scored, context, small, corners, CONTENT_PX));
       return painted(blocks);
     }
   }

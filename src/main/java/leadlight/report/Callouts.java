@@ -60,10 +60,10 @@ final class Callouts {
   static Callouts of(List<GradedJoint> joints, List<Integer> strip, IntToDoubleFunction acrossPx) {
     List<Label> labels = new ArrayList<>(bridges(joints, strip, acrossPx));
     for (int i = 0; i < strip.size(); ) {
-      String text = words(joints.get(strip.get(i)));
+      String text = words(joints, strip, i);
       int end = i;
       while (end + 1 < strip.size()
-          && words(joints.get(strip.get(end + 1))).equals(text)
+          && words(joints, strip, end + 1).equals(text)
           && !bridged(joints.get(strip.get(end)), joints.get(strip.get(end + 1)))) {
         end++;
       }
@@ -108,20 +108,23 @@ final class Callouts {
         .anyMatch(f -> f.kind() == FindingKind.BRIDGE && f.pins().contains(toPin));
   }
 
-  /**
-   * What is wrong with the joint itself; bridges to a visible neighbour have labels of their own.
-   */
-  private static String words(GradedJoint joint) {
+  /** What is wrong with the joint itself; bridges that the strip shows have labels of their own. */
+  private static String words(List<GradedJoint> joints, List<Integer> strip, int place) {
+    GradedJoint joint = joints.get(strip.get(place));
+    boolean tied =
+        (place > 0 && bridged(joints.get(strip.get(place - 1)), joint))
+            || (place + 1 < strip.size() && bridged(joint, joints.get(strip.get(place + 1))));
     Set<String> words =
         joint.findings().stream()
-            .filter(f -> f.kind() != FindingKind.BRIDGE)
+            .filter(f -> f.kind() != FindingKind.BRIDGE || !tied)
             .sorted(Comparator.comparing(Finding::verdict).reversed())
-            .map(f -> Words.kind(f.kind()))
+            .map(Words::label)
             .collect(Collectors.toCollection(LinkedHashSet::new));
+    String text = String.join(", ", words);
     if (joint.verdict() == Verdict.UNJUDGED) {
-      return words.isEmpty() ? "not judged" : "not judged: " + String.join(", ", words);
+      return text.isEmpty() ? "not judged" : "not judged: " + text;
     }
-    return String.join(", ", words);
+    return text;
   }
 
   List<Label> labels() {

@@ -35,9 +35,7 @@ final class Header implements Block {
                     + settings.acceptanceSet()
                     + ", "
                     + context.acceptanceSource()
-                    + " ("
-                    + context.acceptanceProvenance()
-                    + ").");
+                    + ".");
     this.limits = new TextBlock(widthPx);
     if (scored.row() instanceof RowOutcome.NotFound none) {
       limits.add(REASON, "Row not found, no joint judged. " + none.reason());
@@ -46,7 +44,7 @@ final class Header implements Block {
         TextStyle.BODY_BOLD,
         scored.fitness().stream().map(sentence -> "Photo: " + sentence).toList());
     limits.add(
-        TextStyle.BODY, "Not visible from above: " + String.join("; ", scored.notVisible()) + ".");
+        TextStyle.BODY, "Not visible from above: " + String.join(" \u2022 ", scored.notVisible()));
   }
 
   @Override

@@ -7,7 +7,10 @@ import leadlight.model.PointPx;
 import leadlight.model.ScoredPhoto;
 import leadlight.vision.Frame;
 
-/** The whole photo without any mark, with where the row lies in it and the cautions beside it. */
+/**
+ * The whole photo without any mark, with where the row lies in it, cautions and what the limits are
+ * worth.
+ */
 final class PhotoPanel implements Block {
 
   private static final int MOST_HEIGHT_PX = 640;
@@ -21,7 +24,7 @@ final class PhotoPanel implements Block {
   private final int leftPx;
   private final boolean beside;
   private final Optional<Locator> locator;
-  private final TextBlock cautions;
+  private final TextBlock notes;
   private final String caption;
 
   /**
@@ -29,7 +32,12 @@ final class PhotoPanel implements Block {
    *
    * @param corners the row's corners in the picture; empty if there is none
    */
-  PhotoPanel(ScoredPhoto scored, Frame picture, List<PointPx> corners, int widthPx) {
+  PhotoPanel(
+      ScoredPhoto scored,
+      ReportContext context,
+      Frame picture,
+      List<PointPx> corners,
+      int widthPx) {
     this.picture = picture;
     this.factor =
         Math.min(
@@ -46,10 +54,13 @@ final class PhotoPanel implements Block {
             ? Optional.empty()
             : Optional.of(new Locator(picture, corners, scored.joints().size()));
     int locatorPx = locator.map(Locator::widthPx).orElse(-GAP_PX);
-    this.cautions = new TextBlock(beside ? side : widthPx - locatorPx - GAP_PX);
+    this.notes = new TextBlock(beside ? side : widthPx - locatorPx - GAP_PX);
     if (!scored.cautions().isEmpty()) {
-      cautions.add(TextStyle.BODY_BOLD, "Cautions").addAll(TextStyle.BODY, scored.cautions());
+      notes.add(TextStyle.BODY_BOLD, "Cautions").addAll(TextStyle.BODY, scored.cautions());
     }
+    notes
+        .add(TextStyle.BODY_BOLD, "About the limits")
+        .add(TextStyle.BODY, context.acceptanceProvenance());
   }
 
   private static String caption(ScoredPhoto scored, double times) {
@@ -74,8 +85,8 @@ final class PhotoPanel implements Block {
     int photo = CAPTION_PX + shownHeightPx();
     int locatorPx = locator.map(Locator::heightPx).orElse(0);
     return beside
-        ? Math.max(photo, locatorPx + GAP_PX / 2 + cautions.heightPx())
-        : photo + GAP_PX / 2 + Math.max(locatorPx, cautions.heightPx());
+        ? Math.max(photo, locatorPx + GAP_PX / 2 + notes.heightPx())
+        : photo + GAP_PX / 2 + Math.max(locatorPx, notes.heightPx());
   }
 
   @Override
@@ -88,12 +99,12 @@ final class PhotoPanel implements Block {
       int side = x + leftPx + GAP_PX;
       locator.ifPresent(l -> l.paint(pen, side, y));
       int down = locator.map(l -> l.heightPx() + GAP_PX / 2).orElse(CAPTION_PX);
-      cautions.paint(pen, side, y + down);
+      notes.paint(pen, side, y + down);
     } else {
       int down = top + shownHeightPx() + GAP_PX / 2;
       locator.ifPresent(l -> l.paint(pen, x, down));
       int side = locator.map(l -> l.widthPx() + GAP_PX).orElse(0);
-      cautions.paint(pen, x + side, down);
+      notes.paint(pen, x + side, down);
     }
   }
 }

@@ -2,7 +2,6 @@ package leadlight.report;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -16,7 +15,7 @@ import leadlight.model.Verdict;
 public final class TerminalSummary {
 
   private static final int COLUMNS = 80;
-  private static final String LINE = "  %5s  %-10s  %-16s  %s";
+  private static final String LINE = "  %7s  %-10s  %-14s  %s";
 
   private TerminalSummary() {}
 
@@ -40,7 +39,8 @@ public final class TerminalSummary {
     scored.fitness().forEach(sentence -> lines.addAll(wrapped("  photo: ", sentence)));
     lines.addAll(handsOn(scored.joints()));
     indicators(scored.joints()).ifPresent(text -> lines.addAll(wrapped("  ", text)));
-    lines.addAll(wrapped("  not visible: ", String.join("; ", scored.notVisible())));
+    lines.add("  not visible from above:");
+    scored.notVisible().forEach(text -> lines.addAll(wrapped("  - ", text)));
     written.ifPresent(files -> lines.addAll(paths(files)));
     return lines;
   }
@@ -58,38 +58,51 @@ public final class TerminalSummary {
   }
 
   private static List<String> handsOn(List<GradedJoint> joints) {
-    List<String> lines =
-        joints.stream()
-            .filter(joint -> joint.verdict().compareTo(Verdict.UNJUDGED) >= 0)
-            .sorted(
-                Comparator.comparing(GradedJoint::verdict)
-                    .reversed()
-                    .thenComparing(GradedJoint::pin))
-            .map(TerminalSummary::line)
-            .collect(Collectors.toCollection(ArrayList::new));
+    List<String> lines = new ArrayList<>();
+    for (GradedJoint joint : joints) {
+      if (joint.verdict() == Verdict.DEFECT) {
+        lines.add(line("" + joint.pin(), joint));
+      }
+    }
+    lines.addAll(unjudged(joints));
     if (!lines.isEmpty()) {
-      lines.add(0, String.format(LINE, "pin", "verdict", "finding", "at the bench"));
+      lines.add(
+          0, LINE.formatted("pin", "verdict", "finding", "reason, or what to do at the bench"));
     }
     return lines;
   }
 
-  private static String line(GradedJoint joint) {
-    String what =
-        joint.findings().stream()
-            .filter(f -> f.verdict() == joint.verdict())
-            .map(Words::finding)
-            .collect(Collectors.joining("+"));
+  /** Neighbours that are unjudged for one reason share a line. */
+  private static List<String> unjudged(List<GradedJoint> joints) {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < joints.size(); i++) {
+      if (joints.get(i).verdict() == Verdict.UNJUDGED) {
+        int from = i;
+        String tail = line("", joints.get(from));
+        while (i + 1 < joints.size()
+            && joints.get(i + 1).verdict() == Verdict.UNJUDGED
+            && line("", joints.get(i + 1)).equals(tail)) {
+          i++;
+        }
+        String last = i > from ? "-" + joints.get(i).pin() : "";
+        lines.add(line(joints.get(from).pin() + last, joints.get(from)));
+      }
+    }
+    return lines;
+  }
+
+  private static String line(String pins, GradedJoint joint) {
+    List<Finding> grave =
+        joint.findings().stream().filter(f -> f.verdict() == joint.verdict()).toList();
+    String what = grave.stream().map(Words::finding).collect(Collectors.joining("+"));
     String todo =
-        joint.findings().stream()
-            .filter(f -> f.verdict() == joint.verdict())
+        grave.stream()
             .map(Finding::settleBy)
             .filter(text -> !text.isEmpty())
             .findFirst()
             .orElse(joint.unjudgedBecause().orElse(""));
-    String line =
-        String.format(
-            LINE, joint.pin(), Words.verdict(joint.verdict()), what.isEmpty() ? "-" : what, todo);
-    return cut(line.stripTrailing());
+    String verdict = Words.verdict(joint.verdict());
+    return cut(LINE.formatted(pins, verdict, what.isEmpty() ? "-" : what, todo).stripTrailing());
   }
 
   private static String cut(String line) {

@@ -41,6 +41,11 @@ final class Words {
     return finding.kind().id() + (finding.pins().size() > 1 ? " " + pins(finding.pins()) : "");
   }
 
+  /** "side overhang", "bridge 5-6": for a place at the joint itself. */
+  static String label(Finding finding) {
+    return kind(finding.kind()) + (finding.pins().size() > 1 ? " " + pins(finding.pins()) : "");
+  }
+
   /** "1 defect", "2 defects", "0 acceptable". */
   static String counted(int count, Verdict verdict) {
     boolean thing = verdict == Verdict.DEFECT || verdict == Verdict.PROCESS_INDICATOR;
@@ -89,12 +94,12 @@ final class Words {
         productClass);
   }
 
-  /** How large a piece is shown: "enlarged 1.6 times", "shown at 0.24 of its size". */
+  /** How large a piece is shown: "enlarged 1.60 times", "shown at 0.24 of its size". */
   static String size(double times) {
     if (Math.abs(times - 1) < 0.005) {
       return "at its size";
     }
     return String.format(
-        Locale.ROOT, times > 1 ? "enlarged %.1f times" : "shown at %.2f of its size", times);
+        Locale.ROOT, times > 1 ? "enlarged %.2f times" : "shown at %.2f of its size", times);
   }
 }

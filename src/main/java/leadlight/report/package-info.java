@@ -1,7 +1,7 @@
 /**
  * Results as JSON, CSV, annotated picture and terminal summary.
  *
- * <p>In: a {@code ScoredPhoto} and the untouched picture. Out: files. May use: {@code model},
- * {@code data}, {@code vision}, Jackson, FastCSV.
+ * <p>In: a {@code ScoredPhoto} and the untouched picture. Out: files and lines. May use: {@code
+ * model}, {@code data}, {@code vision} (to draw), Jackson, FastCSV.
  */
 package leadlight.report;

@@ -1,0 +1,54 @@
+package leadlight.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TerminalSummaryTest {
+
+  @ParameterizedTest
+  @ValueSource(strings = {"dev-012", "dev-902", "dev-023"})
+  void lines_fit_eighty_columns_and_are_plain(String id) {
+    assertThat(TerminalSummary.lines(Scenes.scored(id), Optional.empty()))
+        .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80).matches("[ -~]*"));
+  }
+
+  @Test
+  void defects_come_first_one_line_each_then_what_is_unjudged() {
+    List<String> table =
+        TerminalSummary.lines(Scenes.scored("dev-012"), Optional.empty()).stream()
+            .filter(line -> line.matches(" +\\d+ +(defect|not judged) .*"))
+            .toList();
+    assertThat(table).hasSize(8);
+    assertThat(table.subList(0, 6)).allMatch(line -> line.contains("defect"));
+    assertThat(table.get(0)).contains("2  defect", "bridge 2-3", "meter the two pins");
+    assertThat(table.get(6)).contains("7  not judged", "glare");
+  }
+
+  @Test
+  void counts_fitness_and_paths_are_told() {
+    WrittenReport files =
+        new WrittenReport(Path.of("r/a.json"), Path.of("r/a.csv"), Path.of("r/a.annotated.png"));
+    String text =
+        String.join("\n", TerminalSummary.lines(Scenes.scored("dev-012"), Optional.of(files)));
+    assertThat(text)
+        .startsWith("dev-012.jpg: DEFECT")
+        .contains("6 defects, 2 not judged, 1 process indicator, 10 acceptable")
+        .contains("photo: The right third is soft")
+        .contains("process indicators: 4 excess")
+        .contains("not visible from above:")
+        .contains("wrote " + Path.of("r/a.annotated.png"));
+  }
+
+  @Test
+  void an_unfound_row_is_said_with_its_reason() {
+    assertThat(TerminalSummary.lines(Scenes.withoutRow("dev-012"), Optional.empty()))
+        .contains("dev-012.jpg: ROW NOT FOUND")
+        .anyMatch(line -> line.contains("The picture is blurred"));
+  }
+}

@@ -129,7 +129,14 @@ final class BodyCues {
 
   /** Share of the cell that is nearer to the lead's middle than to the gap, at the zone's end. */
   private double[] widths(double end, int sign) {
-    Plane picture = fit.picture().picture();
+    double vFrom = fit.zone().from() - 0.4;
+    double vTo = fit.zone().to() + 0.4;
+    Plane[] cells = new Plane[lattice.count()];
+    for (int k = 0; k < cells.length; k++) {
+      double u = lattice.u()[k];
+      cells[k] = strip.cut(strip.ripple(), u - 0.5, u + 0.5, vFrom, vTo);
+    }
+    Plane picture = LeadPicture.median(cells);
     double[] out = new double[2];
     double[][] at = {{0.2, 0.5}, {0.5, 0.9}};
     int s = strip.perPitch();
@@ -137,7 +144,7 @@ final class BodyCues {
       double sum = 0;
       int n = 0;
       for (double d = at[part][0]; d <= at[part][1]; d += 1.0 / s) {
-        int y = (int) Math.round((end - sign * d - fit.picture().vFrom()) * s);
+        int y = (int) Math.round((end - sign * d - vFrom) * s);
         if (y < 0 || y >= picture.height()) {
           continue;
         }

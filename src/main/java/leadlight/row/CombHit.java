@@ -22,4 +22,13 @@ record CombHit(PointPx middlePx, double angleRad, double pitchPx, double score) 
     double across = Math.abs(-dx * Math.sin(angleRad) + dy * Math.cos(angleRad)) / pitchPx;
     return turn < 0.2 && ratio > 0.87 && ratio < 1.15 && along < 0.5 * leads && across < 2.5;
   }
+
+  /** The comb moved by some pitches along the row. */
+  CombHit movedAlong(int pitches) {
+    PointPx moved =
+        new PointPx(
+            middlePx.x() + pitches * pitchPx * Math.cos(angleRad),
+            middlePx.y() + pitches * pitchPx * Math.sin(angleRad));
+    return new CombHit(moved, angleRad, pitchPx, score);
+  }
 }

@@ -1,57 +1,106 @@
 package leadlight.row;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leadlight.model.ColourPatch;
 import leadlight.model.Homography;
 
 /**
- * Which N of N + k places are the row: the ones whose inside looks like leads and whose outside
- * does not.
+ * Which N of N + k places are the row: the ones whose inside looks like leads and whose outside does
+ * not.
  *
  * @param shift how many pitches the row lies further right than assumed
- * @param score mean likeness inside less mean likeness just outside
+ * @param score mean likeness inside less likeness just outside, per lead
  * @param margin how much better than the next choice, summed likeness
  * @param inside mean likeness inside
- * @param outside the larger mean likeness of the two places beyond either end
+ * @param outside the larger likeness beyond either end
+ * @param cropped whether a lead of the choice lies outside the photo
  */
-record EndChoice(int shift, double score, double margin, double inside, double outside) {
+record EndChoice(
+    int shift, double score, double margin, double inside, double outside, boolean cropped) {
 
   static final int REACH = 6;
 
-  static EndChoice of(Strip strip, LeadPicture picture, Lattice lattice) {
-    int n = lattice.count();
+  /** What a place outside the photo counts as, seen as a place beyond an end. */
+  private static final double UNSEEN = 0.5;
+
+  /** Looks up and down the row from the assumed place. */
+  static EndChoice of(Strip strip, Lattice lattice, double vFrom, double vTo) {
+    Places places = new Places(strip, lattice, vFrom, vTo);
     int reach = REACH - 2;
-    double[] sums = new double[2 * reach + 1];
-    double[][] parts = new double[2 * reach + 1][];
-    double[] even = new double[n + 2 * REACH];
-    for (int k = -REACH; k < n + REACH; k++) {
-      even[k + REACH] = picture.likeness(strip, lattice.at(k));
-    }
-    int best = 0;
+    List<EndChoice> choices = new ArrayList<>();
     for (int shift = -reach; shift <= reach; shift++) {
-      double inside = 0;
-      for (int k = 0; k < n; k++) {
-        inside += even[k + shift + REACH];
-      }
-      double left = Math.max(even[shift - 1 + REACH], 0) + Math.max(even[shift - 2 + REACH], 0);
-      double right =
-          Math.max(even[n + shift + REACH], 0) + Math.max(even[n + shift + 1 + REACH], 0);
-      sums[shift + reach] = inside - 0.5 * (left + right);
-      parts[shift + reach] = new double[] {inside / n, Math.max(left, right) / 2};
-      if (sums[shift + reach] > sums[best]) {
-        best = shift + reach;
-      }
+      choices.add(places.choice(shift));
     }
-    double next = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < sums.length; i++) {
-      if (i != best) {
-        next = Math.max(next, sums[i]);
-      }
-    }
+    choices.sort((a, b) -> Double.compare(b.score, a.score));
+    EndChoice best = choices.get(0);
+    double margin = (best.score - choices.get(1).score) * lattice.count();
     return new EndChoice(
-        best - reach, sums[best] / n, sums[best] - next, parts[best][0], parts[best][1]);
+        best.shift, best.score, margin, best.inside, best.outside, best.cropped);
   }
 
   /** The map moved to the chosen place. */
   Homography moved(Homography uvToPhoto) {
     return uvToPhoto.after(new Homography(1, 0, shift, 0, 1, 0, 0, 0, 1));
+  }
+
+  /** The places of a strip, each judged once per kind of land. */
+  private static final class Places {
+
+    private final Strip strip;
+    private final Lattice lattice;
+    private final double middle;
+    private final Map<Integer, LeadPicture> pictures = new HashMap<>();
+    private final Map<Long, Double> known = new HashMap<>();
+
+    Places(Strip strip, Lattice lattice, double vFrom, double vTo) {
+      this.strip = strip;
+      this.lattice = lattice;
+      this.middle = (vFrom + vTo) / 2;
+      ColourPatch ripples = LeadPicture.ripples(strip);
+      for (int kind : lattice.kinds()) {
+        pictures.computeIfAbsent(
+            kind, q -> LeadPicture.of(strip, ripples, lattice.placesOf(q), vFrom, vTo));
+      }
+    }
+
+    EndChoice choice(int shift) {
+      int n = lattice.count();
+      double inside = 0;
+      boolean cropped = false;
+      for (int k = 0; k < n; k++) {
+        double u = lattice.u()[k] + shift;
+        cropped |= !seen(u);
+        inside += Math.max(0, likeness(u, k));
+      }
+      double left = beyond(shift - 1.0, shift - 2.0, 0);
+      double right = beyond(lattice.span() + shift + 1, lattice.span() + shift + 2, n - 1);
+      double score = (inside - left - right) / n;
+      return new EndChoice(shift, score, 0, inside / n, Math.max(left, right), cropped);
+    }
+
+    /** The first place beyond an end tells most: next to it the last lead must stand. */
+    private double beyond(double first, double second, int k) {
+      return 0.8 * outer(first, k) + 0.2 * outer(second, k);
+    }
+
+    private double outer(double u, int k) {
+      return seen(u) ? Math.max(0, likeness(u, k)) : UNSEEN;
+    }
+
+    private boolean seen(double u) {
+      return strip.shows(u - 0.3, middle) && strip.shows(u + 0.3, middle);
+    }
+
+    private double likeness(double u, int k) {
+      if (!strip.shows(u, middle)) {
+        return 0;
+      }
+      int kind = lattice.kinds()[k];
+      long key = Math.round(u * 1000) * 64 + kind;
+      return known.computeIfAbsent(key, q -> pictures.get(kind).likeness(strip, u));
+    }
   }
 }

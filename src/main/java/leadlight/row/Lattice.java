@@ -1,9 +1,17 @@
 package leadlight.row;
 
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.model.LandSpec;
 import leadlight.model.RowSpec;
 
-/** Where the lands of a row stand, in pitches from the left one, as seen in the strip. */
-record Lattice(double[] u) {
+/**
+ * Where the lands of a row stand, in pitches from the left one, as seen in the strip.
+ *
+ * @param u places, ascending from 0
+ * @param kinds lands of one width have one number
+ */
+record Lattice(double[] u, int[] kinds) {
 
   /**
    * @param mirrored whether the strip runs from the last pin to the first
@@ -11,13 +19,18 @@ record Lattice(double[] u) {
   static Lattice of(RowSpec spec, boolean mirrored) {
     int n = spec.leads();
     double[] u = new double[n];
+    int[] kinds = new int[n];
+    List<Double> widths = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      u[i] =
-          mirrored
-              ? (spec.spanMm() - spec.lands().get(n - 1 - i).uMm()) / spec.pitchMm()
-              : spec.lands().get(i).uMm() / spec.pitchMm();
+      LandSpec land = spec.lands().get(mirrored ? n - 1 - i : i);
+      u[i] = (mirrored ? spec.spanMm() - land.uMm() : land.uMm()) / spec.pitchMm();
+      double width = land.widthMm().orElse(0);
+      if (!widths.contains(width)) {
+        widths.add(width);
+      }
+      kinds[i] = widths.indexOf(width);
     }
-    return new Lattice(u);
+    return new Lattice(u, kinds);
   }
 
   int count() {
@@ -28,11 +41,14 @@ record Lattice(double[] u) {
     return u[u.length - 1];
   }
 
-  /** Place k, beyond the ends one pitch a step. */
-  double at(int k) {
-    if (k < 0) {
-      return k;
+  /** The places of the lands of one kind. */
+  List<Double> placesOf(int kind) {
+    List<Double> places = new ArrayList<>();
+    for (int k = 0; k < u.length; k++) {
+      if (kinds[k] == kind) {
+        places.add(u[k]);
+      }
     }
-    return k < u.length ? u[k] : span() + (k - u.length + 1);
+    return places;
   }
 }

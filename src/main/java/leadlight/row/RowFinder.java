@@ -72,7 +72,7 @@ public final class RowFinder {
     List<RowFit> fits = new ArrayList<>();
     for (CombHit hit : hits) {
       if (fits.size() < tuning.mostFits() && hit.score() > 0.6 * hits.get(0).score()) {
-        RowFit fit = RowFit.of(photo, hit, lattice, run);
+        RowFit fit = fit(photo, hit, lattice, run);
         if (fits.stream().noneMatch(f -> f.samePlace(fit, lattice))) {
           fits.add(fit);
         }
@@ -80,6 +80,19 @@ public final class RowFinder {
     }
     fits.sort(Comparator.comparingDouble((RowFit f) -> -f.score()));
     return fits;
+  }
+
+  /** In an uneven row the comb may have caught part of the even run only. */
+  private static RowFit fit(Pyramid photo, CombHit hit, Lattice lattice, EvenRun run) {
+    int reach = run.count() == lattice.count() ? 0 : 2;
+    RowFit best = null;
+    for (int shift = -reach; shift <= reach; shift++) {
+      RowFit fit = RowFit.of(photo, hit.movedAlong(shift), lattice, run);
+      if (best == null || fit.score() > best.score()) {
+        best = fit;
+      }
+    }
+    return best;
   }
 
   private static RowCandidate candidate(RowFit fit, Lattice lattice) {

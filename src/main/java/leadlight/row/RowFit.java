@@ -11,7 +11,7 @@ import leadlight.vision.Pyramid;
  * @param uvToPhoto row units (pitches from the left lead; along the leads) to photo pixels
  * @param zone extent of the leads and lands along v
  */
-record RowFit(Homography uvToPhoto, Zone zone, Strip strip, LeadPicture picture, EndChoice ends) {
+record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice ends) {
 
   static final int PER_PITCH = 16;
   private static final double REACH_V = 5.5;
@@ -47,8 +47,8 @@ record RowFit(Homography uvToPhoto, Zone zone, Strip strip, LeadPicture picture,
     Zone zone = Zone.of(new Waves(strip, lattice), 1.5);
     Homography centred = centred(strip, lattice, zone);
     strip = strip(photo, centred, lattice, 0);
-    LeadPicture picture = LeadPicture.of(strip, lattice, zone.from() - 0.4, zone.to() + 0.4);
-    return new RowFit(centred, zone, strip, picture, EndChoice.of(strip, picture, lattice));
+    EndChoice ends = EndChoice.of(strip, lattice, zone.from() - 0.4, zone.to() + 0.4);
+    return new RowFit(centred, zone, strip, ends);
   }
 
   private static Strip strip(Pyramid photo, Homography map, Lattice lattice, double vMiddle) {

@@ -50,7 +50,7 @@ record Strip(
   }
 
   /** Brightness less its mean over one pitch along the row: edges that run along the row vanish. */
-  private static Plane ripple(Plane grey, int s) {
+  static Plane ripple(Plane grey, int s) {
     int w = grey.width();
     float[] out = new float[grey.data().length];
     double[] sum = new double[w + 1];
@@ -99,6 +99,14 @@ record Strip(
   boolean shows(double u, double v) {
     PointPx p = uvToPhoto.map(u, v);
     return p.x() >= 0 && p.y() >= 0 && p.x() <= photoWidth - 1 && p.y() <= photoHeight - 1;
+  }
+
+  /** The part of a picture of this strip around u, [v0, v1]; beyond the edge the edge repeats. */
+  ColourPatch cut(ColourPatch patch, double u0, double u1, double v0, double v1) {
+    return new ColourPatch(
+        cut(patch.red(), u0, u1, v0, v1),
+        cut(patch.green(), u0, u1, v0, v1),
+        cut(patch.blue(), u0, u1, v0, v1));
   }
 
   /** The part of a plane of this strip around u, [v0, v1]; beyond the edge the edge repeats. */

@@ -87,7 +87,7 @@ final class Symmetry {
    * @param middle column that is offset 0
    */
   static double axis(double[][] profile, int middle, int s) {
-    int reach = (int) Math.round(0.3 * s);
+    int reach = (int) Math.round(0.2 * s);
     double[] score = new double[2 * reach + 1];
     int best = 0;
     for (int i = 0; i < score.length; i++) {

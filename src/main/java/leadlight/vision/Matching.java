@@ -1,5 +1,6 @@
 package leadlight.vision;
 
+import leadlight.model.ColourPatch;
 import leadlight.model.Plane;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -11,10 +12,11 @@ public final class Matching {
   private Matching() {}
 
   /**
-   * Normalised cross-correlation (means removed) of a template with each place of an image: the
-   * value at (x, y) is for the template's first pixel at (x, y). Places without contrast give 0.
+   * Normalised cross-correlation (means removed, channels together) of a template with each place of
+   * an image: the value at (x, y) is for the template's first pixel at (x, y). Places without
+   * contrast give 0.
    */
-  public static Plane correlation(Plane image, Plane template) {
+  public static Plane correlation(ColourPatch image, ColourPatch template) {
     NativeLibrary.load();
     try (MatScope scope = new MatScope()) {
       Mat scores = scope.add(new Mat());
@@ -29,9 +31,18 @@ public final class Matching {
     }
   }
 
-  private static Mat mat(Plane plane) {
-    Mat mat = new Mat(plane.height(), plane.width(), CvType.CV_32F);
-    mat.put(0, 0, plane.data());
+  private static Mat mat(ColourPatch patch) {
+    float[] r = patch.red().data();
+    float[] g = patch.green().data();
+    float[] b = patch.blue().data();
+    float[] mixed = new float[3 * r.length];
+    for (int i = 0; i < r.length; i++) {
+      mixed[3 * i] = b[i];
+      mixed[3 * i + 1] = g[i];
+      mixed[3 * i + 2] = r[i];
+    }
+    Mat mat = new Mat(patch.height(), patch.width(), CvType.CV_32FC3);
+    mat.put(0, 0, mixed);
     return mat;
   }
 }

@@ -22,6 +22,9 @@ public final class Fitness {
   private static final String SHARPEN =
       "focus again, and set the camera to its real resolution without zoom";
 
+  /** Where edges are as sharp as pixels allow, more pixels for the row are what helps. */
+  private static final String CLOSER = "let the row fill the picture, and focus again";
+
   private static final int BLACK_LEVEL = 5;
   private static final double TAIL = 0.05;
 
@@ -73,13 +76,13 @@ public final class Fitness {
     }
     return Optional.of(
         say(
-            "Edges are soft (sigma %.1f px, %.2f of the pitch), %s: %s.",
+            "Edges are soft (sigma %.1f px, %.3f of the pitch), %s: %s.",
             blurPx,
             blurOfPitch,
             blurOfPitch <= limits.edgeBlurOfPitchCoarse().value()
                 ? "which shows coarse faults only"
                 : "too soft to judge joints",
-            SHARPEN));
+            blurPx <= limits.edgeBlurPxMax().value() ? CLOSER : SHARPEN));
   }
 
   private Optional<String> softForPixels(double blurPx) {

@@ -14,7 +14,7 @@ import org.opencv.imgproc.Imgproc;
 final class BusyTiles {
 
   private static final int SIDE_PX = 256;
-  private static final int TILES = 16;
+  private static final int TILES = 8;
 
   /** The map of business has this many pixels a tile's side: enough to see outlines. */
   private static final int MAP_PX = 32;
@@ -22,7 +22,7 @@ final class BusyTiles {
   private BusyTiles() {}
 
   /**
-   * The whole of a picture of at most 16 tiles, else its 16 tiles of the steepest mean gradient.
+   * The whole of a picture of at most eight tiles, else its eight tiles of the steepest mean gradient.
    */
   static List<Rect> of(Mat grey) {
     if ((long) grey.cols() * grey.rows() <= (long) TILES * SIDE_PX * SIDE_PX) {

@@ -68,7 +68,7 @@ final class EdgeSamples {
       for (int y = inner.y; y < inner.y + inner.height; y++) {
         for (int x = inner.x; x < inner.x + inner.width; x++) {
           int i = y * wide.width + x;
-          if (clipped[i] == 0 && coarse.isRidge(i, LEAST_GRADIENT)) {
+          if (coarse.isRidge(i, LEAST_GRADIENT) && clipped[i] == 0) {
             add(coarse.length()[i], fine.length()[i] / coarse.length()[i]);
           }
         }

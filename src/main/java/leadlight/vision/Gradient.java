@@ -35,8 +35,11 @@ record Gradient(int width, float[] x, float[] y, float[] length) {
    * before and behind it, along the axis it is nearer to.
    */
   boolean isRidge(int i, float least) {
+    if (length[i] < least) {
+      return false;
+    }
     int step = Math.abs(x[i]) >= Math.abs(y[i]) ? 1 : width;
-    return length[i] >= least && length[i] >= length[i - step] && length[i] > length[i + step];
+    return length[i] >= length[i - step] && length[i] > length[i + step];
   }
 
   private static float[] floats(Mat mat) {

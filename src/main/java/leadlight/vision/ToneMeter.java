@@ -55,7 +55,7 @@ public final class ToneMeter {
   /** The spread of a picture's grey levels. */
   public static Tones tones(Frame frame) {
     try (MatScope scope = new MatScope()) {
-      Mat grey = grey(frame, scope);
+      Mat grey = grey(frame.mat(), scope);
       Mat counts = scope.add(new Mat());
       Imgproc.calcHist(
           List.of(grey),
@@ -86,13 +86,13 @@ public final class ToneMeter {
     try (MatScope scope = new MatScope()) {
       Mat mask = scope.add(new Mat(3, 3, CvType.CV_32F));
       mask.put(0, 0, 1, -2, 1, -2, 4, -2, 1, -2, 1);
-      Mat grey = grey(frame, scope);
       double[] sigmas = new double[NOISE_TILES * NOISE_TILES];
       for (int i = 0; i < sigmas.length; i++) {
-        Mat tile = scope.add(grey.submat(tile(grey, i % NOISE_TILES, i / NOISE_TILES)));
+        Rect tile = tile(frame, i % NOISE_TILES, i / NOISE_TILES);
+        Mat grey = grey(scope.add(frame.mat().submat(tile)), scope);
         Mat response = scope.add(new Mat());
-        Imgproc.filter2D(tile, response, CvType.CV_16S, mask);
-        double mean = Core.norm(response, Core.NORM_L1) / ((double) tile.rows() * tile.cols());
+        Imgproc.filter2D(grey, response, CvType.CV_16S, mask);
+        double mean = Core.norm(response, Core.NORM_L1) / tile.area();
         sigmas[i] = Math.sqrt(Math.PI / 2) / 6 * mean;
       }
       Arrays.sort(sigmas);
@@ -100,19 +100,19 @@ public final class ToneMeter {
     }
   }
 
-  private static Rect tile(Mat grey, int column, int row) {
-    int width = Math.min(NOISE_TILE_PX, grey.cols());
-    int height = Math.min(NOISE_TILE_PX, grey.rows());
+  private static Rect tile(Frame frame, int column, int row) {
+    int width = Math.min(NOISE_TILE_PX, frame.widthPx());
+    int height = Math.min(NOISE_TILE_PX, frame.heightPx());
     return new Rect(
-        (grey.cols() - width) * column / (NOISE_TILES - 1),
-        (grey.rows() - height) * row / (NOISE_TILES - 1),
+        (frame.widthPx() - width) * column / (NOISE_TILES - 1),
+        (frame.heightPx() - height) * row / (NOISE_TILES - 1),
         width,
         height);
   }
 
-  private static Mat grey(Frame frame, MatScope scope) {
+  private static Mat grey(Mat bgr, MatScope scope) {
     Mat grey = scope.add(new Mat());
-    Imgproc.cvtColor(frame.mat(), grey, Imgproc.COLOR_BGR2GRAY);
+    Imgproc.cvtColor(bgr, grey, Imgproc.COLOR_BGR2GRAY);
     return grey;
   }
 }

@@ -16,5 +16,7 @@ if not exist "%JAR%" (
   echo leadlight: the build failed; Java 17 and Maven 3.8 or newer are needed 1>&2
   exit /b 70
 )
+rem The decoder's own log lines would stand beside our one line on a bad picture.
+if not defined OPENCV_LOG_LEVEL set "OPENCV_LOG_LEVEL=OFF"
 "%JAVA%" -XX:+UseSerialGC -Xmx768m -Djava.awt.headless=true -Dfile.encoding=UTF-8 -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

@@ -14,10 +14,10 @@ import org.opencv.imgproc.Imgproc;
  *
  * <p>Approximate. The median over the strongest edge points is taken, so that a few doubled or
  * shaded edges do not matter; edges next to clipped pixels are left out. Good to about 8 % on clean
- * steps of 0.5 to 8 px. 0 stands for edges steeper than
- * any lens makes them, as sharpening leaves them. Noise lowers it, by up to a fifth at 5 grey levels on a step of 120. The
- * method is described at {@code EdgeSamples}; above {@value #HALVE_ABOVE_PX} px it is repeated on
- * the picture shrunk to half.
+ * steps of 0.5 to 8 px. 0 stands for edges steeper than any lens makes them, as sharpening leaves
+ * them. Noise lowers it, by up to a fifth at 5 grey levels on a step of 120. The method is
+ * described at {@code EdgeSamples}; above {@value #HALVE_ABOVE_PX} px it is repeated on the picture
+ * shrunk to half.
  */
 public final class BlurMeter {
 

@@ -22,7 +22,8 @@ final class BusyTiles {
   private BusyTiles() {}
 
   /**
-   * The whole of a picture of at most eight tiles, else its eight tiles of the steepest mean gradient.
+   * The whole of a picture of at most eight tiles, else its eight tiles of the steepest mean
+   * gradient.
    */
   static List<Rect> of(Mat grey) {
     if ((long) grey.cols() * grey.rows() <= (long) TILES * SIDE_PX * SIDE_PX) {

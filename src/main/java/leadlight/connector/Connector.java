@@ -40,14 +40,16 @@ public record Connector(
   /** The version of the file format. */
   public static final String SCHEMA = "leadlight/connector/1";
 
+  static final String ID_RULE = "id must be lower-case letters, digits, dots and dashes";
+
   /** Copies the lists; refuses a file without rows and pins that no row has. */
   public Connector {
     if (!SCHEMA.equals(schema)) {
-      throw new IllegalArgumentException("schema must be \"" + SCHEMA + "\", is \"" + schema + "\"");
-    }
-    if (!id.matches("[a-z0-9][a-z0-9.-]*")) {
       throw new IllegalArgumentException(
-          "id must be lower-case letters, digits, dots and dashes, is \"" + id + "\"");
+          "schema must be \"" + SCHEMA + "\", is \"" + schema + "\"");
+    }
+    if (!isId(id)) {
+      throw new IllegalArgumentException(ID_RULE + ", is \"" + id + "\"");
     }
     notes = Copies.list(notes);
     rows = Copies.list(rows);
@@ -59,6 +61,10 @@ public record Connector(
     requirePins(rows, signals, bridges);
   }
 
+  static boolean isId(String id) {
+    return id.matches("[a-z0-9][a-z0-9.-]*");
+  }
+
   private static void requirePins(
       List<ConnectorRow> rows, List<SignalGroup> signals, List<BridgeHarm> bridges) {
     Set<String> known = new HashSet<>();
@@ -68,7 +74,8 @@ public record Connector(
     bridges.forEach(pair -> used.addAll(pair.pins()));
     for (String pin : used) {
       if (!known.contains(pin)) {
-        throw new IllegalArgumentException("signals or bridges name pin " + pin + ", no row has it");
+        throw new IllegalArgumentException(
+            "signals or bridges name pin " + pin + ", no row has it");
       }
     }
   }

@@ -6,13 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import leadlight.data.DataFile;
 import leadlight.model.UserError;
-import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /** The connectors that Leadlight knows: those of {@code models/connectors}, and files by path. */
 public final class ConnectorLibrary {
 
   private static final int SUGGESTIONS = 3;
-  private static final LevenshteinDistance DISTANCE = new LevenshteinDistance();
+  private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
 
   private final List<String> ids;
 
@@ -54,7 +54,7 @@ public final class ConnectorLibrary {
 
   private List<String> nearest(String asked) {
     return ids.stream()
-        .sorted(Comparator.comparingInt(id -> DISTANCE.apply(asked, id)))
+        .sorted(Comparator.comparingDouble(id -> -LIKENESS.apply(asked, id)))
         .limit(SUGGESTIONS)
         .toList();
   }

@@ -33,8 +33,8 @@ public record Footprint(String name, List<Pad> pads, Optional<Box> body, LeftOut
    * @param yMm middle of the copper
    * @param widthMm extent along x, after rotation
    * @param heightMm extent along y, after rotation
-   * @param straight false if it stands at another angle than 0, 90, 180 or 270 degrees; its extent is
-   *     then that of the box around it
+   * @param straight false if it stands at another angle than 0, 90, 180 or 270 degrees; its extent
+   *     is then that of the box around it
    * @param drill hole, x and y extent after rotation
    */
   public record Pad(
@@ -97,12 +97,12 @@ public record Footprint(String name, List<Pad> pads, Optional<Box> body, LeftOut
   /**
    * Pads that are no lands of the front.
    *
-   * @param pasteOnly no copper at all: openings of the stencil or the mask
+   * @param withoutCopper surface pads without a copper layer: openings of the stencil or the mask
    * @param backOnly copper on the back alone
    * @param bareHoles holes without copper
    * @param edgeContacts contacts of a card's edge, never soldered
    * @param merged pads that lay on another
    */
   public record LeftOut(
-      int pasteOnly, int backOnly, int bareHoles, int edgeContacts, int merged) {}
+      int withoutCopper, int backOnly, int bareHoles, int edgeContacts, int merged) {}
 }

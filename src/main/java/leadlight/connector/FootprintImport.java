@@ -61,6 +61,11 @@ public final class FootprintImport {
    * @throws UserError if the file is no footprint, or has no row of three or more surface lands
    */
   public static Imported of(Path file, Optional<String> id) {
+    id.filter(given -> !Connector.isId(given))
+        .ifPresent(
+            given -> {
+              throw new UserError(Connector.ID_RULE + ", is \"" + given + "\"");
+            });
     Footprint footprint = FootprintReader.read(file);
     return new FootprintImport(file.toString(), footprint)
         .connector(id.orElseGet(() -> idOf(footprint.name())));
@@ -82,7 +87,7 @@ public final class FootprintImport {
     RowBuilder builder = new RowBuilder(basis, remarks);
     List<ConnectorRow> rows = new ArrayList<>();
     for (LandRun run : runs) {
-      String rowId = runs.size() == 1 ? "row" : "row-" + (rows.size() + 1);
+      String rowId = Integer.toString(rows.size() + 1);
       boolean under = hidden(run, runs, body);
       remarkOnSide(rowId, run, body);
       remarkOnHidden(rowId, under);
@@ -155,14 +160,11 @@ public final class FootprintImport {
   private void remarkOnSide(String id, LandRun run, Box body) {
     if (run.offCentre(body) < TELLING) {
       remarks.add(
-          "row "
-              + id
-              + " runs under the middle of the body: check open_end, it is a guess");
+          "row " + id + " runs under the middle of the body: check open_end, it is a guess");
     }
   }
 
-  private List<Leg> legs(
-      List<LandRun> runs, LegSearch search, double originX, double originY) {
+  private List<Leg> legs(List<LandRun> runs, LegSearch search, double originX, double originY) {
     List<Pad> rest = new ArrayList<>(footprint.pads());
     runs.forEach(run -> rest.removeAll(run.lands()));
     List<Pad> legs = rest.stream().filter(pad -> LegSearch.isLeg(pad, runs)).toList();
@@ -173,7 +175,7 @@ public final class FootprintImport {
   private void remarkOnLeftOut() {
     LeftOut out = footprint.leftOut();
     remark(out.merged(), "pads that lay on another merged with it");
-    remark(out.pasteOnly(), "paste or mask openings without copper left out");
+    remark(out.withoutCopper(), "paste or mask openings without copper left out");
     remark(out.backOnly(), "lands of the back left out");
     remark(out.bareHoles(), "holes without copper left out");
     remark(out.edgeContacts(), "contacts of the card's edge left out");

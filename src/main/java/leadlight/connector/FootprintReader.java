@@ -28,7 +28,7 @@ public final class FootprintReader {
   /** Pads whose middles are nearer lie on one another. */
   private static final double STACKED_MM = 0.001;
 
-  private int pasteOnly;
+  private int withoutCopper;
   private int backOnly;
   private int bareHoles;
   private int edgeContacts;
@@ -65,13 +65,12 @@ public final class FootprintReader {
     }
     List<Pad> pads = new ArrayList<>();
     root.branches("pad").forEach(pad -> take(pad, pads));
-    Optional<Box> body =
-        Outline.onLayer(root, "F.Fab").or(() -> Outline.onLayer(root, "F.CrtYd"));
+    Optional<Box> body = Outline.onLayer(root, "F.Fab").or(() -> Outline.onLayer(root, "F.CrtYd"));
     return new Footprint(
         root.word(1),
         pads,
         body,
-        new LeftOut(pasteOnly, backOnly, bareHoles, edgeContacts, merged));
+        new LeftOut(withoutCopper, backOnly, bareHoles, edgeContacts, merged));
   }
 
   private void take(Branch branch, List<Pad> pads) {
@@ -93,7 +92,7 @@ public final class FootprintReader {
     } else if (reader.copper()) {
       backOnly++;
     } else {
-      pasteOnly++;
+      withoutCopper++;
     }
   }
 
@@ -114,8 +113,7 @@ public final class FootprintReader {
   private static Pad merge(Pad first, Pad second) {
     Set<String> names = new LinkedHashSet<>(first.names());
     names.addAll(second.names());
-    boolean larger =
-        second.widthMm() * second.heightMm() > first.widthMm() * first.heightMm();
+    boolean larger = second.widthMm() * second.heightMm() > first.widthMm() * first.heightMm();
     Pad kept = larger ? second : first;
     return new Pad(
         List.copyOf(names),

@@ -48,7 +48,9 @@ record LandRun(List<Pad> lands, boolean alongX) {
     return lands.get(0).xMm() >= body.middleX() ? OpenEnd.RIGHT : OpenEnd.LEFT;
   }
 
-  /** Distance of the line from the body's middle over half the body's depth; 0 if it runs through. */
+  /**
+   * Distance of the line from the body's middle over half the body's depth; 0 if it runs through.
+   */
   double offCentre(Box body) {
     double half = (alongX ? body.heightMm() : body.widthMm()) / 2;
     double off = across(lands.get(0), alongX) - (alongX ? body.middleY() : body.middleX());

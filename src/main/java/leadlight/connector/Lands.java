@@ -180,8 +180,7 @@ public sealed interface Lands {
    * @param least fewest
    * @param most most
    */
-  record Range(
-      @JsonProperty(required = true) int least, @JsonProperty(required = true) int most) {
+  record Range(@JsonProperty(required = true) int least, @JsonProperty(required = true) int most) {
 
     /** Refuses fewer than three and a range without members. */
     public Range {

@@ -1,7 +1,7 @@
 package leadlight.connector;
 
-import java.util.OptionalDouble;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.OptionalDouble;
 import leadlight.data.Basis;
 
 /**

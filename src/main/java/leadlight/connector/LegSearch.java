@@ -63,8 +63,7 @@ final class LegSearch {
 
   Leg leg(Pad pad, double originX, double originY) {
     Optional<Leg.Size> opening = pad.drill().map(this::size);
-    boolean round =
-        opening.filter(o -> Math.abs(o.widthMm() - o.heightMm()) < SLOT_MM).isPresent();
+    boolean round = opening.filter(o -> Math.abs(o.widthMm() - o.heightMm()) < SLOT_MM).isPresent();
     Leg.Kind hole = round ? Leg.Kind.HOLE : Leg.Kind.SLOT;
     return new Leg(
         pad.names().isEmpty() ? "leg" : pad.name(),

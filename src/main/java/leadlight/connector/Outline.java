@@ -5,7 +5,9 @@ import java.util.stream.Stream;
 import leadlight.connector.Footprint.Box;
 import leadlight.connector.SExpression.Branch;
 
-/** The box around drawn lines: exact for polygons, lines and circles; arcs by their given points. */
+/**
+ * The box around drawn lines: exact for polygons, lines and circles; arcs by their given points.
+ */
 final class Outline {
 
   private Outline() {}
@@ -37,8 +39,7 @@ final class Outline {
   }
 
   private static Stream<Branch> points(Branch item) {
-    Stream<Branch> corners =
-        item.branch("pts").stream().flatMap(pts -> pts.branches("xy"));
+    Stream<Branch> corners = item.branch("pts").stream().flatMap(pts -> pts.branches("xy"));
     Stream<Branch> ends =
         Stream.of("start", "mid", "end").flatMap(head -> item.branch(head).stream());
     return Stream.concat(corners, ends);

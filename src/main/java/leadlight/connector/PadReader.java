@@ -74,9 +74,7 @@ final class PadReader {
     if (!pad.word(3).equals("custom")) {
       return Optional.empty();
     }
-    return pad.branch("primitives")
-        .flatMap(Outline::of)
-        .map(drawn -> drawn.join(plainBox()));
+    return pad.branch("primitives").flatMap(Outline::of).map(drawn -> drawn.join(plainBox()));
   }
 
   private Optional<Box> drill() {

@@ -10,8 +10,8 @@ import leadlight.connector.Footprint.Kind;
 import leadlight.connector.Footprint.Pad;
 
 /**
- * Finds rows of lands: in a line along x or y, of one length, near-evenly pitched, longer than wide.
- * Takes the longest row first and goes on with what is left.
+ * Finds rows of lands: in a line along x or y, of one length, near-evenly pitched, longer than
+ * wide. Takes the longest row first and goes on with what is left.
  */
 final class RowSearch {
 
@@ -58,8 +58,7 @@ final class RowSearch {
     List<List<Pad>> clusters = new ArrayList<>();
     for (Pad pad : sorted) {
       List<Pad> last = clusters.isEmpty() ? null : clusters.get(clusters.size() - 1);
-      if (last == null
-          || by.applyAsDouble(pad) - by.applyAsDouble(last.get(0)) > AGREE_MM) {
+      if (last == null || by.applyAsDouble(pad) - by.applyAsDouble(last.get(0)) > AGREE_MM) {
         last = new ArrayList<>();
         clusters.add(last);
       }

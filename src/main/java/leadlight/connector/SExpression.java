@@ -66,7 +66,8 @@ sealed interface SExpression {
       } catch (NumberFormatException e) {
         // told below, with the place
       }
-      throw new FootprintError(items.get(index).place(), "\"" + word + "\" is not a length or angle");
+      throw new FootprintError(
+          items.get(index).place(), "\"" + word + "\" is not a length or angle");
     }
 
     /** The number at a place, or another value if nothing stands there. */

@@ -39,6 +39,7 @@ public final class Main {
         new CommandLine(new Main())
             .addSubcommand(score(streams))
             .addSubcommand(new TrialCommand(streams))
+            .addSubcommand(new ConnectorCommand())
             .addSubcommand(scene(streams))
             .setOut(out)
             .setErr(err)

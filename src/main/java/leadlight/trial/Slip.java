@@ -80,7 +80,7 @@ public record Slip(String photo, int pin, JointResult result, String truth, Stri
                 .distinct()
                 .toList());
     text.append(findings.isEmpty() ? "" : " " + findings);
-    joint.opinion().unjudgedBecause().ifPresent(why -> text.append(": ").append(why));
+    joint.opinion().unjudgedBecause().ifPresent(why -> text.append(": ").append(start(why)));
     List<String> evidence =
         joint.opinion().joint().evidence().stream()
             .sorted(
@@ -92,6 +92,12 @@ public record Slip(String photo, int pin, JointResult result, String truth, Stri
             .toList();
     text.append(evidence.isEmpty() ? "" : " [" + String.join(", ", evidence) + "]");
     return text.toString();
+  }
+
+  /** The reason without its advice, which takes more room than a list or a close-up has. */
+  private static String start(String why) {
+    int advice = why.indexOf(": ");
+    return advice < 0 ? why : why.substring(0, advice);
   }
 
   private static String words(Evidence evidence) {

@@ -7,6 +7,7 @@ import leadlight.model.Homography;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
+import leadlight.vision.Projective;
 
 /** The row as the truth has it, for a trial of the joints alone. */
 public final class TruthRow {
@@ -51,15 +52,15 @@ public final class TruthRow {
   private static Homography mmToPx(PhotoTruth truth) {
     double toeMm = truth.landAheadOfToeMm();
     double heelMm = toeMm - truth.landLengthMm();
-    List<double[]> mm = new ArrayList<>();
+    List<PointPx> mm = new ArrayList<>();
     List<PointPx> px = new ArrayList<>();
     for (JointTruth joint : truth.joints()) {
       double uMm = (joint.pin() - 1) * truth.pitchMm();
-      mm.add(new double[] {uMm, toeMm});
+      mm.add(new PointPx(uMm, toeMm));
       px.add(joint.landToePx());
-      mm.add(new double[] {uMm, heelMm});
+      mm.add(new PointPx(uMm, heelMm));
       px.add(joint.landHeelPx());
     }
-    return HomographyFit.fit(mm, px);
+    return Projective.fit(mm, px);
   }
 }

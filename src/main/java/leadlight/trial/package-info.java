@@ -3,7 +3,7 @@
  *
  * <p>In: folders of photos with truth ({@code *.truth.json}) or with annotated rows ({@code
  * *.row.json}), and what Leadlight said of them. Out: counts, rates with intervals, a table, a
- * machine-readable summary, close-ups of the errors. May use: {@code model}, Jackson, FastCSV,
- * Commons Statistics, Java 2D. Knows no stage: it counts what it is given.
+ * machine-readable summary. May use: {@code model}, {@code vision} (to fit a map), Jackson,
+ * FastCSV, Commons Statistics. Knows no stage: it counts what it is given.
  */
 package leadlight.trial;

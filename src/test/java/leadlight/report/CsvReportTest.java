@@ -34,7 +34,7 @@ class CsvReportTest {
       assertThat(first.getHeader()).contains(measure.id(), "u_" + measure.id());
     }
     assertThat(Double.parseDouble(first.getField("side_overhang_mm"))).isEqualTo(-0.0123);
-    assertThat(first.getField("wetted_length_mm")).as("not measured").isEmpty();
+    assertThat(first.getField("lead_width_mm")).as("not measured").isEmpty();
   }
 
   @Test

@@ -46,7 +46,13 @@ final class Scenes {
   }
 
   /** A scene turned and scaled into a picture of another size; close its frame. */
-  record Moved(ScoredPhoto scored, Frame picture) {}
+  record Moved(ScoredPhoto scored, Frame picture) implements AutoCloseable {
+
+    @Override
+    public void close() {
+      picture.close();
+    }
+  }
 
   /** The scene in the middle of a picture of the given size, turned clockwise. */
   static Moved moved(String id, double angleDeg, int width, int height) {

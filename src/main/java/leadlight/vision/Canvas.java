@@ -58,7 +58,8 @@ public final class Canvas implements AutoCloseable {
   }
 
   /**
-   * Fills outlines with smoothed edges, by the even-odd rule.
+   * Fills outlines with smoothed edges, by the even-odd rule; an edge lies at most an eighth of a
+   * pixel too far outside.
    *
    * @param outlines closed outlines, each x0, y0, x1, y1 ...; here (0, 0) is the canvas' corner,
    *     not the middle of its first pixel

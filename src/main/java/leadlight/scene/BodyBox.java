@@ -67,7 +67,7 @@ final class BodyBox {
       double to,
       double face,
       double top) {
-    if (top <= z + 0.05) {
+    if (top <= z + 0.05 || (v >= face && dv >= 0)) {
       return 0;
     }
     double t0 = ((du > 0 ? from : to) - u) / du;

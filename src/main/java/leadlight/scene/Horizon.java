@@ -11,7 +11,6 @@ final class Horizon {
   private static final int SOFT = 2;
   private static final int REACH = 29;
   private static final int[] STEPS = {1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 24, REACH};
-  private static final int[] NONE = {};
   private static final double SAME_LEVEL_MM = 0.04;
 
   private final HeightMap map;
@@ -36,8 +35,8 @@ final class Horizon {
     double[] power = new double[BINS + 1];
     for (Light.Ray ray : light.rays()) {
       if (ray.sector() == s) {
-        double elevation = Math.asin(Math.min(1, ray.z())) / (Math.PI / 2);
-        int bin = (int) (elevation * (BINS - 1));
+        double steepness = ray.z() / Math.max(1e-6, Math.hypot(ray.u(), ray.v()));
+        int bin = (int) (rank(steepness) * (BINS - 1));
         for (int k = -SOFT; k <= SOFT; k++) {
           power[Math.max(0, Math.min(BINS, bin + k))] += ray.green() * ray.z();
         }
@@ -55,35 +54,52 @@ final class Horizon {
   }
 
   private void sweep(int s) {
-    double cu = Math.cos(light.azimuth(s));
-    double cv = Math.sin(light.azimuth(s));
+    double[][] ways = new double[4][];
+    for (int k = 0; k < 4; k++) {
+      double azimuth = light.azimuth(s) + (k < 3 ? k - 1 : 0) * Math.PI * 2 / 3 / Light.SECTORS;
+      ways[k] = new double[] {Math.cos(azimuth) + 1e-9, Math.sin(azimuth) + 1e-9};
+    }
     for (int y = 0; y < map.height; y++) {
       for (int x = 0; x < map.width; x++) {
-        float here = map.z[y * map.width + x];
-        double steepest = body.steepness(map.u(x), map.v(y), here, cu + 1e-9, cv + 1e-9);
-        for (int step : map.lonely(x, y) ? NONE : STEPS) {
-          int xx = x + (int) Math.round(cu * step);
-          int yy = y + (int) Math.round(cv * step);
-          if (xx < 0 || yy < 0 || xx >= map.width || yy >= map.height) {
-            break;
-          }
-          double rise = map.low(xx, yy) - here;
-          if (rise > steepest * step * map.cell) {
-            steepest = rise / (step * map.cell);
-          }
+        double boxes = 0;
+        for (int k = 0; k < 3; k++) {
+          boxes += rank(boxes(x, y, ways[k])) / 3;
         }
-        angle[(y * map.width + x) * Light.SECTORS + s] = (byte) pack(Math.atan(steepest));
+        double small = map.lonely(x, y) ? 0 : rank(steepest(x, y, ways[3]));
+        angle[(y * map.width + x) * Light.SECTORS + s] =
+            (byte) Math.round(255 * Math.max(boxes, small));
       }
     }
   }
 
-  private static int pack(double radians) {
-    return (int) Math.round(radians / (Math.PI / 2) * 255);
+  private double boxes(int x, int y, double[] way) {
+    return body.steepness(map.u(x), map.v(y), map.z[y * map.width + x], way[0], way[1]);
+  }
+
+  private double steepest(int x, int y, double[] way) {
+    float here = map.z[y * map.width + x];
+    double steepest = 0;
+    for (int step : STEPS) {
+      int xx = x + (int) Math.round(way[0] * step);
+      int yy = y + (int) Math.round(way[1] * step);
+      if (xx < 0 || yy < 0 || xx >= map.width || yy >= map.height) {
+        break;
+      }
+      double rise = map.low(xx, yy) - here;
+      steepest = Math.max(steepest, rise / (step * map.cell));
+    }
+    return steepest;
+  }
+
+  /** A steepness (tangent of the elevation) on a scale from 0 to 1 that needs no arc tangent. */
+  private static double rank(double steepness) {
+    return steepness / (1 + steepness);
   }
 
   /**
-   * Writes the visible share of each sector's light and returns false where nothing stands above.
-   * Only neighbours on the surface's own level count, so that a lead's edge stays sharp.
+   * Writes the sine of the horizon's elevation and the visible share of each sector's light;
+   * returns false where nothing stands above. Only neighbours on the surface's own level count, so
+   * that a lead's edge stays sharp.
    */
   boolean shares(double u, double v, double z, double[] horizon, double[] share) {
     double x = map.column(u);
@@ -116,7 +132,8 @@ final class Horizon {
     }
     for (int s = 0; s < Light.SECTORS; s++) {
       double level = skyline[s] / total / 255;
-      horizon[s] = level * Math.PI / 2;
+      double flat = 1 - level;
+      horizon[s] = level / Math.sqrt(level * level + flat * flat);
       double bin = level * (BINS - 1);
       int k = (int) bin;
       double f = bin - k;

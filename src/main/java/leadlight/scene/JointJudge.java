@@ -9,8 +9,8 @@ import leadlight.model.PointPx;
  * % of the lead's width or 0.5 mm, bridging, open and missing leads defects, end joint width 50 %
  * (IPC-A-610 table 8-5 by way of the project's figures); 0.13 mm clearance (IPC-2221, from memory).
  * Between the bands lies "limit", which is not counted: 40 to 58 % overhang, 55 to 95 % of the foot
- * wetted, leads nearer than 0.13 mm, a ball beside the joint, excess, a torn land that solder
- * holds, pits wider than a quarter of the lead.
+ * wetted, leads nearer than 0.13 mm, a ball beside the joint, excess, pits wider than a quarter of
+ * the lead.
  */
 final class JointJudge {
 
@@ -55,7 +55,7 @@ final class JointJudge {
       RowLayout row, int i, double overhang, Integer bridge, List<String> findings) {
     SceneSpec.JointPlan joint = row.spec.joints().get(i);
     boolean defect = false;
-    boolean limit = joint.landLiftMm() > 0 || beside(row, i) || near(row, i);
+    boolean limit = beside(row, i) || near(row, i);
     limit |= joint.voids() > PIT_LIMIT / 2 * row.part.leadWidthMm();
     switch (joint.condition()) {
       case OPEN, MISSING -> {

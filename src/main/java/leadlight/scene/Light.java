@@ -9,6 +9,7 @@ final class Light {
   /** Azimuth sectors that are shadowed each on its own. */
   static final int SECTORS = 12;
 
+  private static final int STEPS = 1024;
   private static final double DEG = Math.PI / 180;
   private static final double LENS_HOLE_DEG = 10;
 
@@ -17,9 +18,15 @@ final class Light {
 
   private final List<Ray> rays = new ArrayList<>();
   private final double firstAzimuth;
+  private final int[] byDiamond = new int[STEPS];
 
   Light(List<SceneSpec.Lamp> lamps, Projection camera) {
     this.firstAzimuth = sharpest(lamps, camera) - Math.PI / SECTORS;
+    for (int k = 0; k < STEPS; k++) {
+      double diamond = 4.0 * k / (STEPS - 1);
+      double v = diamond < 2 ? diamond - 1 : 3 - diamond;
+      byDiamond[k] = exactSector((diamond < 2 ? 1 : -1) * (1 - Math.abs(v)), v);
+    }
     for (SceneSpec.Lamp lamp : lamps) {
       List<double[]> cone = directions(lamp);
       List<double[]> above = new ArrayList<>();
@@ -41,7 +48,7 @@ final class Light {
                 share * lamp.red(),
                 share * lamp.green(),
                 share * lamp.blue(),
-                sector(w[0], w[1])));
+                exactSector(w[0], w[1])));
       }
     }
   }
@@ -62,7 +69,14 @@ final class Light {
     return rays;
   }
 
+  /** The sector a direction points to; level directions by a table of a thousand steps. */
   int sector(double u, double v) {
+    double sum = Math.abs(u) + Math.abs(v) + 1e-12;
+    double diamond = u >= 0 ? 1 + v / sum : 3 - v / sum;
+    return byDiamond[(int) (diamond / 4 * (STEPS - 1))];
+  }
+
+  private int exactSector(double u, double v) {
     double turn = (Math.atan2(v, u) - firstAzimuth) / (2 * Math.PI);
     int s = (int) ((turn - Math.floor(turn)) * SECTORS);
     return Math.min(s, SECTORS - 1);

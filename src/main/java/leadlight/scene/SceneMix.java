@@ -80,8 +80,7 @@ public record SceneMix(
     MISSING,
     SHIFTED,
     BENT,
-    PIT,
-    TORN_LAND
+    PIT
   }
 
   /**

@@ -261,7 +261,6 @@ public record SceneSpec(
    * @param wettedFrom start of the wetted part, share of the foot from its toe
    * @param wettedTo end of the wetted part
    * @param sideBare -1 or 1: that side of the lead is bare; 0 none
-   * @param landLiftMm toe end of a land torn from the board, height above it
    * @param voids radius of a pit in the toe fillet, 0 for none
    */
   public record JointPlan(
@@ -279,8 +278,122 @@ public record SceneSpec(
       double wettedFrom,
       double wettedTo,
       int sideBare,
-      double landLiftMm,
-      double voids) {}
+      double voids) {
+
+    JointPlan with(Condition newCondition, double newPressurePerMm, double newClimb) {
+      return new JointPlan(
+          newCondition,
+          solder,
+          newPressurePerMm,
+          newClimb,
+          filmMm,
+          spreadMm,
+          gapMm,
+          shiftMm,
+          skewRad,
+          liftMm,
+          toeUpRad,
+          wettedFrom,
+          wettedTo,
+          sideBare,
+          voids);
+    }
+
+    JointPlan withSolder(boolean newSolder, double newSpreadMm) {
+      return new JointPlan(
+          condition,
+          newSolder,
+          pressurePerMm,
+          climb,
+          filmMm,
+          newSpreadMm,
+          gapMm,
+          shiftMm,
+          skewRad,
+          liftMm,
+          toeUpRad,
+          wettedFrom,
+          wettedTo,
+          sideBare,
+          voids);
+    }
+
+    JointPlan withPlace(double newShiftMm, double newSkewRad) {
+      return new JointPlan(
+          condition,
+          solder,
+          pressurePerMm,
+          climb,
+          filmMm,
+          spreadMm,
+          gapMm,
+          newShiftMm,
+          newSkewRad,
+          liftMm,
+          toeUpRad,
+          wettedFrom,
+          wettedTo,
+          sideBare,
+          voids);
+    }
+
+    JointPlan withLift(double newLiftMm, double newToeUpRad) {
+      return new JointPlan(
+          condition,
+          solder,
+          pressurePerMm,
+          climb,
+          filmMm,
+          spreadMm,
+          gapMm,
+          shiftMm,
+          skewRad,
+          newLiftMm,
+          newToeUpRad,
+          wettedFrom,
+          wettedTo,
+          sideBare,
+          voids);
+    }
+
+    JointPlan withWetted(double newFrom, double newTo, int newSideBare) {
+      return new JointPlan(
+          condition,
+          solder,
+          pressurePerMm,
+          climb,
+          filmMm,
+          spreadMm,
+          gapMm,
+          shiftMm,
+          skewRad,
+          liftMm,
+          toeUpRad,
+          newFrom,
+          newTo,
+          newSideBare,
+          voids);
+    }
+
+    JointPlan withVoids(double newVoids) {
+      return new JointPlan(
+          condition,
+          solder,
+          pressurePerMm,
+          climb,
+          filmMm,
+          spreadMm,
+          gapMm,
+          shiftMm,
+          skewRad,
+          liftMm,
+          toeUpRad,
+          wettedFrom,
+          wettedTo,
+          sideBare,
+          newVoids);
+    }
+  }
 
   /**
    * Solder from one joint to the next.

@@ -5,6 +5,12 @@ import java.awt.image.BufferedImage;
 /** From linear light on the sensor to the picture: optics, exposure, noise, colour, tone. */
 final class Sensor {
 
+  /** The camera dims a picture in which one pixel in so many would be ... */
+  private static final int HIGHLIGHT = 25;
+
+  /** ... brighter than this, white being 1. */
+  private static final double BRIGHTEST = 1.5;
+
   private final SceneSpec.Camera camera;
   private final long seed;
   private final int width;
@@ -22,7 +28,7 @@ final class Sensor {
     for (float[] plane : light) {
       blur(plane);
     }
-    double gain = camera.exposure() / meanLevel(light);
+    double gain = Math.min(camera.exposure() / meanLevel(light), BRIGHTEST / highLevel(light[1]));
     double[] balance = {gain * camera.redGain(), gain, gain * camera.blueGain()};
     for (int c = 0; c < 3; c++) {
       develop(light[c], balance[c], c);
@@ -41,6 +47,25 @@ final class Sensor {
     }
     double root = sum / (width * height);
     return Math.max(1e-9, root * root);
+  }
+
+  /** The level that one pixel in {@value #HIGHLIGHT} exceeds, to a fifth of a stop. */
+  private double highLevel(float[] plane) {
+    int[] count = new int[200];
+    for (float level : plane) {
+      count[stop(level)]++;
+    }
+    int left = plane.length / HIGHLIGHT;
+    int k = count.length - 1;
+    while (k > 0 && left >= count[k]) {
+      left -= count[k--];
+    }
+    return Math.pow(2, (k - 100) / 5.0);
+  }
+
+  private static int stop(float level) {
+    int k = 100 + (int) Math.floor(5 * Math.log(Math.max(1e-6, level)) / Math.log(2));
+    return Math.max(0, Math.min(199, k));
   }
 
   /** Gaussian, columns then rows; its width may change from left to right. */

@@ -94,11 +94,10 @@ final class Shader {
     double ru = 2 * nv * hit.nu - view[0];
     double rv = 2 * nv * hit.nv - view[1];
     double rz = 2 * nv * hit.nz - view[2];
-    double up = Math.asin(Math.max(-1, Math.min(1, rz)));
     double wall = skyline[light.sector(ru, rv)];
     double soft = roughness[hit.surface] + 0.04;
-    double blocked = smooth((wall + soft - up) / (2 * soft));
-    double board = smooth((soft - up) / (2 * soft));
+    double blocked = smooth((wall + soft - rz) / (2 * soft));
+    double board = smooth((soft - rz) / (2 * soft));
     for (int c = 0; c < 3; c++) {
       double seen = blocked * (board * boardGlow[c] + (1 - board) * metalGlow[c] * 0.6);
       double colour = c == 0 ? hit.red : c == 1 ? hit.green : hit.blue;

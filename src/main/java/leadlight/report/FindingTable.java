@@ -12,6 +12,7 @@ final class FindingTable implements Block {
   private static final int BETWEEN_COLUMNS_PX = 20;
   private static final int BETWEEN_ROWS_PX = 8;
   private static final String[] HEADS = {"Pin", "Finding", "Evidence", "Rule", "At the bench"};
+  private static final int REASON = 2;
   private static final double[] SHARES = {0.10, 0.12, 0.28, 0.25, 0.25};
 
   private record Row(Entry entry, List<TextBlock> cells, int heightPx) {}
@@ -35,15 +36,21 @@ final class FindingTable implements Block {
 
   private Row row(Entry entry) {
     String[] texts = {entry.pins(), entry.what(), entry.evidence(), entry.clause(), entry.todo()};
+    boolean alone = entry.clause().isEmpty() && entry.todo().isEmpty();
     List<TextBlock> cells = new ArrayList<>();
     int height = MARK_PX;
     for (int i = 0; i < texts.length; i++) {
-      TextBlock cell = new TextBlock(columnPx(i));
+      TextBlock cell = new TextBlock(i == REASON && alone ? restPx() : columnPx(i));
       cell.add(i < 2 ? TextStyle.BODY_BOLD : TextStyle.BODY, texts[i]);
       height = Math.max(height, cell.heightPx());
       cells.add(cell);
     }
     return new Row(entry, cells, height);
+  }
+
+  /** From the evidence to the right edge: a reason that stands alone may use it all. */
+  private int restPx() {
+    return columnPx(REASON) + columnPx(REASON + 1) + columnPx(REASON + 2) + 2 * BETWEEN_COLUMNS_PX;
   }
 
   private int columnPx(int column) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
@@ -13,9 +12,6 @@ import leadlight.model.Verdict;
 
 /** A scored photo in a few plain lines of at most 80 characters, worst first. */
 public final class TerminalSummary {
-
-  private static final int COLUMNS = 80;
-  private static final String LINE = "  %7s  %-10s  %-14s  %s";
 
   private TerminalSummary() {}
 
@@ -37,7 +33,7 @@ public final class TerminalSummary {
       lines.addAll(wrapped("  ", none.reason()));
     }
     scored.fitness().forEach(sentence -> lines.addAll(wrapped("  photo: ", sentence)));
-    lines.addAll(handsOn(scored.joints()));
+    lines.addAll(HandsOn.lines(scored.joints()));
     indicators(scored.joints()).ifPresent(text -> lines.addAll(wrapped("  ", text)));
     lines.add("  not visible from above:");
     scored.notVisible().forEach(text -> lines.addAll(wrapped("  - ", text)));
@@ -55,58 +51,6 @@ public final class TerminalSummary {
       case UNJUDGED -> "NOT ALL JUDGED";
       case DEFECT -> "DEFECT";
     };
-  }
-
-  private static List<String> handsOn(List<GradedJoint> joints) {
-    List<String> lines = new ArrayList<>();
-    for (GradedJoint joint : joints) {
-      if (joint.verdict() == Verdict.DEFECT) {
-        lines.add(line("" + joint.pin(), joint));
-      }
-    }
-    lines.addAll(unjudged(joints));
-    if (!lines.isEmpty()) {
-      lines.add(
-          0, LINE.formatted("pin", "verdict", "finding", "reason, or what to do at the bench"));
-    }
-    return lines;
-  }
-
-  /** Neighbours that are unjudged for one reason share a line. */
-  private static List<String> unjudged(List<GradedJoint> joints) {
-    List<String> lines = new ArrayList<>();
-    for (int i = 0; i < joints.size(); i++) {
-      if (joints.get(i).verdict() == Verdict.UNJUDGED) {
-        int from = i;
-        String tail = line("", joints.get(from));
-        while (i + 1 < joints.size()
-            && joints.get(i + 1).verdict() == Verdict.UNJUDGED
-            && line("", joints.get(i + 1)).equals(tail)) {
-          i++;
-        }
-        String last = i > from ? "-" + joints.get(i).pin() : "";
-        lines.add(line(joints.get(from).pin() + last, joints.get(from)));
-      }
-    }
-    return lines;
-  }
-
-  private static String line(String pins, GradedJoint joint) {
-    List<Finding> grave =
-        joint.findings().stream().filter(f -> f.verdict() == joint.verdict()).toList();
-    String what = grave.stream().map(Words::finding).collect(Collectors.joining("+"));
-    String todo =
-        grave.stream()
-            .map(Finding::settleBy)
-            .filter(text -> !text.isEmpty())
-            .findFirst()
-            .orElse(joint.unjudgedBecause().orElse(""));
-    String verdict = Words.verdict(joint.verdict());
-    return cut(LINE.formatted(pins, verdict, what.isEmpty() ? "-" : what, todo).stripTrailing());
-  }
-
-  private static String cut(String line) {
-    return line.length() <= COLUMNS ? line : line.substring(0, COLUMNS - 3) + "...";
   }
 
   private static Optional<String> indicators(List<GradedJoint> joints) {
@@ -131,21 +75,7 @@ public final class TerminalSummary {
     return lines;
   }
 
-  /** Text behind a lead-in, wrapped at words, later lines indented by four. */
   private static List<String> wrapped(String leadIn, String text) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder(leadIn);
-    boolean empty = true;
-    for (String word : text.split(" ")) {
-      if (!empty && line.length() + 1 + word.length() > COLUMNS) {
-        lines.add(line.toString());
-        line = new StringBuilder("    ");
-        empty = true;
-      }
-      line.append(empty ? "" : " ").append(word);
-      empty = false;
-    }
-    lines.add(line.toString());
-    return lines;
+    return Columns.wrapped(leadIn, text, "    ");
   }
 }

@@ -26,7 +26,7 @@ class TerminalSummaryTest {
             .toList();
     assertThat(table).hasSize(8);
     assertThat(table.subList(0, 6)).allMatch(line -> line.contains("defect"));
-    assertThat(table.get(0)).contains("2  defect", "bridge 2-3", "meter the two pins");
+    assertThat(table.get(0)).contains("2  defect", "bridge 2-3, 97 % sure");
     assertThat(table.get(6)).contains("7  not judged", "glare");
   }
 
@@ -39,6 +39,7 @@ class TerminalSummaryTest {
     assertThat(text)
         .startsWith("dev-012.jpg: DEFECT")
         .contains("6 defects, 2 not judged, 1 process indicator, 10 acceptable")
+        .contains("at the bench:\n  - bridge: meter the two pins; wick the solder off\n")
         .contains("photo: The right third is soft")
         .contains("process indicators: 4 excess")
         .contains("not visible from above:")

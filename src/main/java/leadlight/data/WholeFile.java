@@ -28,7 +28,8 @@ public final class WholeFile {
     }
   }
 
-  private static void move(Path aside, Path target) throws IOException {
+  /** Puts a finished file in its place, in one step where the file system can. */
+  public static void move(Path aside, Path target) throws IOException {
     try {
       Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {

@@ -5,15 +5,14 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import leadlight.data.WholeFile;
 import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
 
@@ -47,9 +46,9 @@ final class ResultFiles {
       Path csvAside = aside(csv, leftovers);
       Path pngAside = aside(png, leftovers);
       WrittenReport target = claim(leftovers);
-      rename(pngAside, target.picture());
-      rename(csvAside, target.csv());
-      rename(jsonAside, target.json());
+      WholeFile.move(pngAside, target.picture());
+      WholeFile.move(csvAside, target.csv());
+      WholeFile.move(jsonAside, target.json());
       return target;
     } catch (IOException e) {
       leftovers.forEach(ResultFiles::discard);
@@ -137,14 +136,6 @@ final class ResultFiles {
       }
     }
     return false;
-  }
-
-  private static void rename(Path aside, Path target) throws IOException {
-    try {
-      Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
-    }
   }
 
   private static void discard(Path file) {

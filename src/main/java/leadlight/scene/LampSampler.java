@@ -7,10 +7,15 @@ import leadlight.model.UserError;
 /** Draws the lamps of a scene: the named ones, and the faint light of the room. */
 final class LampSampler {
 
-  private final Dice dice;
+  /** A lamp stands where the body does not shade the row: this far to either side of its front. */
+  private static final double AROUND_FRONT_DEG = 125;
 
-  LampSampler(Dice dice) {
+  private final Dice dice;
+  private final double openSideDeg;
+
+  LampSampler(Dice dice, double rotationRad) {
     this.dice = dice;
+    this.openSideDeg = 90 + Math.toDegrees(rotationRad);
   }
 
   /** Lamps by name, several joined by +; each further one is weaker. */
@@ -53,7 +58,8 @@ final class LampSampler {
   }
 
   private SceneSpec.Lamp patch(double elevation, double spread, double power) {
-    return tinted(SceneSpec.LampKind.PATCH, elevation, spread, dice.even(0, 360), power);
+    double azimuth = openSideDeg + dice.even(-AROUND_FRONT_DEG, AROUND_FRONT_DEG);
+    return tinted(SceneSpec.LampKind.PATCH, elevation, spread, azimuth, power);
   }
 
   /** Warm to cold white, about 3000 to 7000 K after the camera's own balance. */

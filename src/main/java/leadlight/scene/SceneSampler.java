@@ -17,14 +17,15 @@ final class SceneSampler {
   }
 
   SceneSpec draw(int number) {
-    Dice dice = new Dice(Grain.mix(seed, number, 1));
+    Dice dice = new Dice(Grain.mix(seed, number, mix.name().hashCode()));
     SceneSpec.Part part = part(dice);
     double tilt = mix.tiltDeg() * DEG * Math.sqrt(dice.even(0, 1));
     SceneSpec.Body body = body(dice, tilt);
     SceneSpec.Board board = board(dice, part);
     SceneSpec.Metal metal = metal(dice);
-    List<SceneSpec.Lamp> lamps = new LampSampler(dice).draw(dice.pick(mix.lamp()));
     SceneSpec.Camera camera = camera(dice, part, body, board.mask(), tilt);
+    List<SceneSpec.Lamp> lamps =
+        new LampSampler(dice, camera.rotationRad()).draw(dice.pick(mix.lamp()));
     JointSampler joints = new JointSampler(mix, dice, part);
     joints.draw();
     return new SceneSpec(

@@ -11,37 +11,49 @@ import leadlight.vision.Pyramid;
 final class CoarseSearch {
 
   private static final double DIRECTION_SIDE_PX = 640;
+  private static final double MOST_SIDE_PX = 2600;
+
+  /** A pitch of 10 photo pixels is then one of 6.25. */
+  private static final double FINEST = 1.6;
+
   private final RowTuning tuning;
   private final int teeth;
+  private final Pyramid photo;
+  private final double side;
+  private final List<Double> directions;
 
-  CoarseSearch(RowTuning tuning, int teeth) {
+  CoarseSearch(RowTuning tuning, int teeth, Pyramid photo) {
     this.tuning = tuning;
     this.teeth = teeth;
+    this.photo = photo;
+    this.side = Math.max(photo.widthPx(), photo.heightPx());
+    this.directions = directions(Math.max(1, side / DIRECTION_SIDE_PX));
   }
 
-  /** Candidates, best first; of hits on one row only the best. */
-  List<CombHit> candidates(Pyramid photo) {
-    double side = Math.max(photo.widthPx(), photo.heightPx());
-    List<Double> directions = directions(photo, Math.max(1, side / DIRECTION_SIDE_PX));
-    List<CombHit> hits = new ArrayList<>();
-    for (double f = finest(side); f * CombSearch.LEAST_PITCH * (teeth - 1) < 1.4 * side; f *= 2) {
-      for (double direction : directions) {
-        hits.addAll(new CombSearch(teeth).search(photo, f, direction));
-        hits.addAll(new CombSearch(teeth).search(photo, f, direction + Math.PI / 2));
+  /** By how much to reduce the picture: most first, each time half as much. */
+  List<Double> reductions() {
+    List<Double> reductions = new ArrayList<>();
+    double f = FINEST;
+    while (f * CombSearch.LEAST_PITCH * (teeth - 1) < 1.4 * side) {
+      if (side / f <= MOST_SIDE_PX) {
+        reductions.add(0, f);
       }
+      f *= 2;
+    }
+    return reductions;
+  }
+
+  /** Candidates at one reduction, best first; of hits on one row only the best. */
+  List<CombHit> candidates(double reduction) {
+    List<CombHit> hits = new ArrayList<>();
+    for (double direction : directions) {
+      hits.addAll(new CombSearch(teeth).search(photo, reduction, direction));
+      hits.addAll(new CombSearch(teeth).search(photo, reduction, direction + Math.PI / 2));
     }
     return distinct(hits);
   }
 
-  private static double finest(double side) {
-    double f = 1.6;
-    while (side / f > 1800) {
-      f *= 2;
-    }
-    return f;
-  }
-
-  private List<Double> directions(Pyramid photo, double f) {
+  private List<Double> directions(double f) {
     int width = (int) (photo.widthPx() / f);
     int height = (int) (photo.heightPx() / f);
     Homography map = new Homography(f, 0, f / 2 - 0.5, 0, f, f / 2 - 0.5, 0, 0, 1);

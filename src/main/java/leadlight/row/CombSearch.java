@@ -18,6 +18,7 @@ final class CombSearch {
 
   static final double LEAST_PITCH = 5;
   static final double MOST_PITCH = 11;
+  private static final double LEAST_SCORE = 0.3;
   private static final int BAND = 6;
   private static final int BAND_STEP = 3;
 
@@ -123,7 +124,10 @@ final class CombSearch {
           sumRe -= re[start - 2];
           sumIm -= im[start - 2];
         }
-        double length = Math.hypot(sumRe, sumIm);
+        double length = Math.sqrt(sumRe * sumRe + sumIm * sumIm);
+        if (length <= teeth * Math.max(bestScore, LEAST_SCORE)) {
+          continue;
+        }
         double score =
             length / teeth
                 - 0.12
@@ -137,7 +141,7 @@ final class CombSearch {
         }
       }
     }
-    if (bestScore > 0.3) {
+    if (bestCell >= 0) {
       sink.accept(first + (bestCell / 2.0 + teeth / 2.0) * pitch - 0.5, pitch, bestScore);
     }
   }

@@ -16,10 +16,19 @@ import leadlight.model.Homography;
  * @param margin how much better than the next choice, summed likeness
  * @param inside mean likeness inside
  * @param outside the larger likeness beyond either end
+ * @param lastLead the smaller likeness of the two leads at the ends
  * @param cropped whether a lead of the choice lies outside the photo
+ * @param runsOut whether the places beyond the less clean end reach the photo's edge
  */
 record EndChoice(
-    int shift, double score, double margin, double inside, double outside, boolean cropped) {
+    int shift,
+    double score,
+    double margin,
+    double inside,
+    double outside,
+    double lastLead,
+    boolean cropped,
+    boolean runsOut) {
 
   static final int REACH = 6;
 
@@ -38,7 +47,14 @@ record EndChoice(
     EndChoice best = choices.get(0);
     double margin = (best.score - choices.get(1).score) * lattice.count();
     return new EndChoice(
-        best.shift, best.score, margin, best.inside, best.outside, best.cropped);
+        best.shift,
+        best.score,
+        margin,
+        best.inside,
+        best.outside,
+        best.lastLead,
+        best.cropped,
+        best.runsOut);
   }
 
   /** The map moved to the chosen place. */
@@ -78,7 +94,12 @@ record EndChoice(
       double left = beyond(shift - 1.0, shift - 2.0, 0);
       double right = beyond(lattice.span() + shift + 1, lattice.span() + shift + 2, n - 1);
       double score = (inside - left - right) / n;
-      return new EndChoice(shift, score, 0, inside / n, Math.max(left, right), cropped);
+      double last =
+          Math.min(likeness(shift, 0), likeness(lattice.span() + shift, n - 1));
+      boolean runsOut =
+          !seen(left > right ? shift - 3.0 : lattice.span() + shift + 3) && Math.min(left, right) < 0.4;
+      return new EndChoice(
+          shift, score, 0, inside / n, Math.max(left, right), last, cropped, runsOut);
     }
 
     /** The first place beyond an end tells most: next to it the last lead must stand. */

@@ -28,6 +28,12 @@ final class RowBuilder {
 
   RowOutcome build(Pyramid photo, RowFit fit, List<RowCandidate> considered) {
     double upper = new BodySideJudge(tuning.bodyWeights()).upper(BodyCues.of(fit, lattice));
+    if (Math.max(upper, 1 - upper) < tuning.acceptance().leastBodySide()) {
+      return new RowOutcome.NotFound(
+          "a row shows, but not on which side of it the connector's body lies; take the photo with"
+              + " the body's edge in it",
+          considered);
+    }
     Homography map = fit.uvToPhoto();
     Zone zone = fit.zone();
     if (upper < 0.5) {

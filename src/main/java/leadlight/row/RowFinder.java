@@ -15,11 +15,11 @@ import leadlight.vision.Pyramid;
 /**
  * Finds the row of a known number of leads in a photo: any angle, any scale, the body on any side.
  *
- * <p>Coarse: combs of N teeth in the reduced picture, along the directions of its edges. Then each
- * candidate is straightened, its pitch, drift, slant and slope fitted, folded to the row's own lead
- * picture, and the N places chosen whose inside looks like leads and whose outside does not. Then
- * the body's side is judged, which fixes the numbering, and each lead's toe is located.
- * Deterministic; cost grows with the picture's area only in the halving of its copies.
+ * <p>Coarse: combs of N teeth in reduced pictures, along the directions of their edges, large
+ * pitches first. Then each candidate is straightened, its pitch, drift, slant and slope fitted,
+ * folded to the row's own lead picture, and the N places chosen whose inside looks like leads and
+ * whose outside does not. Then the body's side is judged, which fixes the numbering, and each lead's
+ * toe is located. Finer pictures are searched only while no row was accepted. Deterministic.
  */
 public final class RowFinder {
 
@@ -35,75 +35,151 @@ public final class RowFinder {
    *
    * @param frame the upright photo
    * @param spec what is known of the row
-   * @param hint where a person pointed at the row; leads must lie in or near it
+   * @param hint where a person pointed at the row; the row's middle must lie in or near it
    */
   public RowOutcome find(Frame frame, RowSpec spec, Optional<RowHint> hint) {
     try (Pyramid photo = new Pyramid(frame)) {
-      EvenRun run = EvenRun.of(spec);
-      Lattice lattice = Lattice.of(spec, false);
-      List<CombHit> hits = new CoarseSearch(tuning, run.count()).candidates(photo);
-      List<RowFit> fits = fits(photo, hits, lattice, run);
-      List<RowCandidate> considered = new ArrayList<>();
-      for (RowFit fit : fits) {
-        considered.add(candidate(fit, lattice));
+      return new Search(photo, spec, hint).outcome();
+    }
+  }
+
+  /** One search in one photo. */
+  private final class Search {
+
+    private final Pyramid photo;
+    private final RowSpec spec;
+    private final Optional<RowHint> hint;
+    private final EvenRun run;
+    private final Lattice lattice;
+    private final Acceptance acceptance;
+    private final List<RowFit> fits = new ArrayList<>();
+
+    Search(Pyramid photo, RowSpec spec, Optional<RowHint> hint) {
+      this.photo = photo;
+      this.spec = spec;
+      this.hint = hint;
+      this.run = EvenRun.of(spec);
+      this.lattice = Lattice.of(spec, false);
+      this.acceptance = new Acceptance(tuning.acceptance(), spec.leads());
+    }
+
+    RowOutcome outcome() {
+      CoarseSearch coarse = new CoarseSearch(tuning, run.count(), photo);
+      for (double reduction : coarse.reductions()) {
+        fit(coarse.candidates(reduction));
+        if (fits.stream().anyMatch(this::accepted)) {
+          break;
+        }
       }
+      fits.sort(Comparator.comparing((RowFit f) -> !accepted(f)).thenComparing(f -> -f.score()));
+      List<RowCandidate> considered = fits.stream().map(this::candidate).toList();
       if (fits.isEmpty()) {
         return new RowOutcome.NotFound(
-            "no row of "
-                + spec.leads()
-                + " leads shows; check the number of leads, or take the photo so that the row fills"
-                + " most of the width",
+            "no row of %d leads shows; check the number of leads, or take the photo so that the row fills most of the width"
+                .formatted(spec.leads()),
             considered);
       }
+      Optional<String> refusal = acceptance.refusal(fits.get(0), lattice);
+      if (refusal.isPresent()) {
+        return new RowOutcome.NotFound(refusal.get(), considered);
+      }
+      return chosen(considered);
+    }
+
+    private RowOutcome chosen(List<RowCandidate> considered) {
       RowFit best = fits.get(0);
-      if (best.score() < tuning.leastScore()) {
-        return new RowOutcome.NotFound(
-            "nothing looks enough like a row of "
-                + spec.leads()
-                + " leads; check the number of leads, and that the whole row is sharp and in the"
-                + " picture",
-            considered);
+      for (RowFit other : fits) {
+        if (!accepted(other)) {
+          break;
+        }
+        double ratio = length(other) / length(best);
+        if (ratio > tuning.acceptance().larger()) {
+          best = other;
+        }
+      }
+      for (RowFit other : fits) {
+        boolean alike =
+            other != best
+                && accepted(other)
+                && length(best) / length(other) < tuning.acceptance().larger()
+                && best.score() - other.score() < tuning.acceptance().alike();
+        if (alike) {
+          return new RowOutcome.NotFound(
+              "two rows of %d leads show; point at the one to score, or take the photo so that only it shows"
+                  .formatted(spec.leads()),
+              considered);
+        }
       }
       return new RowBuilder(tuning, spec, lattice).build(photo, best, considered);
     }
-  }
 
-  private List<RowFit> fits(Pyramid photo, List<CombHit> hits, Lattice lattice, EvenRun run) {
-    List<RowFit> fits = new ArrayList<>();
-    for (CombHit hit : hits) {
-      if (fits.size() < tuning.mostFits() && hit.score() > 0.6 * hits.get(0).score()) {
-        RowFit fit = fit(photo, hit, lattice, run);
-        if (fits.stream().noneMatch(f -> f.samePlace(fit, lattice))) {
-          fits.add(fit);
+    private double length(RowFit fit) {
+      return fit.uvToPhoto().map(0, 0).distanceTo(fit.uvToPhoto().map(lattice.span(), 0));
+    }
+
+    private boolean accepted(RowFit fit) {
+      return acceptance.refusal(fit, lattice).isEmpty();
+    }
+
+    private void fit(List<CombHit> hits) {
+      int fitted = 0;
+      for (CombHit hit : hits) {
+        boolean promising =
+            hit.score() > Math.max(tuning.leastComb(), 0.6 * hits.get(0).score());
+        if (promising && fitted < tuning.mostFits()) {
+          RowFit fit = fit(hit);
+          fitted++;
+          if (hinted(fit) && fits.stream().noneMatch(f -> f.samePlace(fit, lattice))) {
+            fits.add(fit);
+          }
         }
       }
     }
-    fits.sort(Comparator.comparingDouble((RowFit f) -> -f.score()));
-    return fits;
-  }
 
-  /** In an uneven row the comb may have caught part of the even run only. */
-  private static RowFit fit(Pyramid photo, CombHit hit, Lattice lattice, EvenRun run) {
-    int reach = run.count() == lattice.count() ? 0 : 2;
-    RowFit best = null;
-    for (int shift = -reach; shift <= reach; shift++) {
-      RowFit fit = RowFit.of(photo, hit.movedAlong(shift), lattice, run);
-      if (best == null || fit.score() > best.score()) {
-        best = fit;
+    /** In an uneven row the comb may have caught part of the even run only. */
+    private RowFit fit(CombHit hit) {
+      int reach = run.count() == lattice.count() ? 0 : 2;
+      RowFit best = null;
+      for (int shift = -reach; shift <= reach; shift++) {
+        RowFit fit = RowFit.of(photo, hit.movedAlong(shift), lattice, run);
+        if (best == null || fit.score() > best.score()) {
+          best = fit;
+        }
       }
+      return best;
     }
-    return best;
-  }
 
-  private static RowCandidate candidate(RowFit fit, Lattice lattice) {
-    PointPx first = fit.uvToPhoto().map(0, 0);
-    PointPx last = fit.uvToPhoto().map(lattice.span(), 0);
-    return new RowCandidate(
-        first,
-        last,
-        first.distanceTo(last) / lattice.span(),
-        fit.score(),
-        "its places match their common lead picture by %.2f, those beyond its ends by %.2f"
-            .formatted(fit.ends().inside(), fit.ends().outside()));
+    /** Whether the hint, widened by two pitches, touches the row's middle line. */
+    private boolean hinted(RowFit fit) {
+      if (hint.isEmpty()) {
+        return true;
+      }
+      RowHint box = hint.get();
+      double play = 2 * Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0);
+      for (double u : lattice.u()) {
+        PointPx p = fit.uvToPhoto().map(u, fit.zone().middle());
+        if (p.x() > box.x() - play
+            && p.x() < box.x() + box.widthPx() + play
+            && p.y() > box.y() - play
+            && p.y() < box.y() + box.heightPx() + play) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private RowCandidate candidate(RowFit fit) {
+      PointPx first = fit.uvToPhoto().map(0, 0);
+      PointPx last = fit.uvToPhoto().map(lattice.span(), 0);
+      String likeness =
+          "its places match their common lead picture by %.2f, those beyond its ends by %.2f"
+              .formatted(fit.ends().inside(), fit.ends().outside());
+      return new RowCandidate(
+          first,
+          last,
+          first.distanceTo(last) / lattice.span(),
+          fit.score(),
+          acceptance.refusal(fit, lattice).map(r -> likeness + "; " + r).orElse(likeness));
+    }
   }
 }

@@ -74,6 +74,15 @@ final class Waves {
     return energy[b][k];
   }
 
+  /** Median amplitude of the cells of a band. */
+  double amplitude(int b) {
+    double[] amplitudes = new double[cells];
+    for (int k = 0; k < cells; k++) {
+      amplitudes[k] = Math.sqrt(energy[b][k]);
+    }
+    return LeastSquares.median(amplitudes);
+  }
+
   private double norm(int b, int k) {
     return Math.sqrt(energy[b][k] + floor * floor);
   }

@@ -10,14 +10,23 @@ package leadlight.row;
 record Zone(double from, double to, double lock) {
 
   private static final double SHARE = 0.5;
+
+  /** A band this strong, of the strongest, counts in full; weaker ones may be mere traces. */
+  private static final double CLEAR_SHARE = 0.3;
+
   private static final double LONGEST_GAP = 0.8;
 
   /** The zone around the best band near v = 0. */
   static Zone of(Waves waves, double reach) {
     double[] lock = new double[waves.bands];
     int best = -1;
+    double strongest = 0;
     for (int b = 0; b < waves.bands; b++) {
-      lock[b] = waves.lock(b)[0];
+      strongest = Math.max(strongest, waves.amplitude(b));
+    }
+    for (int b = 0; b < waves.bands; b++) {
+      lock[b] =
+          waves.lock(b)[0] * Math.min(1, waves.amplitude(b) / (CLEAR_SHARE * strongest));
       if (Math.abs(waves.v(b)) < reach && (best < 0 || lock[b] > lock[best])) {
         best = b;
       }

@@ -96,7 +96,7 @@ final class RowBench {
         along.stream().mapToDouble(Double::doubleValue).average().orElse(0),
         at(abs(along), 0.5),
         at(abs(along), 0.95),
-        good ? "" : found.considered().get(0).why());
+        found.considered().get(0).why());
   }
 
   private void total(String what) {

@@ -1,0 +1,46 @@
+package leadlight.row;
+
+import java.util.Optional;
+
+/**
+ * Whether a fitted row is good enough to be reported. Says what is wrong and what to change.
+ */
+final class Acceptance {
+
+  private final AcceptanceTuning tuning;
+  private final int leads;
+
+  Acceptance(AcceptanceTuning tuning, int leads) {
+    this.tuning = tuning;
+    this.leads = leads;
+  }
+
+  /** Why the row is not reported; empty if it is. */
+  Optional<String> refusal(RowFit fit, Lattice lattice) {
+    EndChoice ends = fit.ends();
+    if (ends.cropped()) {
+      return Optional.of(
+          "the row of " + leads + " leads runs out of the picture; take the photo with the whole"
+              + " row in it");
+    }
+    if (ends.inside() < tuning.leastInside() || fit.zone().lock() < tuning.leastLock()) {
+      return Optional.of(
+          "nothing looks enough like a row of " + leads + " leads; check the number of leads, and"
+              + " that the whole row is sharp and in the picture");
+    }
+    if (Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0) < tuning.leastPitchPx()) {
+      return Optional.of(
+          "the leads are less than 10 pixels apart; go closer or use a higher resolution");
+    }
+    if (ends.lastLead() < tuning.leastLastLead()) {
+      return Optional.of(
+          "a row shows, but fewer than " + leads + " leads; check the number of leads, and that no"
+              + " end of the row is covered or cut off");
+    }
+    if (ends.outside() > tuning.mostOutside() && !ends.runsOut()) {
+      return Optional.of(
+          "a row shows, but it goes on beyond " + leads + " leads; check the number of leads");
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,105 @@
+package leadlight.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import leadlight.model.GradedJoint;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.trial.JointOutcome;
+import leadlight.trial.PhotoOutcome;
+import leadlight.trial.Rate;
+import leadlight.trial.RowTally;
+import leadlight.trial.Tally;
+import leadlight.trial.TrialPhoto;
+import leadlight.trial.TruthFolder;
+
+/**
+ * What is done with unfit photos: alters every picture of a folder with truth in every way of
+ * {@link Alteration} and writes a table in Markdown.
+ *
+ * <pre>
+ * mvn -q test-compile exec:java -Dexec.classpathScope=test \
+ *   -Dexec.mainClass=leadlight.bench.FitnessCases -Dexec.args="FOLDER OUT.md"
+ * </pre>
+ */
+final class FitnessCases {
+
+  private FitnessCases() {}
+
+  public static void main(String[] args) throws IOException {
+    List<TrialPhoto> photos =
+        TruthFolder.read(Path.of(args[0])).stream().filter(p -> p.truth().isPresent()).toList();
+    StringBuilder table = new StringBuilder();
+    table.append("Each line: the same ").append(photos.size());
+    table.append(" pictures, altered. Misses are of defects, false calls of acceptable joints,\n");
+    table.append("unjudged of all counted joints of found rows.\n\n");
+    table.append("| what was done | rows right | not found | wrong | missed | false calls ");
+    table.append("| unjudged | said most often |\n|---|---|---|---|---|---|---|---|\n");
+    Path scratch = Files.createTempDirectory("leadlight-cases-");
+    for (Alteration alteration : Alteration.all()) {
+      table.append(line(alteration, photos, scratch)).append('\n');
+    }
+    Files.delete(scratch);
+    Files.writeString(Path.of(args[1]), table.toString());
+  }
+
+  private static String line(Alteration alteration, List<TrialPhoto> photos, Path scratch)
+      throws IOException {
+    List<PhotoOutcome> outcomes = new ArrayList<>();
+    Map<String, Integer> said = new LinkedHashMap<>();
+    for (TrialPhoto photo : photos) {
+      AlteredTrial.Result result = AlteredTrial.run(photo, alteration, scratch);
+      outcomes.add(result.outcome());
+      sentence(result.scored()).ifPresent(text -> said.merge(text, 1, Integer::sum));
+    }
+    RowTally rows = RowTally.of(outcomes.stream().map(PhotoOutcome::row).toList());
+    List<JointOutcome> joints =
+        outcomes.stream().flatMap(outcome -> outcome.joints().stream()).toList();
+    Tally tally = Tally.of(joints);
+    return String.format(
+        Locale.ROOT,
+        "| %s | %d | %d | %d | %s | %s | %s | %s |",
+        alteration.name(),
+        rows.right().count(),
+        rows.notFound().count(),
+        rows.wrong().count(),
+        rate(tally.missed()),
+        rate(tally.falseCalls()),
+        rate(tally.unjudged()),
+        said.entrySet().stream()
+            .max(Map.Entry.comparingByValue())
+            .map(most -> most.getValue() + " times: " + most.getKey())
+            .orElse(""));
+  }
+
+  private static String rate(Rate rate) {
+    return rate.of() == 0
+        ? "-"
+        : String.format(Locale.ROOT, "%d/%d %.1f %%", rate.count(), rate.of(), 100 * rate.share());
+  }
+
+  /** The first thing that a user reads on the photo, with its numbers left out. */
+  private static Optional<String> sentence(ScoredPhoto scored) {
+    Stream<String> row =
+        scored.row() instanceof RowOutcome.NotFound none
+            ? Stream.of(none.reason())
+            : Stream.empty();
+    Stream<String> joints =
+        scored.joints().stream()
+            .map(GradedJoint::unjudgedBecause)
+            .flatMap(Optional::stream)
+            .filter(why -> !why.startsWith("possibly"));
+    return Stream.of(row, scored.fitness().stream(), joints)
+        .flatMap(sentences -> sentences)
+        .findFirst()
+        .map(text -> text.replaceAll("[0-9]+(\\.[0-9]+)?", "#"));
+  }
+}

@@ -26,14 +26,15 @@ import leadlight.trial.TruthFolder;
  * {@link Alteration} and writes a table in Markdown.
  *
  * <pre>
- * mvn -q test-compile exec:java -Dexec.classpathScope=test \
- *   -Dexec.mainClass=leadlight.bench.FitnessCases -Dexec.args="FOLDER OUT.md"
+ * mvn -q test-compile exec:java -Dexec.mainClass=leadlight.bench.FitnessCases \
+ *   -Dexec.args="FOLDER OUT.md"
  * </pre>
  */
-final class FitnessCases {
+public final class FitnessCases {
 
   private FitnessCases() {}
 
+  /** Writes the table; arguments: the folder of pictures, the file to write. */
   public static void main(String[] args) throws IOException {
     List<TrialPhoto> photos =
         TruthFolder.read(Path.of(args[0])).stream().filter(p -> p.truth().isPresent()).toList();

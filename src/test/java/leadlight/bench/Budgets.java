@@ -22,19 +22,14 @@ import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
 import leadlight.trial.PhotoTruth;
-import leadlight.trial.TrialPhoto;
-import leadlight.trial.TruthFolder;
-import org.opencv.core.Core;
 import org.opencv.core.Mat;
-import org.opencv.core.MatOfInt;
 import org.opencv.core.Rect;
-import org.opencv.core.Size;
 import org.opencv.imgcodecs.Imgcodecs;
 import org.opencv.imgproc.Imgproc;
 
 /**
- * Time and memory for photos of 2, 12 and 48 megapixels: a sample is enlarged to the photo's width
- * and continued above and below by its own edge rows. Writes a table in Markdown.
+ * Time and memory for photos of 2, 12 and 48 megapixels ({@link EnlargedSample}). Writes a table in
+ * Markdown.
  *
  * <p>Whole process: {@code ./leadlight score} from start to end, the median of the runs; peak
  * memory is VmHWM of Linux' /proc. Within one process, warm: reading, scoring and reporting a photo
@@ -47,16 +42,11 @@ import org.opencv.imgproc.Imgproc;
  */
 public final class Budgets {
 
-  private static final String SAMPLE = "base-station-video-good";
   private static final double[] MEGAPIXELS = {2, 12, 48};
   private static final int RUNS = 5;
 
-  private final TrialPhoto sample =
-      TruthFolder.read(Path.of("sample-images")).stream()
-          .filter(photo -> photo.file().getFileName().toString().startsWith(SAMPLE))
-          .findFirst()
-          .orElseThrow();
-  private final PhotoTruth truth = sample.truth().orElseThrow();
+  private final EnlargedSample sample = new EnlargedSample();
+  private final PhotoTruth truth = sample.truth();
   private final Path scratch;
 
   private Budgets(Path scratch) {
@@ -76,56 +66,24 @@ public final class Budgets {
   }
 
   private String line(double megapixels) throws Exception {
-    // Reading once by Leadlight has the native library loaded in Leadlight's own way.
-    new PhotoReader().read(sample.file()).close();
-    Path photo = enlarged(megapixels);
+    Path photo = sample.write(megapixels, scratch);
     process(photo);
     List<double[]> processes = new ArrayList<>();
     for (int i = 0; i < RUNS; i++) {
       processes.add(process(photo));
     }
     double work = medianSeconds(() -> work(photo));
-    double yardstick = medianSeconds(() -> yardstick(photo));
+    double yardstick = medianSeconds(() -> yardstick(photo, sample.scale(megapixels)));
     return String.format(
         Locale.ROOT,
         "| %.0f MP, %.0f px a pitch | %.2f s | %.0f MB | %.3f s | %.3f s | %.2f |%n",
         megapixels,
-        truth.pitchPx() * widthPx(megapixels) / sampleWidthPx(),
+        truth.pitchPx() * sample.scale(megapixels),
         median(processes.stream().mapToDouble(run -> run[0]).toArray()),
         processes.stream().mapToDouble(run -> run[1]).max().orElseThrow(),
         work,
         yardstick,
         work / yardstick);
-  }
-
-  private static int widthPx(double megapixels) {
-    return (int) Math.round(Math.sqrt(megapixels * 1e6 * 4 / 3));
-  }
-
-  private int sampleWidthPx() {
-    try (Photo photo = new PhotoReader().read(sample.file())) {
-      return photo.info().widthPx();
-    }
-  }
-
-  private Path enlarged(double megapixels) {
-    int width = widthPx(megapixels);
-    int height = width * 3 / 4;
-    Mat picture = Imgcodecs.imread(sample.file().toString());
-    double factor = width / (double) picture.cols();
-    Mat large = new Mat();
-    Imgproc.resize(
-        picture, large, new Size(width, picture.rows() * factor), 0, 0, Imgproc.INTER_CUBIC);
-    int above = (height - large.rows()) / 2;
-    Mat whole = new Mat();
-    Core.copyMakeBorder(
-        large, whole, above, height - large.rows() - above, 0, 0, Core.BORDER_REPLICATE);
-    Path file = scratch.resolve(String.format(Locale.ROOT, "photo-%.0f.jpg", megapixels));
-    Imgcodecs.imwrite(file.toString(), whole, new MatOfInt(Imgcodecs.IMWRITE_JPEG_QUALITY, 92));
-    picture.release();
-    large.release();
-    whole.release();
-    return file;
   }
 
   /** Seconds and megabytes of the launched program. */
@@ -192,9 +150,8 @@ public final class Budgets {
     return null;
   }
 
-  private Void yardstick(Path file) {
+  private Void yardstick(Path file, double scale) {
     Mat picture = Imgcodecs.imread(file.toString());
-    double scale = picture.cols() / (double) sampleWidthPx();
     PointPx toe = truth.joints().get(truth.leads() / 2).landToePx();
     int pitchPx = (int) Math.round(truth.pitchPx() * scale);
     Mat template =

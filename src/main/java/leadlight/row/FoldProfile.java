@@ -1,5 +1,6 @@
 package leadlight.row;
 
+import java.util.Arrays;
 import leadlight.model.Plane;
 
 /**
@@ -7,6 +8,9 @@ import leadlight.model.Plane;
  * v; how strongly they change from row to row, and whether towards bright or dark.
  */
 final class FoldProfile {
+
+  /** A single lead's change counts no more than this, grey levels. */
+  private static final double MOST_STEP = 60;
 
   private final double[][] rows;
   private final double[] change;
@@ -30,6 +34,35 @@ final class FoldProfile {
         change[y] += Math.abs(step) / rows[y].length;
         rise[y] += step / rows[y].length;
       }
+    }
+    addSingleLeads(strip, lattice, halfWidth, sigma * perPitch);
+  }
+
+  /** Changes that many leads show but the median lead does not, as where half of them are bad. */
+  private void addSingleLeads(Strip strip, Lattice lattice, double halfWidth, double sigma) {
+    double[] mean = new double[rows.length];
+    double v1 = strip.v(strip.height() - 1);
+    for (double u : lattice.u()) {
+      Plane cell = strip.cut(strip.grey(), u - halfWidth, u + halfWidth, strip.vFrom(), v1);
+      double[][] own = new double[rows.length][1];
+      for (int y = 0; y < rows.length; y++) {
+        for (int x = 0; x < cell.width(); x++) {
+          own[y][0] += cell.at(x, y) / cell.width();
+        }
+      }
+      own = smoothed(own, sigma);
+      for (int y = 1; y + 1 < rows.length; y++) {
+        double step = own[y + 1][0] - own[y - 1][0];
+        step = Math.max(-MOST_STEP, Math.min(MOST_STEP, step)) / lattice.count();
+        mean[y] += Math.abs(step);
+        rise[y] += step;
+      }
+    }
+    double[] sorted = mean.clone();
+    Arrays.sort(sorted);
+    double noise = sorted[sorted.length / 5];
+    for (int y = 0; y < rows.length; y++) {
+      change[y] += Math.max(0, mean[y] - noise);
     }
   }
 

@@ -71,7 +71,7 @@ public final class RowFinder {
           break;
         }
       }
-      fits.sort(Comparator.comparing((RowFit f) -> !accepted(f)).thenComparing(f -> -f.score()));
+      fits.sort(order());
       List<RowCandidate> considered = fits.stream().map(this::candidate).toList();
       if (fits.isEmpty()) {
         return new RowOutcome.NotFound(
@@ -129,11 +129,28 @@ public final class RowFinder {
         if (promising && fitted < tuning.mostFits()) {
           RowFit fit = fit(hit);
           fitted++;
-          if (hinted(fit) && fits.stream().noneMatch(f -> f.samePlace(fit, lattice))) {
-            fits.add(fit);
+          if (hinted(fit)) {
+            keep(fit);
           }
         }
       }
+    }
+
+    /** Of fits to one place the better one stays. */
+    private void keep(RowFit fit) {
+      for (int i = 0; i < fits.size(); i++) {
+        if (fits.get(i).samePlace(fit, lattice)) {
+          if (order().compare(fit, fits.get(i)) < 0) {
+            fits.set(i, fit);
+          }
+          return;
+        }
+      }
+      fits.add(fit);
+    }
+
+    private Comparator<RowFit> order() {
+      return Comparator.comparing((RowFit f) -> !accepted(f)).thenComparing(f -> -f.score());
     }
 
     /** In an uneven row the comb may have caught part of the even run only. */

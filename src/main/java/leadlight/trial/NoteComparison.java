@@ -9,9 +9,10 @@ import leadlight.model.ScoredPhoto;
 
 /**
  * Sets what Leadlight said of a real photo beside a person's note of its row. A row is right if the
- * median distance of its leads from the noted middles, across the leads, is below 0.35 pitch and
- * most of its leads overlap the noted ones lengthwise (the notes are loose that way). Notes count
- * from the left with the body held above; a connector that counts from the right is turned round.
+ * median distance of its leads from the noted middles, across the leads, is below 0.35 pitch. Along
+ * the leads the notes are loose; there it is only told if most leads miss the noted ones
+ * altogether. Notes count from the left with the body held above; a connector that counts from the
+ * right is turned round.
  */
 public final class NoteComparison {
 
@@ -20,7 +21,8 @@ public final class NoteComparison {
   /** Compares one photo. */
   public static NoteOutcome of(RowNote note, ScoredPhoto scored) {
     if (scored.row() instanceof RowOutcome.NotFound none) {
-      return new NoteOutcome(note, RowResult.NOT_FOUND, Double.NaN, none.reason(), List.of());
+      return new NoteOutcome(
+          note, RowResult.NOT_FOUND, Double.NaN, false, none.reason(), List.of());
     }
     List<GradedJoint> joints = scored.joints();
     double[] across = new double[note.leads()];
@@ -38,11 +40,11 @@ public final class NoteComparison {
       overlapping += along < reach ? 1 : 0;
     }
     double median = Quantiles.median(across);
-    boolean right = median < Comparison.RIGHT_BELOW_OF_PITCH && 2 * overlapping > note.leads();
     return new NoteOutcome(
         note,
-        right ? RowResult.RIGHT : RowResult.WRONG,
+        median < Comparison.RIGHT_BELOW_OF_PITCH ? RowResult.RIGHT : RowResult.WRONG,
         median,
+        2 * overlapping > note.leads(),
         "",
         joints.stream().map(GradedJoint::verdict).toList());
   }

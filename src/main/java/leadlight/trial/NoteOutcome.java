@@ -9,11 +9,17 @@ import leadlight.model.Verdict;
  * @param note what a person noted
  * @param row what the row was worth
  * @param medianOfPitch median distance across the leads over the pitch; NaN if no row was found
+ * @param overlaps whether most leads overlap the noted ones lengthwise
  * @param reason why no row was found; empty if one was
  * @param verdicts what was said of each joint, pin 1 first; empty if no row was found
  */
 public record NoteOutcome(
-    RowNote note, RowResult row, double medianOfPitch, String reason, List<Verdict> verdicts) {
+    RowNote note,
+    RowResult row,
+    double medianOfPitch,
+    boolean overlaps,
+    String reason,
+    List<Verdict> verdicts) {
 
   /** Copies the list. */
   public NoteOutcome {

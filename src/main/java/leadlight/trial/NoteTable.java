@@ -11,7 +11,7 @@ public final class NoteTable {
 
   private NoteTable() {}
 
-  /** The table, then a line for each row that is not right; ends with a line break. */
+  /** The table, then a line for each row with something to say; ends with a line break. */
   public static String of(NoteSummary summary, List<NoteOutcome> outcomes) {
     StringBuilder text = new StringBuilder();
     line(text, "%d real photos with annotated rows%n", summary.photos());
@@ -41,7 +41,7 @@ public final class NoteTable {
           TrialTable.rate(group.otherDefects()));
     }
     for (NoteOutcome outcome : outcomes) {
-      if (outcome.row() != RowResult.RIGHT) {
+      if (outcome.row() != RowResult.RIGHT || !outcome.overlaps()) {
         line(text, "  %s %s%n", outcome.note().photo(), why(outcome));
       }
     }
@@ -49,10 +49,13 @@ public final class NoteTable {
   }
 
   private static String why(NoteOutcome outcome) {
-    return outcome.row() == RowResult.NOT_FOUND
-        ? "not found: " + outcome.reason()
-        : String.format(
-            Locale.ROOT, "wrong: %.2f pitch off in the median", outcome.medianOfPitch());
+    return switch (outcome.row()) {
+      case NOT_FOUND -> "not found: " + outcome.reason();
+      case WRONG ->
+          String.format(
+              Locale.ROOT, "wrong: %.2f pitch off in the median", outcome.medianOfPitch());
+      case RIGHT -> "right across the leads, but beside them lengthwise";
+    };
   }
 
   private static void line(StringBuilder text, String format, Object... arguments) {

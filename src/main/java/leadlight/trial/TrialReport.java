@@ -154,6 +154,7 @@ public final class TrialReport {
     put(node, "pitch_px", outcome.note().pitchPx());
     node.put("factory", outcome.note().factory());
     row(node, outcome.row(), outcome.medianOfPitch(), outcome.reason());
+    node.put("overlaps_lengthwise", outcome.overlaps());
     ArrayNode verdicts = node.putArray("verdicts");
     outcome.verdicts().forEach(verdict -> verdicts.add(verdict.id()));
     return node;

@@ -43,11 +43,12 @@ class NoteComparisonTest {
   }
 
   @Test
-  void alongTheLeadsOverlapIsEnough() {
+  void alongTheLeadsItIsToldIfTheyMissTheNotedOnes() {
     RowNote note = note(40, true);
 
-    assertThat(outcome(note, 0, 29, Verdict.ACCEPTABLE).row()).isEqualTo(RowResult.RIGHT);
-    assertThat(outcome(note, 0, 31, Verdict.ACCEPTABLE).row()).isEqualTo(RowResult.WRONG);
+    assertThat(outcome(note, 0, 29, Verdict.ACCEPTABLE).overlaps()).isTrue();
+    assertThat(outcome(note, 0, 31, Verdict.ACCEPTABLE).overlaps()).isFalse();
+    assertThat(outcome(note, 0, 31, Verdict.ACCEPTABLE).row()).isEqualTo(RowResult.RIGHT);
   }
 
   @Test

@@ -2,9 +2,7 @@ package leadlight.row;
 
 import java.util.Optional;
 
-/**
- * Whether a fitted row is good enough to be reported. Says what is wrong and what to change.
- */
+/** Whether a fitted row is good enough to be reported; if not, what is wrong and what to change. */
 final class Acceptance {
 
   private final AcceptanceTuning tuning;
@@ -20,13 +18,21 @@ final class Acceptance {
     EndChoice ends = fit.ends();
     if (ends.cropped()) {
       return Optional.of(
-          "the row of " + leads + " leads runs out of the picture; take the photo with the whole"
-              + " row in it");
+          "the row of %d leads runs out of the picture; take the photo with the whole row in it"
+              .formatted(leads));
     }
-    if (ends.inside() < tuning.leastInside() || fit.zone().lock() < tuning.leastLock()) {
+    if (ends.inside() >= tuning.leastInside()
+        && ends.outside() > tuning.mostOutside()
+        && !ends.runsOut()) {
       return Optional.of(
-          "nothing looks enough like a row of " + leads + " leads; check the number of leads, and"
-              + " that the whole row is sharp and in the picture");
+          "a row shows, but it goes on beyond %d leads; check the number of leads"
+              .formatted(leads));
+    }
+    if (!looksLikeLeads(fit)) {
+      return Optional.of(
+          ("nothing looks enough like a row of %d leads; check the number of leads, and that the"
+                  + " whole row is sharp and in the picture")
+              .formatted(leads));
     }
     if (Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0) < tuning.leastPitchPx()) {
       return Optional.of(
@@ -34,13 +40,19 @@ final class Acceptance {
     }
     if (ends.lastLead() < tuning.leastLastLead()) {
       return Optional.of(
-          "a row shows, but fewer than " + leads + " leads; check the number of leads, and that no"
-              + " end of the row is covered or cut off");
-    }
-    if (ends.outside() > tuning.mostOutside() && !ends.runsOut()) {
-      return Optional.of(
-          "a row shows, but it goes on beyond " + leads + " leads; check the number of leads");
+          ("a row shows, but of fewer than %d leads; check the number of leads, and that no end of"
+                  + " the row is covered or cut off")
+              .formatted(leads));
     }
     return Optional.empty();
+  }
+
+  private boolean looksLikeLeads(RowFit fit) {
+    EndChoice ends = fit.ends();
+    boolean contrast =
+        ends.runsOut() || ends.inside() - 0.5 * ends.outside() >= tuning.leastContrast();
+    return contrast
+        && ends.inside() >= tuning.leastInside()
+        && fit.zone().lock() >= tuning.leastLock();
   }
 }

@@ -1,9 +1,12 @@
 package leadlight.row;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+
 /**
  * When a fitted row is reported.
  *
  * @param leastInside least mean likeness of its leads to their common picture
+ * @param leastContrast least mean likeness inside less half the likeness beyond an end
  * @param leastLock least phase lock of its zone
  * @param leastLastLead least likeness of the first and of the last lead
  * @param mostOutside most likeness just beyond an end
@@ -13,11 +16,12 @@ package leadlight.row;
  * @param larger how many times longer a row must be to be preferred to another
  */
 record AcceptanceTuning(
-    double leastInside,
-    double leastLock,
-    double leastLastLead,
-    double mostOutside,
-    double leastPitchPx,
-    double leastBodySide,
-    double alike,
-    double larger) {}
+    @JsonProperty(required = true) double leastInside,
+    @JsonProperty(required = true) double leastContrast,
+    @JsonProperty(required = true) double leastLock,
+    @JsonProperty(required = true) double leastLastLead,
+    @JsonProperty(required = true) double mostOutside,
+    @JsonProperty(required = true) double leastPitchPx,
+    @JsonProperty(required = true) double leastBodySide,
+    @JsonProperty(required = true) double alike,
+    @JsonProperty(required = true) double larger) {}

@@ -67,7 +67,7 @@ final class CoarseSearch {
     for (CombHit hit : hits) {
       if (kept.stream().noneMatch(k -> k.sameRow(hit, teeth))) {
         kept.add(hit);
-        if (kept.size() == tuning.mostCandidates()) {
+        if (kept.size() == tuning.comb().mostCandidates()) {
           break;
         }
       }

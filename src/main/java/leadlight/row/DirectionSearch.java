@@ -41,10 +41,13 @@ final class DirectionSearch {
       double angle = (peak + 0.5) * BIN_RAD;
       boolean apart =
           directions.stream()
-              .allMatch(d -> Math.abs(Math.sin(2 * (d - angle))) > Math.sin(2 * tuning.apartRad()));
+              .allMatch(
+                  d ->
+                      Math.abs(Math.sin(2 * (d - angle)))
+                          > Math.sin(2 * tuning.direction().apartRad()));
       if (apart
-          && smooth[peak] >= tuning.peakShare() * highest
-          && directions.size() < tuning.mostDirections()) {
+          && smooth[peak] >= tuning.direction().peakShare() * highest
+          && directions.size() < tuning.direction().most()) {
         directions.add(angle);
       }
     }

@@ -8,8 +8,8 @@ import leadlight.model.ColourPatch;
 import leadlight.model.Homography;
 
 /**
- * Which N of N + k places are the row: the ones whose inside looks like leads and whose outside does
- * not.
+ * Which N of N + k places are the row: the ones whose inside looks like leads and whose outside
+ * does not.
  *
  * @param shift how many pitches the row lies further right than assumed
  * @param score mean likeness inside less likeness just outside, per lead
@@ -94,10 +94,10 @@ record EndChoice(
       double left = beyond(shift - 1.0, shift - 2.0, 0);
       double right = beyond(lattice.span() + shift + 1, lattice.span() + shift + 2, n - 1);
       double score = (inside - left - right) / n;
-      double last =
-          Math.min(likeness(shift, 0), likeness(lattice.span() + shift, n - 1));
+      double last = Math.min(likeness(shift, 0), likeness(lattice.span() + shift, n - 1));
       boolean runsOut =
-          !seen(left > right ? shift - 3.0 : lattice.span() + shift + 3) && Math.min(left, right) < 0.4;
+          !seen(left > right ? shift - 3.0 : lattice.span() + shift + 3)
+              && Math.min(left, right) < 0.4;
       return new EndChoice(
           shift, score, 0, inside / n, Math.max(left, right), last, cropped, runsOut);
     }

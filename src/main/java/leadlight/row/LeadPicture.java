@@ -7,8 +7,8 @@ import leadlight.model.Plane;
 import leadlight.vision.Matching;
 
 /**
- * The row's own picture of a lead: the strip, less its mean over a pitch, folded by the lattice, the
- * median of all leads pixel by pixel; and how well a place of the row matches it.
+ * The row's own picture of a lead: the strip, less its mean over a pitch, folded by the lattice,
+ * the median of all leads pixel by pixel; and how well a place of the row matches it.
  *
  * @param ripples the strip's colours less their means over a pitch along the row
  * @param picture the median lead, one pitch wide
@@ -89,7 +89,9 @@ record LeadPicture(ColourPatch ripples, ColourPatch picture, double vFrom, doubl
     return weights == 0 ? 0 : sum / weights;
   }
 
-  /** Likeness of rows y to {@code to} of the picture to the place, and the picture's energy there. */
+  /**
+   * Likeness of rows y to {@code to} of the picture to the place, and the picture's energy there.
+   */
   private double[] segment(ColourPatch place, int dx, int dy, int from, int to) {
     Plane[] a = {picture.red(), picture.green(), picture.blue()};
     Plane[] b = {place.red(), place.green(), place.blue()};

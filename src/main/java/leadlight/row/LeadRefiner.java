@@ -5,7 +5,8 @@ import leadlight.model.Plane;
 /**
  * Each lead's own place: its foot near the toe matched across with the row's typical foot, its toe
  * matched along; leads that match badly stay closer to the row's lattice. The typical foot's middle
- * is its own axis of symmetry, as lead tops may stand off the lands' lattice (tilt, a shifted part).
+ * is its own axis of symmetry, as lead tops may stand off the lands' lattice (tilt, a shifted
+ * part).
  */
 final class LeadRefiner {
 
@@ -30,8 +31,13 @@ final class LeadRefiner {
   private final double[][][] feet;
   private final double[][] typicalFoot;
   private final double axis;
+  private final RowTuning.Spread spread;
+  private final double pitchPx;
 
-  LeadRefiner(Strip strip, Lattice lattice, ToeLocator ends) {
+  LeadRefiner(
+      Strip strip, Lattice lattice, ToeLocator ends, RowTuning.Spread spread, double pitchPx) {
+    this.spread = spread;
+    this.pitchPx = pitchPx;
     this.strip = strip;
     this.lattice = lattice;
     this.ends = ends;
@@ -62,7 +68,11 @@ final class LeadRefiner {
     double trust = Math.max(0, Math.min(1, (match - 0.6) / 0.3));
     double seen = (peak(scores, best) - reach) / s;
     double du = axis + trust * seen;
-    double uAcross = 0.008 + 0.05 * Math.sqrt(Math.max(0, 1 - match)) * 0.6 + (1 - trust) * 0.06;
+    double uAcross =
+        spread.across()
+            + spread.acrossMismatch() * Math.sqrt(1 - match)
+            + spread.acrossUntrusted() * (1 - trust)
+            + spread.acrossPx() / pitchPx;
     double[] along = along(k, du);
     return new Place(du, along[0], match, uAcross, along[1]);
   }
@@ -77,16 +87,15 @@ final class LeadRefiner {
     double[] scores = new double[2 * reach + 1];
     int best = 0;
     for (int shift = -reach; shift <= reach; shift++) {
-      scores[shift + reach] =
-          correlation(column(typical), centre, column(own), centre + shift, w);
+      scores[shift + reach] = correlation(column(typical), centre, column(own), centre + shift, w);
       if (scores[shift + reach] > scores[best]) {
         best = shift + reach;
       }
     }
     boolean trusted = scores[best] > 0.8 && best > 0 && best < 2 * reach;
     double dv = trusted ? 0.6 * (peak(scores, best) - reach) / s : 0;
-    double own2 = trusted ? 0.012 : 0.03;
-    return new double[] {dv, Math.hypot(own2, ends.uToe())};
+    double uOwn = (trusted ? spread.along() : spread.alongUntrusted()) + spread.alongPx() / pitchPx;
+    return new double[] {dv, Math.hypot(uOwn, ends.uToe())};
   }
 
   private double[] typicalToe;
@@ -121,7 +130,11 @@ final class LeadRefiner {
   private double[] toeProfile(double u) {
     Plane cut =
         strip.cut(
-            strip.grey(), u - TOE_HALF_WIDTH, u + TOE_HALF_WIDTH, ends.toe() - 0.4, ends.toe() + 0.4);
+            strip.grey(),
+            u - TOE_HALF_WIDTH,
+            u + TOE_HALF_WIDTH,
+            ends.toe() - 0.4,
+            ends.toe() + 0.4);
     double[] out = new double[cut.height()];
     for (int y = 0; y < out.length; y++) {
       for (int x = 0; x < cut.width(); x++) {

@@ -27,7 +27,7 @@ final class RowBuilder {
   }
 
   RowOutcome build(Pyramid photo, RowFit fit, List<RowCandidate> considered) {
-    double upper = new BodySideJudge(tuning.bodyWeights()).upper(BodyCues.of(fit, lattice));
+    double upper = BodyCueMeter.of(fit, lattice).upper(tuning.bodyCues());
     if (Math.max(upper, 1 - upper) < tuning.acceptance().leastBodySide()) {
       return new RowOutcome.NotFound(
           "a row shows, but not on which side of it the connector's body lies; take the photo with"
@@ -56,7 +56,7 @@ final class RowBuilder {
       List<RowCandidate> considered) {
     int n = spec.leads();
     Homography map = strip.uvToPhoto();
-    LeadRefiner refiner = new LeadRefiner(strip, lattice, ends);
+    LeadRefiner refiner = new LeadRefiner(strip, lattice, ends, tuning.spread(), pitchPx);
     List<Lead> leads = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       int k = spec.pin1Reversed() ? n - 1 - i : i;

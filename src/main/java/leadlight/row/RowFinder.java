@@ -18,8 +18,9 @@ import leadlight.vision.Pyramid;
  * <p>Coarse: combs of N teeth in reduced pictures, along the directions of their edges, large
  * pitches first. Then each candidate is straightened, its pitch, drift, slant and slope fitted,
  * folded to the row's own lead picture, and the N places chosen whose inside looks like leads and
- * whose outside does not. Then the body's side is judged, which fixes the numbering, and each lead's
- * toe is located. Finer pictures are searched only while no row was accepted. Deterministic.
+ * whose outside does not. Then the body's side is judged, which fixes the numbering, and each
+ * lead's toe is located. Finer pictures are searched only while no clear row was found.
+ * Deterministic.
  */
 public final class RowFinder {
 
@@ -27,7 +28,7 @@ public final class RowFinder {
 
   /** A finder with the built-in tuning. */
   public RowFinder() {
-    this.tuning = RowTuning.standard();
+    this.tuning = RowTuning.builtIn();
   }
 
   /**
@@ -67,7 +68,7 @@ public final class RowFinder {
       CoarseSearch coarse = new CoarseSearch(tuning, run.count(), photo);
       for (double reduction : coarse.reductions()) {
         fit(coarse.candidates(reduction));
-        if (fits.stream().anyMatch(this::accepted)) {
+        if (fits.stream().anyMatch(f -> accepted(f) && f.score() >= tuning.comb().settled())) {
           break;
         }
       }
@@ -75,7 +76,8 @@ public final class RowFinder {
       List<RowCandidate> considered = fits.stream().map(this::candidate).toList();
       if (fits.isEmpty()) {
         return new RowOutcome.NotFound(
-            "no row of %d leads shows; check the number of leads, or take the photo so that the row fills most of the width"
+            ("no row of %d leads shows; check the number of leads, or take the photo so that the row"
+                    + " fills most of the width")
                 .formatted(spec.leads()),
             considered);
       }
@@ -105,7 +107,8 @@ public final class RowFinder {
                 && best.score() - other.score() < tuning.acceptance().alike();
         if (alike) {
           return new RowOutcome.NotFound(
-              "two rows of %d leads show; point at the one to score, or take the photo so that only it shows"
+              ("two rows of %d leads show; point at the one to score, or take the photo so that only"
+                      + " it shows")
                   .formatted(spec.leads()),
               considered);
         }
@@ -125,8 +128,10 @@ public final class RowFinder {
       int fitted = 0;
       for (CombHit hit : hits) {
         boolean promising =
-            hit.score() > Math.max(tuning.leastComb(), 0.6 * hits.get(0).score());
-        if (promising && fitted < tuning.mostFits()) {
+            hit.score()
+                > Math.max(
+                    tuning.comb().leastScore(), tuning.comb().shareOfBest() * hits.get(0).score());
+        if (promising && fitted < tuning.comb().mostFits()) {
           RowFit fit = fit(hit);
           fitted++;
           if (hinted(fit)) {

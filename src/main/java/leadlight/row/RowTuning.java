@@ -1,18 +1,78 @@
 package leadlight.row;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import leadlight.data.DataFile;
+
+/**
+ * The figures of {@code models/row/search.json}.
+ *
+ * @param source how and on what they were set
+ * @param direction directions of edges to follow
+ * @param comb coarse candidates to follow
+ * @param bodyCues weights of the cues for the body's side
+ * @param toe where toes and heels are looked for
+ * @param spread uncertainties of a lead's place
+ * @param acceptance when a row is reported
+ */
 record RowTuning(
-    double apartRad,
-    double peakShare,
-    int mostDirections,
-    double leastComb,
-    int mostCandidates,
-    int mostFits,
-    double[] bodyWeights,
-    ToeTuning toe,
-    AcceptanceTuning acceptance) {
-  static RowTuning standard() {
-    return new RowTuning(
-        0.10, 0.3, 3, 0.45, 8, 3,
-        new double[] {-0.026, -0.01, 2.347, 1.852, -12.4, -1.641, -5.098, -1.911}, new ToeTuning(0.045,0.70,0.15,0.35,0.08,0.5,0.4,0.2,1.2,9,0.07,0.15,0.42,1.45,0.2,0.016, 0.04, 0.15), new AcceptanceTuning(0.70, 0.45, 0.32, 0.65, 9.5, 0.7, 0.08, 1.5));
+    @JsonProperty(required = true) List<String> source,
+    @JsonProperty(required = true) Direction direction,
+    @JsonProperty(required = true) Comb comb,
+    @JsonProperty(required = true) BodyCues bodyCues,
+    @JsonProperty(required = true) ToeTuning toe,
+    @JsonProperty(required = true) Spread spread,
+    @JsonProperty(required = true) AcceptanceTuning acceptance) {
+
+  /**
+   * Directions of edges.
+   *
+   * @param apartRad two directions closer than this are one
+   * @param peakShare least strength, of the strongest
+   * @param most how many at most
+   */
+  record Direction(
+      @JsonProperty(required = true) double apartRad,
+      @JsonProperty(required = true) double peakShare,
+      @JsonProperty(required = true) int most) {}
+
+  /**
+   * Combs.
+   *
+   * @param leastScore least score of a comb to be fitted
+   * @param shareOfBest the same, of the best at that reduction
+   * @param mostCandidates how many are kept at a reduction
+   * @param mostFits how many are fitted at a reduction
+   * @param settled score of an accepted row from which on no finer picture is searched
+   */
+  record Comb(
+      @JsonProperty(required = true) double leastScore,
+      @JsonProperty(required = true) double shareOfBest,
+      @JsonProperty(required = true) int mostCandidates,
+      @JsonProperty(required = true) int mostFits,
+      @JsonProperty(required = true) double settled) {}
+
+  /**
+   * Standard uncertainties of a lead's place, in pitches unless said otherwise.
+   *
+   * @param across of a lead that matches perfectly
+   * @param acrossMismatch added for a mismatch, times the root of (1 - match)
+   * @param acrossUntrusted added where the match is too bad to move the lead
+   * @param acrossPx in photo pixels
+   * @param along of a toe matched along the lead
+   * @param alongUntrusted of a toe that could not be matched
+   * @param alongPx in photo pixels
+   */
+  record Spread(
+      @JsonProperty(required = true) double across,
+      @JsonProperty(required = true) double acrossMismatch,
+      @JsonProperty(required = true) double acrossUntrusted,
+      @JsonProperty(required = true) double acrossPx,
+      @JsonProperty(required = true) double along,
+      @JsonProperty(required = true) double alongUntrusted,
+      @JsonProperty(required = true) double alongPx) {}
+
+  static RowTuning builtIn() {
+    return DataFile.builtIn("row/search.json").read(RowTuning.class);
   }
 }

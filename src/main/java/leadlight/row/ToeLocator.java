@@ -7,9 +7,10 @@ import java.util.List;
  * Where toes, heels and land ends lie along v, common to the row, from the strip folded by its
  * lattice; the body is on the strip's upper side.
  *
- * <p>The foot's top is flat and even under any lamp; the toe is where that ends. Usually the picture
- * turns darker there (the lead's wall, the start of the fillet); a bright band that follows belongs
- * to the fillet. Where a low lamp shows nothing but the band, the toe lies a little before it.
+ * <p>The foot's top is flat and even under any lamp; the toe is where that ends. Usually the
+ * picture turns darker there (the lead's wall, the start of the fillet); a bright band that follows
+ * belongs to the fillet. Where a low lamp shows nothing but the band, the toe lies a little before
+ * it.
  *
  * @param landToe open end of the lands
  * @param toe open end of the leads

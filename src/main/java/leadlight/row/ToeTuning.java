@@ -1,5 +1,7 @@
 package leadlight.row;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+
 /**
  * Figures for locating toes and heels. Distances with {@code Mm} are on the part, the others in
  * pitches; shares are of the strongest change in the range searched.
@@ -24,21 +26,21 @@ package leadlight.row;
  * @param uGuess uncertainty of a toe not seen
  */
 record ToeTuning(
-    double openingEdge,
-    double farthestMm,
-    double nearestMm,
-    double usualMm,
-    double faintShare,
-    double strongShare,
-    double widestBand,
-    double ridge,
-    double ridgeShare,
-    double flatStep,
-    double bandAheadMm,
-    double heelShare,
-    double shortestFootMm,
-    double longestFootMm,
-    double landBehindHeelMm,
-    double uFall,
-    double uBand,
-    double uGuess) {}
+    @JsonProperty(required = true) double openingEdge,
+    @JsonProperty(required = true) double farthestMm,
+    @JsonProperty(required = true) double nearestMm,
+    @JsonProperty(required = true) double usualMm,
+    @JsonProperty(required = true) double faintShare,
+    @JsonProperty(required = true) double strongShare,
+    @JsonProperty(required = true) double widestBand,
+    @JsonProperty(required = true) double ridge,
+    @JsonProperty(required = true) double ridgeShare,
+    @JsonProperty(required = true) double flatStep,
+    @JsonProperty(required = true) double bandAheadMm,
+    @JsonProperty(required = true) double heelShare,
+    @JsonProperty(required = true) double shortestFootMm,
+    @JsonProperty(required = true) double longestFootMm,
+    @JsonProperty(required = true) double landBehindHeelMm,
+    @JsonProperty(required = true) double uFall,
+    @JsonProperty(required = true) double uBand,
+    @JsonProperty(required = true) double uGuess) {}

@@ -25,8 +25,7 @@ record Zone(double from, double to, double lock) {
       strongest = Math.max(strongest, waves.amplitude(b));
     }
     for (int b = 0; b < waves.bands; b++) {
-      lock[b] =
-          waves.lock(b)[0] * Math.min(1, waves.amplitude(b) / (CLEAR_SHARE * strongest));
+      lock[b] = waves.lock(b)[0] * Math.min(1, waves.amplitude(b) / (CLEAR_SHARE * strongest));
       if (Math.abs(waves.v(b)) < reach && (best < 0 || lock[b] > lock[best])) {
         best = b;
       }

@@ -12,8 +12,8 @@ public final class Matching {
   private Matching() {}
 
   /**
-   * Normalised cross-correlation (means removed, channels together) of a template with each place of
-   * an image: the value at (x, y) is for the template's first pixel at (x, y). Places without
+   * Normalised cross-correlation (means removed, channels together) of a template with each place
+   * of an image: the value at (x, y) is for the template's first pixel at (x, y). Places without
    * contrast give 0.
    */
   public static Plane correlation(ColourPatch image, ColourPatch template) {

@@ -4,16 +4,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import leadlight.data.WholeFile;
+import leadlight.model.GradedJoint;
 import leadlight.model.UserError;
+import leadlight.model.Verdict;
 import leadlight.report.CloseUps;
 import leadlight.trial.CloseUpView;
 import leadlight.trial.JointOutcome;
-import leadlight.trial.JointResult;
+import leadlight.trial.NoteOutcome;
+import leadlight.trial.Opinion;
 import leadlight.trial.PhotoOutcome;
+import leadlight.trial.RowNote;
 import leadlight.trial.Slip;
 import leadlight.vision.Frame;
 
@@ -23,17 +27,27 @@ final class SlipSheets {
   /** More than this many on a sheet nobody looks through. */
   private static final int MOST = 60;
 
-  private static final Map<JointResult, String> FILES =
-      Map.of(
-          JointResult.MISSED, "misses.png",
-          JointResult.FALSE_CALL, "false-calls.png",
-          JointResult.UNJUDGED, "unjudged.png");
+  /** What a sheet shows. */
+  enum Sheet {
+    MISSED("misses.png", "misses"),
+    FALSE_CALL("false-calls.png", "false calls"),
+    UNJUDGED("unjudged.png", "unjudged"),
+    FACTORY_CALL("factory-calls.png", "factory joints called defect");
 
-  private final Map<JointResult, List<byte[]>> tiles = new TreeMap<>();
-  private final Map<JointResult, Integer> counts = new TreeMap<>();
+    private final String file;
+    private final String title;
+
+    Sheet(String file, String title) {
+      this.file = file;
+      this.title = title;
+    }
+  }
+
+  private final Map<Sheet, List<byte[]>> tiles = new EnumMap<>(Sheet.class);
+  private final Map<Sheet, Integer> counts = new EnumMap<>(Sheet.class);
 
   /** A slip and its close-up. */
-  record Tile(JointResult result, byte[] png) {}
+  record Tile(Sheet sheet, byte[] png) {}
 
   /** The close-ups of a photo's slips. */
   static List<Tile> tiles(PhotoOutcome outcome, Frame photo) {
@@ -49,15 +63,36 @@ final class SlipSheets {
                   slip.photo() + " pin " + slip.pin() + ", " + outcome.truth().lamp(),
                   "is " + slip.truth(),
                   "said " + slip.opinion()));
-      tiles.add(new Tile(slip.result(), png));
+      tiles.add(new Tile(Sheet.valueOf(slip.result().name()), png));
+    }
+    return tiles;
+  }
+
+  /** The close-ups of a factory's joints that were called a defect. */
+  static List<Tile> tiles(NoteOutcome outcome, Frame photo) {
+    List<Tile> tiles = new ArrayList<>();
+    RowNote note = outcome.note();
+    for (int i = 0; note.factory() && i < outcome.joints().size(); i++) {
+      GradedJoint joint = outcome.joints().get(i);
+      if (joint.verdict() == Verdict.DEFECT) {
+        byte[] png =
+            CloseUps.tile(
+                photo,
+                CloseUpView.of(note, i, CloseUps.PICTURE_PX),
+                joint.joint().lead().toePx(),
+                List.of(
+                    note.photo() + " lead " + (i + 1) + ", " + note.kind(),
+                    "said " + Opinion.words(joint)));
+        tiles.add(new Tile(Sheet.FACTORY_CALL, png));
+      }
     }
     return tiles;
   }
 
   void addAll(List<Tile> more) {
     for (Tile tile : more) {
-      counts.merge(tile.result(), 1, Integer::sum);
-      List<byte[]> kept = tiles.computeIfAbsent(tile.result(), result -> new ArrayList<>());
+      counts.merge(tile.sheet(), 1, Integer::sum);
+      List<byte[]> kept = tiles.computeIfAbsent(tile.sheet(), sheet -> new ArrayList<>());
       if (kept.size() < MOST) {
         kept.add(tile.png());
       }
@@ -66,21 +101,21 @@ final class SlipSheets {
 
   /** Writes a sheet for each kind that occurs; a sheet of an earlier run that does not goes. */
   void write(Path folder) {
-    for (JointResult result : Slip.KINDS) {
-      Path file = folder.resolve(FILES.get(result));
-      List<byte[]> mine = tiles.getOrDefault(result, List.of());
+    for (Sheet sheet : Sheet.values()) {
+      Path file = folder.resolve(sheet.file);
+      List<byte[]> mine = tiles.getOrDefault(sheet, List.of());
       if (mine.isEmpty()) {
         remove(file);
       } else {
-        WholeFile.write(file, CloseUps.sheet(title(result, mine.size()), mine));
+        WholeFile.write(file, CloseUps.sheet(title(sheet, mine.size()), mine));
       }
     }
   }
 
-  private String title(JointResult result, int shown) {
-    String name = FILES.get(result).replace(".png", "").replace('-', ' ');
+  private String title(Sheet sheet, int shown) {
+    int count = counts.get(sheet);
     return "%d %s%s; ticks at the edges mark the toe as reported"
-        .formatted(counts.get(result), name, shown < counts.get(result) ? ", first " + shown : "");
+        .formatted(count, sheet.title, shown < count ? ", first " + shown : "");
   }
 
   private static void remove(Path file) {

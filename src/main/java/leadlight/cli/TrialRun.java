@@ -118,7 +118,11 @@ final class TrialRun {
             ? ConnectorLibrary.builtIn().find(UNEVEN).rowSpec(0, OptionalInt.empty())
             : plain(note.leads(), note.pitchMm());
     NoteOutcome outcome = NoteComparison.of(note, scorer(row).score(photo));
-    return () -> notes.add(outcome);
+    List<SlipSheets.Tile> tiles = SlipSheets.tiles(outcome, photo.frame());
+    return () -> {
+      notes.add(outcome);
+      sheets.addAll(tiles);
+    };
   }
 
   private static RowSpec plain(int leads, double pitchMm) {

@@ -21,23 +21,30 @@ public final class CloseUpView {
   public static Homography of(PhotoTruth photo, JointTruth joint, int sidePx) {
     PointPx toe = joint.landToePx();
     PointPx heel = joint.landHeelPx();
-    double shownPx = Math.max(PITCHES_ACROSS * photo.pitchPx(), LANDS_ALONG * toe.distanceTo(heel));
-    double scale = shownPx / sidePx;
-    double ux = scale * Math.cos(photo.angleRad());
-    double uy = scale * Math.sin(photo.angleRad());
-    double side = photo.outwards();
-    double vx = -side * uy;
-    double vy = side * ux;
+    PointPx middle = new PointPx((toe.x() + heel.x()) / 2, (toe.y() + heel.y()) / 2);
+    double shownPx = shownPx(photo.pitchPx(), toe.distanceTo(heel));
+    return square(middle, shownPx / sidePx, photo.angleRad(), photo.outwards(), sidePx);
+  }
+
+  /** The same for a lead of a real photo, by its place in the note's order, from 0. */
+  public static Homography of(RowNote photo, int lead, int sidePx) {
+    double shownPx = shownPx(photo.pitchPx(), 2 * photo.halfLengthPx());
+    return square(
+        photo.centresPx().get(lead), shownPx / sidePx, photo.angleRad(), photo.outwards(), sidePx);
+  }
+
+  private static double shownPx(double pitchPx, double lengthPx) {
+    return Math.max(PITCHES_ACROSS * pitchPx, LANDS_ALONG * lengthPx);
+  }
+
+  private static Homography square(
+      PointPx middle, double scale, double angleRad, double outwards, int sidePx) {
+    double ux = scale * Math.cos(angleRad);
+    double uy = scale * Math.sin(angleRad);
+    double vx = -outwards * uy;
+    double vy = outwards * ux;
     double half = (sidePx - 1) / 2.0;
     return new Homography(
-        ux,
-        vx,
-        (toe.x() + heel.x()) / 2 - half * (ux + vx),
-        uy,
-        vy,
-        (toe.y() + heel.y()) / 2 - half * (uy + vy),
-        0,
-        0,
-        1);
+        ux, vx, middle.x() - half * (ux + vx), uy, vy, middle.y() - half * (uy + vy), 0, 0, 1);
   }
 }

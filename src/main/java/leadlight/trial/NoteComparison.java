@@ -1,5 +1,7 @@
 package leadlight.trial;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import leadlight.model.GradedJoint;
 import leadlight.model.Lead;
@@ -24,12 +26,14 @@ public final class NoteComparison {
       return new NoteOutcome(
           note, RowResult.NOT_FOUND, Double.NaN, false, none.reason(), List.of());
     }
-    List<GradedJoint> joints = scored.joints();
+    List<GradedJoint> joints = new ArrayList<>(scored.joints());
+    if (scored.settings().row().pin1Reversed()) {
+      Collections.reverse(joints);
+    }
     double[] across = new double[note.leads()];
     int overlapping = 0;
     for (int i = 0; i < note.leads(); i++) {
-      int pin = scored.settings().row().pin1Reversed() ? note.leads() - 1 - i : i;
-      Lead lead = joints.get(pin).joint().lead();
+      Lead lead = joints.get(i).joint().lead();
       double dx = middle(lead).x() - note.centresPx().get(i).x();
       double dy = middle(lead).y() - note.centresPx().get(i).y();
       double cos = Math.cos(note.angleRad());
@@ -46,7 +50,7 @@ public final class NoteComparison {
         median,
         2 * overlapping > note.leads(),
         "",
-        joints.stream().map(GradedJoint::verdict).toList());
+        joints);
   }
 
   private static PointPx middle(Lead lead) {

@@ -1,6 +1,7 @@
 package leadlight.trial;
 
 import java.util.List;
+import leadlight.model.GradedJoint;
 import leadlight.model.Verdict;
 
 /**
@@ -11,7 +12,7 @@ import leadlight.model.Verdict;
  * @param medianOfPitch median distance across the leads over the pitch; NaN if no row was found
  * @param overlaps whether most leads overlap the noted ones lengthwise
  * @param reason why no row was found; empty if one was
- * @param verdicts what was said of each joint, pin 1 first; empty if no row was found
+ * @param joints what was said of each joint, in the order of the note; empty if no row was found
  */
 public record NoteOutcome(
     RowNote note,
@@ -19,10 +20,15 @@ public record NoteOutcome(
     double medianOfPitch,
     boolean overlaps,
     String reason,
-    List<Verdict> verdicts) {
+    List<GradedJoint> joints) {
 
   /** Copies the list. */
   public NoteOutcome {
-    verdicts = List.copyOf(verdicts);
+    joints = List.copyOf(joints);
+  }
+
+  /** What was said of each joint, in a word; in the order of the note. */
+  public List<Verdict> verdicts() {
+    return joints.stream().map(GradedJoint::verdict).toList();
   }
 }

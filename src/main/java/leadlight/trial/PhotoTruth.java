@@ -58,13 +58,9 @@ public record PhotoTruth(
     return Math.atan2(last().y() - first().y(), last().x() - first().x());
   }
 
-  /**
-   * The side of the row on which the toes are: the unit vector (cos a, sin a) of the row's angle a,
-   * turned by a right angle into (-sin a, cos a) times this, leads away from the body.
-   */
+  /** Which normal of the row leads away from the body; see {@link Directions}. */
   double outwards() {
-    double a = angleRad();
-    return -Math.sin(a) * towardsBodyPx.x() + Math.cos(a) * towardsBodyPx.y() > 0 ? -1 : 1;
+    return Directions.outwards(angleRad(), towardsBodyPx);
   }
 
   private PointPx first() {

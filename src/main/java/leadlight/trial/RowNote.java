@@ -46,4 +46,9 @@ public record RowNote(
     PointPx last = centresPx.get(leads - 1);
     return Math.atan2(last.y() - first.y(), last.x() - first.x());
   }
+
+  /** Which normal of the row leads away from the body; see {@link Directions}. */
+  double outwards() {
+    return Directions.outwards(angleRad(), towardsBodyPx);
+  }
 }

@@ -1,11 +1,8 @@
 package leadlight.trial;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import leadlight.model.Evidence;
-import leadlight.model.FindingKind;
 
 /**
  * A joint that was judged wrongly or not at all, in words.
@@ -22,8 +19,6 @@ public record Slip(String photo, int pin, JointResult result, String truth, Stri
   public static final List<JointResult> KINDS =
       List.of(JointResult.MISSED, JointResult.FALSE_CALL, JointResult.UNJUDGED);
 
-  private static final int MOST_EVIDENCE = 3;
-
   /** All slips of a photo, pin 1 first. */
   public static List<Slip> of(PhotoOutcome photo) {
     List<Slip> slips = new ArrayList<>();
@@ -35,7 +30,7 @@ public record Slip(String photo, int pin, JointResult result, String truth, Stri
                 joint.truth().pin(),
                 joint.result(),
                 truth(joint.truth()),
-                opinion(joint)));
+                Opinion.words(joint.opinion())));
       }
     }
     return slips;
@@ -68,41 +63,5 @@ public record Slip(String photo, int pin, JointResult result, String truth, Stri
               100 * truth.sideOverhangOfLeadWidth().getAsDouble()));
     }
     return text.toString();
-  }
-
-  private static String opinion(JointOutcome joint) {
-    StringBuilder text = new StringBuilder(joint.opinion().verdict().id());
-    String findings =
-        String.join(
-            ", ",
-            joint.opinion().findings().stream()
-                .map(finding -> finding.kind().id())
-                .distinct()
-                .toList());
-    text.append(findings.isEmpty() ? "" : " " + findings);
-    joint.opinion().unjudgedBecause().ifPresent(why -> text.append(": ").append(start(why)));
-    List<String> evidence =
-        joint.opinion().joint().evidence().stream()
-            .sorted(
-                Comparator.comparingDouble(Evidence::probability)
-                    .reversed()
-                    .thenComparing(Evidence::kind))
-            .limit(MOST_EVIDENCE)
-            .map(Slip::words)
-            .toList();
-    text.append(evidence.isEmpty() ? "" : " [" + String.join(", ", evidence) + "]");
-    return text.toString();
-  }
-
-  /** The reason without its advice, which takes more room than a list or a close-up has. */
-  private static String start(String why) {
-    int advice = why.indexOf(": ");
-    return advice < 0 ? why : why.substring(0, advice);
-  }
-
-  private static String words(Evidence evidence) {
-    String other = evidence.kind() == FindingKind.BRIDGE ? " to " + evidence.neighbourPin() : "";
-    return String.format(
-        Locale.ROOT, "%s%s %.2f", evidence.kind().id(), other, evidence.probability());
   }
 }

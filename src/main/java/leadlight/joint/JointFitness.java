@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
+import leadlight.vision.BlurMeter;
 import leadlight.vision.Frame;
 
 /**
@@ -38,7 +39,9 @@ record JointFitness(double pitchPx, double blurPx, double burntShare) {
     int y0 = inside(Math.min(a.y(), b.y()) - margin, photo.heightPx());
     int x1 = inside(Math.max(a.x(), b.x()) + margin, photo.widthPx());
     int y1 = inside(Math.max(a.y(), b.y()) + margin, photo.heightPx());
-    return x1 <= x0 || y1 <= y0 ? 0 : 0;
+    return x1 <= x0 || y1 <= y0
+        ? 0
+        : BlurMeter.edgeSigmaPx(photo, x0, y0, x1 - x0, y1 - y0).orElse(0);
   }
 
   private static int inside(double place, int size) {

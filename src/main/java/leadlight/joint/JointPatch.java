@@ -18,6 +18,8 @@ import leadlight.model.Lead;
  * @param heelY place of the heel, pitches, negative
  * @param landHeelY place of the land's end at the body, pitches, negative
  * @param pitchPx local pitch
+ * @param acrossX one pitch along the row, x in the photo
+ * @param acrossY one pitch along the row, y in the photo
  */
 record JointPatch(
     Lead lead,
@@ -32,4 +34,6 @@ record JointPatch(
     double ahead,
     double heelY,
     double landHeelY,
-    double pitchPx) {}
+    double pitchPx,
+    double acrossX,
+    double acrossY) {}

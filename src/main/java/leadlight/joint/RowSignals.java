@@ -25,11 +25,10 @@ record RowSignals(
     List<Signals> gaps) {
 
   static RowSignals of(Frame photo, RowSpec spec, RowOutcome.Found row) {
-    List<JointPatch> patches = new Straightener(spec, row).patches(photo);
+    List<JointPatch> patches = placed(photo, spec, row);
     RowGeometry geometry = new GeometryFinder(spec, patches).find();
     RowLight light = RowLight.of(patches, geometry);
-    List<LevelledPatch> levelled =
-        patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList();
+    List<LevelledPatch> levelled = levelled(patches, light);
     List<Signals> joints = new ArrayList<>();
     for (LevelledPatch joint : levelled) {
       Signals signals = new Signals();
@@ -42,6 +41,19 @@ record RowSignals(
     List<Signals> gaps = new GapSignals(levelled, geometry).measure();
     RowRelative.add(gaps);
     return new RowSignals(patches, geometry, light, joints, gaps);
+  }
+
+  /** Joints straightened about their leads, displaced leads found first. */
+  private static List<JointPatch> placed(Frame photo, RowSpec spec, RowOutcome.Found row) {
+    List<JointPatch> patches = new Straightener(spec, row.leads()).patches(photo);
+    RowGeometry geometry = new GeometryFinder(spec, patches).find();
+    RowLight light = RowLight.of(patches, geometry);
+    LeadPlacer placer = new LeadPlacer(levelled(patches, light), geometry);
+    return new Straightener(spec, LeadMover.moved(patches, placer.place())).patches(photo);
+  }
+
+  private static List<LevelledPatch> levelled(List<JointPatch> patches, RowLight light) {
+    return patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList();
   }
 
   /** One flat map a joint: its own signals, then those of the gap to the next pin. */

@@ -6,7 +6,6 @@ import leadlight.model.ColourPatch;
 import leadlight.model.Homography;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.vision.Frame;
 
@@ -16,9 +15,9 @@ final class Straightener {
   private final RowSpec spec;
   private final List<Lead> leads;
 
-  Straightener(RowSpec spec, RowOutcome.Found row) {
+  Straightener(RowSpec spec, List<Lead> leads) {
     this.spec = spec;
-    this.leads = row.leads();
+    this.leads = leads;
   }
 
   List<JointPatch> patches(Frame photo) {
@@ -52,7 +51,9 @@ final class Straightener {
         place(across, along, lead.toePx(), lead.landToePx()).y,
         place(across, along, lead.toePx(), lead.heelPx()).y,
         place(across, along, lead.toePx(), lead.landHeelPx()).y,
-        pitchPx);
+        pitchPx,
+        across.x,
+        across.y);
   }
 
   /** One nominal pitch along the row, in pixels, from the neighbours' lands. */

@@ -132,8 +132,7 @@ public final class RowFinder {
                 > Math.max(
                     tuning.comb().leastScore(), tuning.comb().shareOfBest() * hits.get(0).score());
         if (promising && fitted < tuning.comb().mostFits()) {
-          RowFit fit = fit(hit);
-          fitted++;
+          RowFit fit = fit(hit, fitted++);
           if (hinted(fit)) {
             keep(fit);
           }
@@ -158,9 +157,9 @@ public final class RowFinder {
       return Comparator.comparing((RowFit f) -> !accepted(f)).thenComparing(f -> -f.score());
     }
 
-    /** In an uneven row the comb may have caught part of the even run only. */
-    private RowFit fit(CombHit hit) {
-      int reach = run.count() == lattice.count() ? 0 : 2;
+    /** In an uneven row the best two combs may have caught part of the even run only. */
+    private RowFit fit(CombHit hit, int fitted) {
+      int reach = run.count() == lattice.count() || fitted > 1 ? 0 : 2;
       RowFit best = null;
       for (int shift = -reach; shift <= reach; shift++) {
         RowFit fit = RowFit.of(photo, hit.movedAlong(shift), lattice, run);

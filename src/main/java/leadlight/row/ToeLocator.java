@@ -24,10 +24,11 @@ record ToeLocator(double landToe, double toe, double heel, double landHeel, doub
     double landToe =
         landToe(new FoldProfile(strip, lattice, 0.2, 0.02), zone, tuning.openingEdge());
     FoldProfile profile = new FoldProfile(strip, lattice, 0.14, 0.0375);
-    double[] toe = toe(profile, landToe, pitchMm, tuning);
-    double heel = heel(profile, toe[0], pitchMm, tuning);
-    double behind = tuning.landBehindHeelMm() / pitchMm;
-    return new ToeLocator(landToe, toe[0], heel, heel - behind, toe[1]);
+    double least = Math.min(zone.from() + tuning.shortestLead(), landToe - 0.1);
+    double[] toe = toe(profile, landToe, least, pitchMm, tuning);
+    double heel = Math.min(toe[0], Math.max(zone.from(), heel(profile, toe[0], pitchMm, tuning)));
+    double landHeel = Math.max(zone.from(), heel - tuning.landBehindHeelMm() / pitchMm);
+    return new ToeLocator(landToe, toe[0], heel, landHeel, toe[1]);
   }
 
   /** Half-way between the metal's colour and that of the board ahead of it. */
@@ -49,9 +50,10 @@ record ToeLocator(double landToe, double toe, double heel, double landHeel, doub
     return profile.v(y + (at > next ? Math.min(1, (at - half) / (at - next)) : 0)) - openingEdge;
   }
 
-  private static double[] toe(FoldProfile p, double landToe, double pitchMm, ToeTuning t) {
-    int from = p.y(landToe - t.farthestMm() / pitchMm);
-    int to = p.y(landToe - t.nearestMm() / pitchMm);
+  private static double[] toe(
+      FoldProfile p, double landToe, double least, double pitchMm, ToeTuning t) {
+    int from = p.y(Math.max(least, landToe - t.farthestMm() / pitchMm));
+    int to = Math.max(from, p.y(landToe - t.nearestMm() / pitchMm));
     double most = 0;
     for (int y = from; y <= to; y++) {
       most = Math.max(most, p.change(y));
@@ -68,7 +70,7 @@ record ToeLocator(double landToe, double toe, double heel, double landHeel, doub
       return new double[] {p.peak(fall), t.uFall()};
     }
     if (rise < 0) {
-      return new double[] {landToe - t.usualMm() / pitchMm, t.uGuess()};
+      return new double[] {Math.max(least, landToe - t.usualMm() / pitchMm), t.uGuess()};
     }
     int after = strongestFall(p, peaks, rise, p.y(p.v(rise) + t.ridge()));
     if (after >= 0 && p.change(after) > t.ridgeShare() * p.change(rise)) {

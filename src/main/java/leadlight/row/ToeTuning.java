@@ -18,6 +18,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param flatStep change in grey levels below which the land is taken for bare and flat
  * @param bandAheadMm from the toe to the fillet's band where only the band shows
  * @param heelShare weakest change that counts as the heel
+ * @param shortestLead least that shows of a lead between its body and its toe
  * @param shortestFootMm shortest foot
  * @param longestFootMm longest foot
  * @param landBehindHeelMm usual land behind the heel
@@ -38,6 +39,7 @@ record ToeTuning(
     @JsonProperty(required = true) double flatStep,
     @JsonProperty(required = true) double bandAheadMm,
     @JsonProperty(required = true) double heelShare,
+    @JsonProperty(required = true) double shortestLead,
     @JsonProperty(required = true) double shortestFootMm,
     @JsonProperty(required = true) double longestFootMm,
     @JsonProperty(required = true) double landBehindHeelMm,

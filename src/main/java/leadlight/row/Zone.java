@@ -16,6 +16,11 @@ record Zone(double from, double to, double lock) {
 
   private static final double LONGEST_GAP = 0.8;
 
+  /** Over a longer stretch that hardly shows, as a foot as dull as the board, only this will do. */
+  private static final double STRONG_SHARE = 0.8;
+
+  private static final double LONGEST_DULL = 1.5;
+
   /** The zone around the best band near v = 0. */
   static Zone of(Waves waves, double reach) {
     double[] lock = new double[waves.bands];
@@ -47,9 +52,10 @@ record Zone(double from, double to, double lock) {
   private static int reach(double[] lock, int best, int step) {
     int last = best;
     for (int b = best; b >= 0 && b < lock.length; b += step) {
-      if (lock[b] >= SHARE * lock[best]) {
+      double gap = Math.abs(b - last) * Waves.BAND_V;
+      if (lock[b] >= (gap > LONGEST_GAP ? STRONG_SHARE : SHARE) * lock[best]) {
         last = b;
-      } else if (Math.abs(b - last) * Waves.BAND_V > LONGEST_GAP) {
+      } else if (gap > LONGEST_DULL) {
         break;
       }
     }

@@ -11,7 +11,9 @@ import leadlight.model.PointPx;
  */
 final class LeadMover {
 
-  /** A place that differs by less is left as it is: both are good to a few hundredths of a pitch. */
+  /**
+   * A place that differs by less is left as it is: both are good to a few hundredths of a pitch.
+   */
   private static final double LEAST_MOVE = 0.06;
 
   /** Scores scatter; a move must gain at least this, tuned on benchmark/more. */
@@ -50,7 +52,6 @@ final class LeadMover {
   }
 
   private static PointPx shifted(PointPx from, JointPatch joint, double pitches) {
-    return new PointPx(
-        from.x() + joint.acrossX() * pitches, from.y() + joint.acrossY() * pitches);
+    return new PointPx(from.x() + joint.acrossX() * pitches, from.y() + joint.acrossY() * pitches);
   }
 }

@@ -131,14 +131,12 @@ final class LeadPlacer {
       int middle = PatchGrid.column(0);
       this.usualTop = new double[3][];
       for (int plane = 0; plane < 3; plane++) {
-        usualTop[plane] =
-            Arrays.copyOfRange(usual[plane], middle - inside, middle + inside + 1);
+        usualTop[plane] = Arrays.copyOfRange(usual[plane], middle - inside, middle + inside + 1);
       }
       double[] edges = edges(usual);
       int half = half();
       this.usualEdge =
-          Math.max(
-              LEAST_EDGE, (near(edges, middle - half) + near(edges, middle + half)) / 2);
+          Math.max(LEAST_EDGE, (near(edges, middle - half) + near(edges, middle + half)) / 2);
     }
 
     /** A weaker usual edge, a pitch, is noise. */

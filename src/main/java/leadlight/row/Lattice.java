@@ -13,17 +13,15 @@ import leadlight.model.RowSpec;
  */
 record Lattice(double[] u, int[] kinds) {
 
-  /**
-   * @param mirrored whether the strip runs from the last pin to the first
-   */
-  static Lattice of(RowSpec spec, boolean mirrored) {
+  /** The lattice of a row as the connector gives it. */
+  static Lattice of(RowSpec spec) {
     int n = spec.leads();
     double[] u = new double[n];
     int[] kinds = new int[n];
     List<Double> widths = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      LandSpec land = spec.lands().get(mirrored ? n - 1 - i : i);
-      u[i] = (mirrored ? spec.spanMm() - land.uMm() : land.uMm()) / spec.pitchMm();
+      LandSpec land = spec.lands().get(i);
+      u[i] = land.uMm() / spec.pitchMm();
       double width = land.widthMm().orElse(0);
       if (!widths.contains(width)) {
         widths.add(width);

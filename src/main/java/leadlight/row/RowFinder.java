@@ -60,7 +60,7 @@ public final class RowFinder {
       this.spec = spec;
       this.hint = hint;
       this.run = EvenRun.of(spec);
-      this.lattice = Lattice.of(spec, false);
+      this.lattice = Lattice.of(spec);
       this.acceptance = new Acceptance(tuning.acceptance(), spec.leads());
     }
 

@@ -22,15 +22,14 @@ class LatticeTest {
 
   @Test
   void placesAreInPitchesFromTheFirstLand() {
-    Lattice lattice = Lattice.of(TYPE_C, false);
+    Lattice lattice = Lattice.of(TYPE_C);
     assertThat(lattice.u()[1]).isCloseTo(1.6, within(1e-9));
     assertThat(lattice.span()).isCloseTo(12.8, within(1e-9));
   }
 
   @Test
   void landsOfOneWidthAreOneKind() {
-    assertThat(Lattice.of(TYPE_C, false).kinds())
-        .containsExactly(0, 0, 1, 1, 1, 1, 1, 1, 1, 1, 0, 0);
+    assertThat(Lattice.of(TYPE_C).kinds()).containsExactly(0, 0, 1, 1, 1, 1, 1, 1, 1, 1, 0, 0);
   }
 
   private static RowSpec typeC() {

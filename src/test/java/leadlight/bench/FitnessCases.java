@@ -32,6 +32,20 @@ import leadlight.trial.TruthFolder;
  */
 public final class FitnessCases {
 
+  private static final String HEADING =
+      """
+      # What is done with unfit photos
+
+      Made by `leadlight.bench.FitnessCases` (its javadoc has the command); do not edit by hand. Each
+      line: the same %d pictures with truth, altered. Missed: of defects. False calls: of acceptable
+      joints; an acceptable joint that was covered on purpose and is called a defect counts as one.
+      Unjudged: of all counted joints of found rows. A row of which leads were cut off is right if it
+      is not found.
+
+      | what was done | rows right | not found | wrong | missed | false calls | unjudged | said most often |
+      |---|---|---|---|---|---|---|---|
+      """;
+
   private FitnessCases() {}
 
   /** Writes the table; arguments: the folder of pictures, the file to write. */
@@ -39,11 +53,7 @@ public final class FitnessCases {
     List<TrialPhoto> photos =
         TruthFolder.read(Path.of(args[0])).stream().filter(p -> p.truth().isPresent()).toList();
     StringBuilder table = new StringBuilder();
-    table.append("Each line: the same ").append(photos.size());
-    table.append(" pictures, altered. Misses are of defects, false calls of acceptable joints,\n");
-    table.append("unjudged of all counted joints of found rows.\n\n");
-    table.append("| what was done | rows right | not found | wrong | missed | false calls ");
-    table.append("| unjudged | said most often |\n|---|---|---|---|---|---|---|---|\n");
+    table.append(HEADING.formatted(photos.size()));
     Path scratch = Files.createTempDirectory("leadlight-cases-");
     for (Alteration alteration : Alteration.all()) {
       table.append(line(alteration, photos, scratch)).append('\n');

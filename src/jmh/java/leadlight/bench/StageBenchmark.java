@@ -109,7 +109,7 @@ public class StageBenchmark {
   /** Row to joints. */
   @Benchmark
   public List<Joint> joint() {
-    return meter.measure(photo.frame(), row, found);
+    return meter.measure(photo.frame(), row, found).joints();
   }
 
   /** Result to files. */

@@ -11,6 +11,7 @@ import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
+import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.Verdict;
@@ -23,6 +24,7 @@ final class JointGrading {
   private final Decision decision;
   private final Joint joint;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<LimitCheck> checks = new ArrayList<>();
   private final List<String> doubts = new ArrayList<>();
 
   JointGrading(AcceptanceSet limits, int productClass, Decision decision, Joint joint) {
@@ -46,9 +48,9 @@ final class JointGrading {
         findings.stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
     joint.unfitBecause().ifPresent(why -> doubts.add(0, why));
     if (worst != Verdict.DEFECT && (worst == Verdict.UNJUDGED || !doubts.isEmpty())) {
-      return new GradedJoint(joint, Verdict.UNJUDGED, findings, Optional.of(reason()));
+      return new GradedJoint(joint, Verdict.UNJUDGED, findings, checks, Optional.of(reason()));
     }
-    return new GradedJoint(joint, worst, findings, Optional.empty());
+    return new GradedJoint(joint, worst, findings, checks, Optional.empty());
   }
 
   private String reason() {
@@ -121,6 +123,14 @@ final class JointGrading {
     double kept =
         Conformance.probability(
             measured.value(), measured.u(), limit.get().value(), limit.get().bound());
+    checks.add(
+        new LimitCheck(
+            measure,
+            measured,
+            limit.get().value(),
+            limit.get().bound() == Bound.UPPER,
+            kept,
+            limit.get().basis().words()));
     String words =
         String.format(
             Locale.ROOT,

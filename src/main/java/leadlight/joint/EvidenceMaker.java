@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.Evidence;
 import leadlight.model.FindingKind;
+import leadlight.model.Reason;
 
 /** From signals to the chance of each finding, by the scorecards. */
 final class EvidenceMaker {
@@ -51,20 +52,20 @@ final class EvidenceMaker {
   private void wetting(Signals joint, double present, List<Evidence> into) {
     double unwetted = present * judgement.unwetted().chance(joint);
     double open = judgement.openNotStarved().chance(joint);
-    String words = judgement.unwetted().reasons(joint);
+    List<Reason> reasons = judgement.unwetted().reasons(joint);
     boolean openFirst = open >= 0.5;
     FindingKind first = openFirst ? FindingKind.OPEN : FindingKind.INSUFFICIENT;
     FindingKind second = openFirst ? FindingKind.INSUFFICIENT : FindingKind.OPEN;
     double secondShare = Math.min(open, 1 - open);
-    into.add(new Evidence(first, unwetted, 0, words));
+    into.add(evidence(first, unwetted, 0, reasons));
     if (secondShare >= SECOND_NAME_FROM) {
-      into.add(new Evidence(second, unwetted * secondShare, 0, words));
+      into.add(evidence(second, unwetted * secondShare, 0, reasons));
     }
   }
 
   private Evidence bridge(int gap, int neighbourPin) {
     Signals signals = row.gaps().get(gap);
-    return new Evidence(
+    return evidence(
         FindingKind.BRIDGE,
         judgement.bridge().chance(signals),
         neighbourPin,
@@ -72,6 +73,11 @@ final class EvidenceMaker {
   }
 
   private static Evidence simple(FindingKind kind, double chance, Scorecard card, Signals signals) {
-    return new Evidence(kind, chance, 0, card.reasons(signals));
+    return evidence(kind, chance, 0, card.reasons(signals));
+  }
+
+  private static Evidence evidence(
+      FindingKind kind, double chance, int neighbourPin, List<Reason> reasons) {
+    return new Evidence(kind, chance, neighbourPin, Scorecard.words(reasons), reasons);
   }
 }

@@ -10,6 +10,7 @@ import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
+import leadlight.model.RowView;
 import leadlight.vision.Frame;
 
 /**
@@ -21,9 +22,27 @@ public final class JointMeter {
   private final Judgement judgement = Judgement.builtIn();
   private final FitnessLimits limits = FitnessLimits.builtIn();
 
-  /** The joints, pin 1 first. */
-  public List<Joint> measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
+  /**
+   * A measured row.
+   *
+   * @param joints the joints, pin 1 first
+   * @param view what people are shown of them
+   */
+  public record MeasuredRow(List<Joint> joints, RowView view) {
+
+    /** Copies the list. */
+    public MeasuredRow {
+      joints = List.copyOf(joints);
+    }
+  }
+
+  /** Measures all joints. */
+  public MeasuredRow measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
     RowSignals signals = RowSignals.of(frame, spec, row);
+    return new MeasuredRow(joints(frame, spec, signals), new RowViewMaker(signals).view());
+  }
+
+  private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {
     EvidenceMaker evidence = new EvidenceMaker(judgement, signals);
     SizeMeter sizes = new SizeMeter(spec, signals.geometry(), limits);
     List<Joint> joints = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import leadlight.model.Reason;
 
 /**
  * An additive scorecard: each signal earns points by the interval in which it lies; the sum,
@@ -35,13 +36,25 @@ record Scorecard(
   }
 
   /** The signals that speak loudest for a yes, with their values. */
-  String reasons(Signals signals) {
+  List<Reason> reasons(Signals signals) {
     return terms.stream()
-        .sorted(
-            Comparator.comparingDouble(
-                (Term term) -> -term.pointsFor(signals.get(term.signal)) + term.usualPoints))
+        .map(term -> term.reason(signals.get(term.signal)))
+        .sorted(Comparator.comparingDouble((Reason reason) -> -reason.points()))
         .limit(REASONS)
-        .map(term -> term.inWords(signals.get(term.signal)))
+        .toList();
+  }
+
+  /** Reasons as "toe step 0.42 (sound 0.10), ...". */
+  static String words(List<Reason> reasons) {
+    return reasons.stream()
+        .map(
+            reason ->
+                String.format(
+                    Locale.ROOT,
+                    "%s %.2f (sound %.2f)",
+                    reason.signal().replace('_', ' '),
+                    reason.value(),
+                    reason.usual()))
         .collect(Collectors.joining(", "));
   }
 
@@ -88,9 +101,8 @@ record Scorecard(
       return points.get(low);
     }
 
-    String inWords(double value) {
-      return String.format(
-          Locale.ROOT, "%s %.2f (sound %.2f)", signal.replace('_', ' '), value, usual);
+    Reason reason(double value) {
+      return new Reason(signal, value, usual, pointsFor(value) - usualPoints);
     }
   }
 }

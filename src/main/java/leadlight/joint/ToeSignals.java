@@ -1,5 +1,8 @@
 package leadlight.joint;
 
+import java.util.List;
+import leadlight.model.ProfileBand;
+
 /**
  * What the land ahead of the toe shows. A wetted toe has a slope there, which a ring lamp draws as
  * a bright band across the land, a coaxial lamp as a dark one, a dome hardly (mirror rule: a facet
@@ -11,8 +14,22 @@ final class ToeSignals {
 
   private ToeSignals() {}
 
+  /** Half the width over which light along the lead is taken, pitches. */
+  static double leadHalf(RowGeometry geometry) {
+    return 0.8 * geometry.leadHalf();
+  }
+
+  /** The stretches along the lead that tell a fillet from a hard step. */
+  static List<ProfileBand> bands(RowGeometry geometry) {
+    double ahead = Math.max(geometry.ahead(), 0.1);
+    return List.of(
+        new ProfileBand("lead-top", -0.6, -0.15),
+        new ProfileBand("slope", -0.08, 0.6 * ahead),
+        new ProfileBand("land-end", 0.6 * ahead, 0.92 * ahead));
+  }
+
   static void measure(LevelledPatch joint, RowGeometry geometry, Signals into) {
-    double lead = 0.8 * geometry.leadHalf();
+    double lead = leadHalf(geometry);
     double land = 0.75 * geometry.landHalf();
     double ahead = geometry.ahead();
     band(joint, lead, ahead, into);

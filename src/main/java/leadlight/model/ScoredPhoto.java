@@ -1,6 +1,7 @@
 package leadlight.model;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All that Leadlight says of one photo.
@@ -8,6 +9,7 @@ import java.util.List;
  * @param photo the file
  * @param settings what was asked for
  * @param row the row or why there is none
+ * @param view what people are shown of the row; empty if there is none or it was not kept
  * @param joints the joints, pin 1 first; empty if no row was found
  * @param verdict the worst of the joints; unjudged if no row was found
  * @param fitness sentences on the photo itself: what to change, worst first; empty if nothing
@@ -18,6 +20,7 @@ public record ScoredPhoto(
     PhotoInfo photo,
     Settings settings,
     RowOutcome row,
+    Optional<RowView> view,
     List<GradedJoint> joints,
     Verdict verdict,
     List<String> fitness,
@@ -30,5 +33,18 @@ public record ScoredPhoto(
     fitness = List.copyOf(fitness);
     notVisible = List.copyOf(notVisible);
     cautions = List.copyOf(cautions);
+  }
+
+  /** A scored photo without a view of its row. */
+  public ScoredPhoto(
+      PhotoInfo photo,
+      Settings settings,
+      RowOutcome row,
+      List<GradedJoint> joints,
+      Verdict verdict,
+      List<String> fitness,
+      List<String> notVisible,
+      List<String> cautions) {
+    this(photo, settings, row, Optional.empty(), joints, verdict, fitness, notVisible, cautions);
   }
 }

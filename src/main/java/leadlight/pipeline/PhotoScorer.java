@@ -2,6 +2,7 @@ package leadlight.pipeline;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import leadlight.grade.AcceptanceSet;
@@ -42,14 +43,17 @@ public final class PhotoScorer {
 
   /** Scores the joints of a row that is already known. */
   public ScoredPhoto score(Photo photo, RowOutcome row) {
-    List<GradedJoint> joints =
+    Optional<JointMeter.MeasuredRow> measured =
         row instanceof RowOutcome.Found found
-            ? grader.grade(settings.row(), meter.measure(photo.frame(), settings.row(), found))
-            : List.of();
+            ? Optional.of(meter.measure(photo.frame(), settings.row(), found))
+            : Optional.empty();
+    List<GradedJoint> joints =
+        measured.map(it -> grader.grade(settings.row(), it.joints())).orElse(List.of());
     return new ScoredPhoto(
         photo.info(),
         settings,
         row,
+        measured.map(JointMeter.MeasuredRow::view),
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
         fitness(photo, row),

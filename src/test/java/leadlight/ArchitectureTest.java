@@ -44,6 +44,7 @@ class ArchitectureTest {
           Map.entry("scene", Set.of("model", "data", "connector")),
           Map.entry(
               "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),
+          Map.entry("record", Set.of("model", "data")),
           Map.entry("trial", Set.of("model", "vision")));
 
   @ArchTest
@@ -85,6 +86,10 @@ class ArchitectureTest {
   static final ArchRule opencv_stays_in_vision = only("vision", "org.opencv..", "nu.pattern..");
 
   @ArchTest static final ArchRule picocli_stays_in_the_commands = only("cli", "picocli..");
+
+  @ArchTest
+  static final ArchRule databases_stay_in_the_record =
+      only("record", "java.sql..", "javax.sql..", "org.sqlite..", "org.jdbi..", "org.flywaydb..");
 
   @ArchTest
   static final ArchRule picture_metadata_stays_in_photo =

@@ -79,6 +79,11 @@ public final class DataFile {
     return new String(content, UTF_8);
   }
 
+  /** Hash of the file's bytes, lower-case hex. */
+  public String sha256() {
+    return Hash.sha256(content);
+  }
+
   /**
    * The file as a record tree.
    *

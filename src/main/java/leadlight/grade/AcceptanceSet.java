@@ -23,11 +23,13 @@ public final class AcceptanceSet {
   private static final List<String> BUILT_IN = List.of(DEFAULT_ID, "nasa-8739-2");
 
   private final AcceptanceFile file;
+  private final String sha256;
   private final Map<Feature, AcceptanceFile.LimitEntry> limits = new EnumMap<>(Feature.class);
   private final Map<FindingKind, AcceptanceFile.RuleEntry> rules = new EnumMap<>(FindingKind.class);
 
-  private AcceptanceSet(AcceptanceFile file) {
+  private AcceptanceSet(AcceptanceFile file, String sha256) {
     this.file = file;
+    this.sha256 = sha256;
     file.limits().forEach(entry -> limits.put(entry.feature(), entry));
     file.rules().forEach(entry -> rules.put(entry.finding(), entry));
   }
@@ -58,7 +60,12 @@ public final class AcceptanceSet {
   }
 
   private static AcceptanceSet read(DataFile file) {
-    return new AcceptanceSet(file.read(AcceptanceFile.class));
+    return new AcceptanceSet(file.read(AcceptanceFile.class), file.sha256());
+  }
+
+  /** Hash of the file: tells whether two runs judged by the same limits. */
+  public String sha256() {
+    return sha256;
   }
 
   /** Name of the set in files and reports. */

@@ -1,0 +1,82 @@
+package leadlight.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.data.Hash;
+import org.jdbi.v3.core.Handle;
+
+/** Looks whether the record is sound: the file, its references, its photos and results. */
+final class Check {
+
+  private final Handle handle;
+  private final List<String> troubles = new ArrayList<>();
+
+  Check(Handle handle) {
+    this.handle = handle;
+  }
+
+  /** One line per trouble; none if all is sound. */
+  List<String> troubles() {
+    for (String line : handle.select("PRAGMA integrity_check").mapTo(String.class).list()) {
+      if (!line.equals("ok")) {
+        troubles.add("the database file is damaged: " + line);
+      }
+    }
+    handle
+        .select("PRAGMA foreign_key_check")
+        .map((row, context) -> row.getString("table") + " row " + row.getLong("rowid"))
+        .forEach(place -> troubles.add("refers to something that is not there: " + place));
+    jointCounts();
+    files();
+    return troubles;
+  }
+
+  private void jointCounts() {
+    handle
+        .select(
+            "SELECT s.id, s.leads, count(j.id) AS joints FROM scoring s"
+                + " LEFT JOIN joint j ON j.scoring_id = s.id WHERE s.row_reason IS NULL"
+                + " GROUP BY s.id HAVING joints <> s.leads")
+        .map(
+            (row, context) ->
+                "scoring %d has %d joints of %d"
+                    .formatted(row.getLong("id"), row.getInt("joints"), row.getInt("leads")))
+        .forEach(troubles::add);
+  }
+
+  private void files() {
+    handle
+        .select(
+            "SELECT s.id, s.photo_path, s.results, p.sha256 FROM scoring s"
+                + " JOIN photo p ON p.id = s.photo_id ORDER BY s.id")
+        .map(
+            (row, context) -> {
+              long id = row.getLong("id");
+              photo(id, Path.of(row.getString("photo_path")), row.getString("sha256"));
+              results(id, Path.of(row.getString("results")));
+              return id;
+            })
+        .list();
+  }
+
+  private void photo(long scoring, Path photo, String sha256) {
+    try {
+      if (!Files.exists(photo)) {
+        troubles.add("scoring " + scoring + ": the photo is gone: " + photo);
+      } else if (!Hash.sha256(photo).equals(sha256)) {
+        troubles.add("scoring " + scoring + ": the photo was changed: " + photo);
+      }
+    } catch (IOException e) {
+      troubles.add("scoring " + scoring + ": the photo cannot be read: " + photo);
+    }
+  }
+
+  private void results(long scoring, Path results) {
+    if (!Files.exists(results)) {
+      troubles.add("scoring " + scoring + ": its results are gone: " + results);
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package leadlight.record;
+
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import leadlight.model.UserError;
+
+/**
+ * The record in a folder. Each change is whole and on the disk when its method returns, or was
+ * never made. May be used by several threads, and by several programs at once: they wait for each
+ * other, up to a minute.
+ *
+ * <p>Every method throws {@link UserError} if the file cannot be read or written.
+ */
+public final class JobRecord implements AutoCloseable {
+
+  private final Database database;
+
+  private JobRecord(Database database) {
+    this.database = database;
+  }
+
+  /** Opens the record of a folder; makes both if they are not there. */
+  public static JobRecord open(Path folder) {
+    return new JobRecord(Database.open(folder));
+  }
+
+  /** An equal scoring, the last if there are several. */
+  public Optional<Scoring> find(Subject subject, String fileName, String sha256, Method method) {
+    return database.read(
+        handle -> new ScoringReader(handle).find(subject, fileName, sha256, method));
+  }
+
+  /** The scorings that are meant, oldest first. */
+  public List<Scoring> scorings(Search search) {
+    List<Scoring> found = new ArrayList<>();
+    each(search, found::add);
+    return found;
+  }
+
+  /** Takes the scorings that are meant one by one, oldest first; must not call the record. */
+  public void each(Search search, Consumer<Scoring> take) {
+    database.read(
+        handle -> {
+          new ScoringReader(handle).each(search, take);
+          return null;
+        });
+  }
+
+  /** The row and the joints of a scoring. */
+  public RecordedRow row(long scoring) {
+    return database.read(handle -> new RowReader(handle, scoring).read());
+  }
+
+  /** Begins a run. */
+  public long startRun(RunStart start) {
+    return database.write(handle -> new RunBook(handle).start(start));
+  }
+
+  /** Runs on a source that did not come to their end, the latest first. */
+  public List<OpenRun> unfinishedRuns(String source) {
+    return database.read(handle -> new RunBook(handle).unfinished(source));
+  }
+
+  /** Ends a run. */
+  public void endRun(long run, ZonedDateTime at) {
+    database.write(
+        handle -> {
+          new RunBook(handle).end(run, at);
+          return null;
+        });
+  }
+
+  /**
+   * Adds a scoring and what became of its photo in a run.
+   *
+   * @return number of the scoring; an equal one that is there already is taken unless {@link
+   *     NewScoring#again()}
+   */
+  public long add(long run, NewScoring scoring) {
+    return database.write(
+        handle -> {
+          long id = new ScoringWriter(handle).write(scoring, Optional.of(run));
+          RunBook book = new RunBook(handle);
+          book.put(run, book.of(scoring, id, run));
+          return id;
+        });
+  }
+
+  /** Sets what became of a photo of a run that was not scored by it. */
+  public void put(long run, RunPhoto photo) {
+    database.write(
+        handle -> {
+          new RunBook(handle).put(run, photo);
+          return null;
+        });
+  }
+
+  /** Takes what became of each photo of a run, by path; must not call the record. */
+  public void eachPhoto(long run, Consumer<RunPhoto> take) {
+    database.read(
+        handle -> {
+          new RunBook(handle).each(run, take);
+          return null;
+        });
+  }
+
+  /**
+   * Adds a person's opinion of a joint, beside the tool's.
+   *
+   * @throws UserError if there is no such joint
+   */
+  public void overrule(long scoring, int pin, Overrule overrule) {
+    database.write(
+        handle -> {
+          new JointBook(handle, scoring, pin).add(overrule);
+          return null;
+        });
+  }
+
+  /**
+   * Adds what the bench said of a joint.
+   *
+   * @throws UserError if there is no such joint
+   */
+  public void bench(long scoring, int pin, BenchResult result) {
+    database.write(
+        handle -> {
+          new JointBook(handle, scoring, pin).add(result);
+          return null;
+        });
+  }
+
+  /** Looks whether all is sound; one line per trouble. Reads every photo. */
+  public List<String> troubles() {
+    return database.read(handle -> new Check(handle).troubles());
+  }
+
+  @Override
+  public void close() {
+    database.close();
+  }
+}

@@ -1,0 +1,23 @@
+package leadlight.record;
+
+import java.nio.charset.StandardCharsets;
+import leadlight.data.Hash;
+import leadlight.data.JsonText;
+import leadlight.model.Settings;
+
+/**
+ * How a photo is scored. Equal methods give equal results for the same photo, so it need not be
+ * scored again.
+ *
+ * @param settings what was asked for
+ * @param limitsSha256 hash of the limits file, lower-case hex
+ * @param toolVersion version of Leadlight
+ */
+public record Method(Settings settings, String limitsSha256, String toolVersion) {
+
+  /** A hash of all of it, lower-case hex. */
+  public String key() {
+    String all = JsonText.of(settings) + "\n" + limitsSha256 + "\n" + toolVersion;
+    return Hash.sha256(all.getBytes(StandardCharsets.UTF_8));
+  }
+}

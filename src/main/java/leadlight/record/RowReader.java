@@ -1,0 +1,175 @@
+package leadlight.record;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import leadlight.data.JsonText;
+import leadlight.model.BodySide;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.Homography;
+import leadlight.model.Joint;
+import leadlight.model.Lead;
+import leadlight.model.Measure;
+import leadlight.model.PointPx;
+import leadlight.model.Quantity;
+import leadlight.model.RowOutcome;
+import leadlight.model.Verdict;
+import org.jdbi.v3.core.Handle;
+
+/** Reads the row of one scoring with its joints and all that was said of them. */
+final class RowReader {
+
+  private static final String OF_SCORING =
+      " JOIN joint j ON j.id = x.joint_id WHERE j.scoring_id = ? ORDER BY x.joint_id, ";
+
+  private final Handle handle;
+  private final long scoring;
+  private final Map<Long, Map<Measure, Quantity>> measures = new HashMap<>();
+  private final Map<Long, List<Finding>> findings = new HashMap<>();
+  private final Map<Long, List<Overrule>> overrules = new HashMap<>();
+  private final Map<Long, List<BenchResult>> bench = new HashMap<>();
+
+  RowReader(Handle handle, long scoring) {
+    this.handle = handle;
+    this.scoring = scoring;
+  }
+
+  RecordedRow read() {
+    each("SELECT x.* FROM measure x" + OF_SCORING + "x.name", this::measure);
+    each("SELECT x.* FROM finding x" + OF_SCORING + "x.id", this::finding);
+    each("SELECT x.* FROM overrule x" + OF_SCORING + "x.id", this::overrule);
+    each("SELECT x.* FROM bench_result x" + OF_SCORING + "x.id", this::benchResult);
+    List<RecordedJoint> joints =
+        handle
+            .select("SELECT * FROM joint WHERE scoring_id = ? ORDER BY pin", scoring)
+            .map((row, context) -> joint(row))
+            .list();
+    List<Lead> leads = joints.stream().map(joint -> joint.tool().joint().lead()).toList();
+    RowOutcome outcome =
+        handle
+            .select("SELECT * FROM scoring WHERE id = ?", scoring)
+            .map((row, context) -> outcome(row, leads))
+            .one();
+    return new RecordedRow(outcome, joints);
+  }
+
+  private interface RowTaker {
+    void take(ResultSet row) throws SQLException;
+  }
+
+  private void each(String sql, RowTaker taker) {
+    handle
+        .select(sql, scoring)
+        .map(
+            (row, context) -> {
+              taker.take(row);
+              return true;
+            })
+        .list();
+  }
+
+  private void measure(ResultSet row) throws SQLException {
+    Measure measure = Ids.of(Measure.class, Measure::id, row.getString("name"));
+    measures
+        .computeIfAbsent(row.getLong("joint_id"), joint -> new EnumMap<>(Measure.class))
+        .put(measure, new Quantity(row.getDouble("value"), row.getDouble("u"), measure.unit()));
+  }
+
+  private void finding(ResultSet row) throws SQLException {
+    list(findings, row)
+        .add(
+            new Finding(
+                Ids.of(FindingKind.class, FindingKind::id, row.getString("kind")),
+                Arrays.asList(JsonText.read(row.getString("pins"), Integer[].class)),
+                verdict(row),
+                row.getDouble("probability"),
+                row.getString("evidence"),
+                row.getString("clause"),
+                row.getString("settle_by")));
+  }
+
+  private void overrule(ResultSet row) throws SQLException {
+    list(overrules, row)
+        .add(
+            new Overrule(
+                verdict(row),
+                Optional.ofNullable(row.getString("finding"))
+                    .map(id -> Ids.of(FindingKind.class, FindingKind::id, id)),
+                row.getString("reason"),
+                row.getString("person"),
+                ScoringReader.time(row.getString("given_at"), row.getString("zone"))));
+  }
+
+  private void benchResult(ResultSet row) throws SQLException {
+    int otherPin = row.getInt("other_pin");
+    list(bench, row)
+        .add(
+            new BenchResult(
+                Ids.of(BenchTest.class, BenchTest::id, row.getString("test")),
+                row.getString("result"),
+                otherPin == 0 ? OptionalInt.empty() : OptionalInt.of(otherPin),
+                row.getString("person"),
+                ScoringReader.time(row.getString("taken_at"), row.getString("zone"))));
+  }
+
+  private static <T> List<T> list(Map<Long, List<T>> lists, ResultSet row) throws SQLException {
+    return lists.computeIfAbsent(row.getLong("joint_id"), joint -> new ArrayList<>());
+  }
+
+  private static Verdict verdict(ResultSet row) throws SQLException {
+    return Ids.of(Verdict.class, Verdict::id, row.getString("verdict"));
+  }
+
+  private RecordedJoint joint(ResultSet row) throws SQLException {
+    long id = row.getLong("id");
+    Lead lead =
+        new Lead(
+            row.getInt("pin"),
+            point(row, "toe"),
+            point(row, "heel"),
+            point(row, "land_toe"),
+            point(row, "land_heel"),
+            row.getDouble("match"),
+            row.getDouble("u_across_px"),
+            row.getDouble("u_along_px"));
+    Optional<String> unjudged = Optional.ofNullable(row.getString("unjudged_because"));
+    return new RecordedJoint(
+        new GradedJoint(
+            new Joint(lead, measures.getOrDefault(id, Map.of()), List.of(), unjudged),
+            verdict(row),
+            findings.getOrDefault(id, List.of()),
+            unjudged),
+        overrules.getOrDefault(id, List.of()),
+        bench.getOrDefault(id, List.of()));
+  }
+
+  private static PointPx point(ResultSet row, String name) throws SQLException {
+    return new PointPx(row.getDouble(name + "_x_px"), row.getDouble(name + "_y_px"));
+  }
+
+  private static RowOutcome outcome(ResultSet row, List<Lead> leads) throws SQLException {
+    String reason = row.getString("row_reason");
+    if (reason != null) {
+      return new RowOutcome.NotFound(reason, List.of());
+    }
+    return new RowOutcome.Found(
+        new Homography(JsonText.read(row.getString("mm_to_px"), double[].class)),
+        leads,
+        row.getDouble("pitch_px"),
+        row.getDouble("angle_rad"),
+        row.getDouble("scale_px_per_mm"),
+        Ids.of(BodySide.class, BodySide::id, row.getString("body_side")),
+        row.getDouble("confidence"),
+        row.getDouble("tilt_rad"),
+        List.of());
+  }
+}

@@ -1,0 +1,9 @@
+/**
+ * The job record: what was seen on which board, when, by which settings, and what people said to
+ * it, in one SQLite file in a folder that the user owns. {@code docs/record.md} has the schema.
+ *
+ * <p>In: scored photos with their job. Out: the same as model values, by search; whether all is
+ * still sound. May use: {@code model}, {@code data}, JDBC with JDBI, Flyway. No other package knows
+ * a database.
+ */
+package leadlight.record;

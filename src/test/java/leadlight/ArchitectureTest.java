@@ -45,7 +45,8 @@ class ArchitectureTest {
           Map.entry(
               "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),
           Map.entry("record", Set.of("model", "data")),
-          Map.entry("trial", Set.of("model", "vision")));
+          Map.entry("trial", Set.of("model", "vision")),
+          Map.entry("quality", Set.of("model", "data", "trial")));
 
   @ArchTest
   static final ArchRule nothing_depends_on_the_commands =

@@ -1,0 +1,121 @@
+package leadlight.quality;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import leadlight.model.UserError;
+
+/** All grades of a study: by grader and item, in the order in which they were first named. */
+public final class Grades {
+
+  /** Each grader's grades: item, trial, grade. */
+  private final Map<String, Map<String, TreeMap<Integer, Grade>>> byGrader = new LinkedHashMap<>();
+
+  private final Set<String> items = new LinkedHashSet<>();
+
+  /** Takes grades; the same grader may grade an item once a trial. */
+  public static Grades of(List<Grade> grades) {
+    Grades all = new Grades();
+    grades.forEach(all::add);
+    return all;
+  }
+
+  /**
+   * Reads the columns item, grader, verdict and, if there, trial (else 1) and finding.
+   *
+   * @throws UserError if a cell is missing or a grade is given twice
+   */
+  public static List<Grade> read(Path file) {
+    List<Grade> grades = new ArrayList<>();
+    Set<List<Object>> seen = new LinkedHashSet<>();
+    for (Table.Row row : Table.read(file, "item", "grader", "verdict").rows()) {
+      int trial = row.maybe("trial").isPresent() ? row.count("trial") : 1;
+      Grade grade =
+          new Grade(
+              row.text("item"),
+              row.text("grader"),
+              trial,
+              row.text("verdict"),
+              row.maybe("finding"));
+      if (!seen.add(List.of(grade.item(), grade.grader(), trial))) {
+        throw row.trouble(
+            "%s has graded %s in trial %d before; number the trials or delete one line"
+                .formatted(grade.grader(), grade.item(), trial));
+      }
+      grades.add(grade);
+    }
+    return grades;
+  }
+
+  private void add(Grade grade) {
+    items.add(grade.item());
+    Grade before =
+        byGrader
+            .computeIfAbsent(grade.grader(), g -> new LinkedHashMap<>())
+            .computeIfAbsent(grade.item(), i -> new TreeMap<>())
+            .put(grade.trial(), grade);
+    if (before != null) {
+      throw new UserError(
+          "%s has graded %s twice in trial %d; number the trials"
+              .formatted(grade.grader(), grade.item(), grade.trial()));
+    }
+  }
+
+  /** The graders. */
+  public List<String> graders() {
+    return List.copyOf(byGrader.keySet());
+  }
+
+  /** The items. */
+  public List<String> items() {
+    return List.copyOf(items);
+  }
+
+  /**
+   * A grader's grades of an item by trial; empty if there is none.
+   *
+   * @throws UserError if nobody of that name graded
+   */
+  public List<Grade> of(String grader, String item) {
+    Map<String, TreeMap<Integer, Grade>> mine = byGrader.get(grader);
+    if (mine == null) {
+      throw new UserError(
+          "nobody called \"%s\" graded; there are %s"
+              .formatted(grader, String.join(", ", graders())));
+    }
+    return List.copyOf(mine.getOrDefault(item, new TreeMap<>()).values());
+  }
+
+  /** The grade in a trial. */
+  Optional<Grade> of(String grader, String item, int trial) {
+    return of(grader, item).stream().filter(g -> g.trial() == trial).findFirst();
+  }
+
+  /** The items that a grader has graded in every one of that grader's trials. */
+  List<String> complete(String grader) {
+    int trials = trials(grader);
+    return items().stream().filter(i -> of(grader, i).size() == trials).toList();
+  }
+
+  /** Most repeats of a grader. */
+  public int trials(String grader) {
+    return items().stream().mapToInt(i -> of(grader, i).size()).max().orElse(0);
+  }
+
+  /** Categories in alphabetic order. */
+  public List<String> categories() {
+    return byGrader.values().stream()
+        .flatMap(m -> m.values().stream())
+        .flatMap(m -> m.values().stream())
+        .map(Grade::verdict)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+}

@@ -1,0 +1,45 @@
+package leadlight.quality;
+
+import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
+import org.apache.commons.statistics.distribution.HypergeometricDistribution;
+
+/**
+ * The operating characteristic of a plan: with which probability it accepts a lot of a given
+ * quality. Exact.
+ */
+public final class Operating {
+
+  private Operating() {}
+
+  /**
+   * Probability of acceptance for a lot from a process (binomial).
+   *
+   * @param share of nonconforming units, 0 to 1
+   */
+  public static double ofProcess(Plan plan, double share) {
+    return BinomialDistribution.of(plan.size(), share).cumulativeProbability(plan.accept());
+  }
+
+  /**
+   * Probability of acceptance for one lot of known size (hypergeometric).
+   *
+   * @param nonconforming units of the lot, at most {@code lot}
+   */
+  public static double ofLot(Plan plan, int lot, int nonconforming) {
+    return HypergeometricDistribution.of(lot, nonconforming, plan.size())
+        .cumulativeProbability(plan.accept());
+  }
+
+  /**
+   * Share of nonconforming units that is accepted with a probability: binomial, solved by the beta
+   * distribution (Clopper and Pearson 1934). 1 if the plan accepts everything.
+   */
+  public static double qualityAt(Plan plan, double acceptance) {
+    if (plan.accept() >= plan.size()) {
+      return 1;
+    }
+    return BetaDistribution.of(plan.accept() + 1.0, (double) plan.size() - plan.accept())
+        .inverseSurvivalProbability(acceptance);
+  }
+}

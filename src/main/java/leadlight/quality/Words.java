@@ -1,0 +1,51 @@
+package leadlight.quality;
+
+import java.util.Locale;
+import leadlight.trial.Rate;
+
+/** Numbers as text; what is not a number never becomes one. */
+final class Words {
+
+  private Words() {}
+
+  /** A number with so many decimals, never "-0.00". */
+  static String fixed(double value, int decimals) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("a report was given " + value);
+    }
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    return text.matches("-0\\.?0*") ? text.substring(1) : text;
+  }
+
+  /** A number with four significant digits. */
+  static String significant(double value) {
+    if (value == 0) {
+      return "0";
+    }
+    int whole = (int) Math.floor(Math.log10(Math.abs(value))) + 1;
+    return fixed(value, Math.max(0, Math.min(8, 4 - whole)));
+  }
+
+  /** A share as "12.3 %". */
+  static String percent(double share) {
+    return fixed(100 * share, 1) + " %";
+  }
+
+  /** "3 of 48 = 6.3 % (2.1 to 16.8 %)", or what there is to say if there is nothing to rate. */
+  static String rate(Rate rate) {
+    return rate.of() == 0
+        ? "none to rate"
+        : "%d of %d = %s (%s to %s)"
+            .formatted(
+                rate.count(),
+                rate.of(),
+                percent(rate.share()),
+                fixed(100 * rate.lower(), 1),
+                percent(rate.upper()));
+  }
+
+  /** "1 joint", "2 joints". */
+  static String count(int count, String thing) {
+    return count + " " + thing + (count == 1 ? "" : "s");
+  }
+}

@@ -4,11 +4,10 @@
     ./leadlight trial FOLDER --measures joints.csv      (once for each set of pictures)
     python3 models/joint/fit.py --out models/joint/judgement.json joints.csv [more.csv ...]
 
-Needs numpy, pandas and scikit-learn; the program itself does not. Each question is an additive
-logistic model: one-split trees are boosted (Friedman, Hastie and Tibshirani 2000), and the trees of
-one signal are added up to one step function. The number of trees and the last scaling of the log
-odds (Platt 1999) come from pictures left out of the fit, five groups of whole pictures, so that the
-chances are honest on pictures not seen.
+Needs numpy, pandas and scikit-learn; the program itself does not. Each question is answered by small
+boosted trees (Friedman 2001). The number of trees and the last scaling of the log odds (Platt 1999)
+come from pictures left out of the fit, five groups of whole pictures, so that the chances are honest
+on pictures not seen.
 """
 import argparse
 import json
@@ -20,10 +19,11 @@ from sklearn.model_selection import GroupKFold
 
 SEED = 20261125
 RATE = 0.1
-TREES = (40, 70, 120, 200, 320)
+TREES = (25, 40, 60, 90, 130, 180)
 LEAST_IN_LEAF = 12
+LEAVES = 7
 # Place, size and width of the row are no signs of a joint's state.
-NO_SIGNALS = {"pitch_px", "match", "lead_half", "land_half", "ahead", "offset", "heel_offset"}
+NO_SIGNALS = {"match", "lead_half", "land_half", "ahead", "offset", "heel_offset"}
 
 
 def read(files):
@@ -63,7 +63,7 @@ def loss(truth, score, weight):
 
 def boosted(rows, truth, weight, trees):
     model = HistGradientBoostingClassifier(
-        max_iter=trees, max_leaf_nodes=2, learning_rate=RATE, min_samples_leaf=LEAST_IN_LEAF,
+        max_iter=trees, max_leaf_nodes=LEAVES, learning_rate=RATE, min_samples_leaf=LEAST_IN_LEAF,
         l2_regularization=1.0, max_bins=64, early_stopping=False, random_state=SEED)
     return model.fit(rows, truth, sample_weight=weight)
 
@@ -92,32 +92,22 @@ def scaled(score, truth, weight):
     return float(np.clip(slope, 0.4, 1.2)), float(shift)
 
 
-def step_functions(model, signals, scale):
-    """Adds up the one-split trees of each signal."""
-    splits = {}
-    base = float(np.ravel(model._baseline_prediction)[0])
+def as_lists(model, scale, used):
+    """The trees as parallel lists; points scaled; signals renumbered to those that count."""
+    trees = []
     for predictors in model._predictors:
         nodes = predictors[0].nodes
-        if nodes[0]["is_leaf"]:
-            base += float(nodes[0]["value"])
-            continue
-        left, right = (float(nodes[nodes[0][side]]["value"]) for side in ("left", "right"))
-        splits.setdefault(int(nodes[0]["feature_idx"]), []).append(
-            (float(nodes[0]["num_threshold"]), left, right))
-    terms = []
-    for feature in sorted(splits, key=lambda f: signals[f]):
-        merged = {}
-        start = 0.0
-        for threshold, left, right in splits[feature]:
-            cut = round(threshold, 5)
-            start += left
-            merged[cut] = merged.get(cut, 0.0) + right - left
-        cuts = sorted(merged)
-        points = [start]
-        for cut in cuts:
-            points.append(points[-1] + merged[cut])
-        terms.append((signals[feature], cuts, [round(scale * p, 4) for p in points]))
-    return base, terms
+        leaf = nodes["is_leaf"].astype(bool)
+        signal = [-1 if is_leaf else used[int(f)] for f, is_leaf in zip(nodes["feature_idx"], leaf)]
+        trees.append({
+            "signal": signal,
+            "cut": [0.0 if l else round(float(c), 4) for c, l in zip(nodes["num_threshold"], leaf)],
+            "low": [0 if l else int(n) for n, l in zip(nodes["left"], leaf)],
+            "high": [0 if l else int(n) for n, l in zip(nodes["right"], leaf)],
+            "value": [round(scale * float(v), 4) if l else 0.0
+                      for v, l in zip(nodes["value"], leaf)],
+        })
+    return trees
 
 
 def card(question, table, signals, keep, truth, weight):
@@ -129,21 +119,18 @@ def card(question, table, signals, keep, truth, weight):
     trees = min(TREES, key=lambda t: loss(yes, scores[t], w))
     slope, shift = scaled(scores[trees], yes, w)
     model = boosted(rows, yes, w, trees)
-    base, terms = step_functions(model, names, slope)
-    intercept = slope * base + shift
+    intercept = slope * float(np.ravel(model._baseline_prediction)[0]) + shift
     chance = 1 / (1 + np.exp(-(slope * scores[trees] + shift)))
     print(f"{question}: {yes.sum()} yes of {len(yes)}, {trees} trees, slope {slope:.2f};",
           "left out: " + ", ".join(
               f"at {t}: missed {np.mean(chance[yes] < t):.2%} false {np.mean(chance[~yes] >= t):.2%}"
               for t in (0.1, 0.3, 0.5, 0.8)))
-    sound = used[~yes]
-    result = []
-    for name, cuts, points in terms:
-        usual = float(sound[name].median())
-        result.append({"signal": name, "usual": round(usual, 4),
-                       "usual_points": points[int(np.searchsorted(cuts, usual))],
-                       "cuts": cuts, "points": points})
-    return {"question": question, "intercept": round(float(intercept), 4), "terms": result}
+    split = sorted({int(n["feature_idx"]) for p in model._predictors for n in p[0].nodes
+                    if not n["is_leaf"]}, key=lambda f: names[f])
+    return {"question": question, "intercept": round(intercept, 4),
+            "signals": [names[f] for f in split],
+            "usual": [round(float(used[names[f]][~yes].median()), 4) for f in split],
+            "trees": as_lists(model, slope, {f: k for k, f in enumerate(split)})}
 
 
 def main():
@@ -173,7 +160,7 @@ def main():
         "bridge": card("metal spans the gap", table, gap, has_gap, bridged(table), weight),
     }
     with open(options.out, "w", encoding="utf-8") as file:
-        json.dump(result, file, indent=1)
+        json.dump(result, file, separators=(",", ":"))
         file.write("\n")
 
 

@@ -22,10 +22,34 @@ final class FlankSignals {
     both(into, "flank_unevenness", left.unevenness, right.unevenness);
     both(into, "flank_toe_less_heel", left.toeLessHeel, right.toeLessHeel);
     both(into, "flank_yellow", left.yellow, right.yellow);
+    thirds(joint, geometry, from, top, into);
     Zone onTop = new Zone(joint.light(), -0.8 * lead, 0.8 * lead, from, -0.15);
     into.put("lead_deviation", onTop.deviation());
     into.put("lead_streaks", Stats.roughness(onTop.acrossLead()));
     into.put("lead_edges", edges(joint, lead, from));
+  }
+
+  /** Each third of the foot by itself: solder may end anywhere along it. */
+  private static void thirds(
+      LevelledPatch joint, RowGeometry geometry, double from, double top, Signals into) {
+    String[] names = {"heel", "middle", "toe"};
+    double lead = geometry.leadHalf();
+    double land = geometry.landHalf();
+    double step = (-0.1 - from) / names.length;
+    for (int i = 0; i < names.length; i++) {
+      double y0 = from + i * step;
+      double y1 = y0 + step;
+      both(
+          into,
+          "flank_" + names[i] + "_light",
+          new Zone(joint.light(), -land, -lead - 0.02, y0, y1).mean() - top,
+          new Zone(joint.light(), lead + 0.02, land, y0, y1).mean() - top);
+      both(
+          into,
+          "flank_" + names[i] + "_edge",
+          edge(joint, -lead, y0, y1),
+          edge(joint, lead, y0, y1));
+    }
   }
 
   private static void both(Signals into, String name, double one, double other) {
@@ -35,13 +59,13 @@ final class FlankSignals {
 
   /** Strength of the weaker of the lead's two side edges. */
   private static double edges(LevelledPatch joint, double lead, double from) {
-    return Math.min(edge(joint, -lead, from), edge(joint, lead, from));
+    return Math.min(edge(joint, -lead, from, -0.15), edge(joint, lead, from, -0.15));
   }
 
-  private static double edge(LevelledPatch joint, double x, double from) {
+  private static double edge(LevelledPatch joint, double x, double from, double to) {
     double[] slope =
         Stats.slope(
-            Stats.smoothed(new Zone(joint.light(), x - 0.1, x + 0.1, from, -0.15).acrossLead()));
+            Stats.smoothed(new Zone(joint.light(), x - 0.1, x + 0.1, from, to).acrossLead()));
     return Math.max(Stats.greatest(slope), -Stats.least(slope));
   }
 

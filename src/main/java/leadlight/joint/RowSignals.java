@@ -24,6 +24,10 @@ record RowSignals(
     List<Signals> joints,
     List<Signals> gaps) {
 
+  /** What the lamp makes of the row shows in these. */
+  private static final List<String> TYPICAL =
+      List.of("toe_band_edges", "ahead_bands", "toe_step", "ahead_range", "flank_light_low");
+
   static RowSignals of(Frame photo, RowSpec spec, RowOutcome.Found row) {
     List<JointPatch> patches = placed(photo, spec, row);
     RowGeometry geometry = new GeometryFinder(spec, patches).find();
@@ -37,9 +41,9 @@ record RowSignals(
       joints.add(signals);
     }
     new PatternSignals(levelled, geometry).measure(joints);
-    RowRelative.add(joints);
+    RowRelative.add(joints, TYPICAL);
     List<Signals> gaps = new GapSignals(levelled, geometry).measure();
-    RowRelative.add(gaps);
+    RowRelative.add(gaps, List.of());
     return new RowSignals(patches, geometry, light, joints, gaps);
   }
 
@@ -66,7 +70,6 @@ record RowSignals(
       map.put("ahead", patches.get(i).ahead());
       map.put("offset", patches.get(i).offset());
       map.put("heel_offset", patches.get(i).heelOffset());
-      map.put("pitch_px", patches.get(i).pitchPx());
       map.put("match", patches.get(i).lead().match());
       if (i < gaps.size()) {
         map.putAll(gaps.get(i).asMap());

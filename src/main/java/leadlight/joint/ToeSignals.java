@@ -33,6 +33,7 @@ final class ToeSignals {
     double land = 0.75 * geometry.landHalf();
     double ahead = geometry.ahead();
     band(joint, lead, ahead, into);
+    sideBands(joint, geometry, into);
     texture(joint, land, ahead, into);
     colour(joint, lead, land, ahead, into);
   }
@@ -59,6 +60,23 @@ final class ToeSignals {
     double[] atToe =
         Stats.slope(Stats.smoothed(new Zone(joint.light(), -lead, lead, -0.12, 0.12).alongLead()));
     into.put("toe_edge", Math.max(Stats.greatest(atToe), -Stats.least(atToe)));
+  }
+
+  /** A wetted toe's band bends back along both sides of the lead. */
+  private static void sideBands(LevelledPatch joint, RowGeometry geometry, Signals into) {
+    double inner = geometry.leadHalf();
+    double outer = 0.95 * geometry.landHalf();
+    double left = bandEdges(joint, -outer, -inner, geometry.ahead());
+    double right = bandEdges(joint, inner, outer, geometry.ahead());
+    into.put("toe_side_band_low", Math.min(left, right));
+    into.put("toe_side_band_high", Math.max(left, right));
+  }
+
+  private static double bandEdges(LevelledPatch joint, double x0, double x1, double ahead) {
+    double[] slope =
+        Stats.slope(
+            Stats.smoothed(new Zone(joint.light(), x0, x1, -0.3, 0.8 * ahead).alongLead()));
+    return Math.min(Stats.greatest(slope), -Stats.least(slope));
   }
 
   private static void texture(LevelledPatch joint, double land, double ahead, Signals into) {

@@ -47,6 +47,19 @@ class ArchitectureTest {
           Map.entry("record", Set.of("model", "data")),
           Map.entry("trial", Set.of("model", "vision")),
           Map.entry("quality", Set.of("model", "data", "trial")));
+          Map.entry(
+              "batch",
+              Set.of(
+                  "model",
+                  "data",
+                  "connector",
+                  "photo",
+                  "vision",
+                  "pipeline",
+                  "grade",
+                  "report",
+                  "record")),
+          Map.entry("trial", Set.of("model", "vision")));
 
   @ArchTest
   static final ArchRule nothing_depends_on_the_commands =

@@ -2,6 +2,7 @@ package leadlight.cli;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import leadlight.model.Verdict;
 
 /**
  * What a command's exit status means, worst first: of several photos the worst wins, in the order
@@ -33,6 +34,15 @@ enum ExitStatus {
       lines.put(String.format("%2d", status.code), status.meaning);
     }
     return lines;
+  }
+
+  /** What a photo's verdict comes to. */
+  static ExitStatus of(Verdict verdict) {
+    return switch (verdict) {
+      case DEFECT -> DEFECT;
+      case UNJUDGED -> UNJUDGED;
+      case ACCEPTABLE, PROCESS_INDICATOR -> GOOD;
+    };
   }
 
   ExitStatus worse(ExitStatus other) {

@@ -37,7 +37,8 @@ public final class Main {
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
     CommandLine command =
         new CommandLine(new Main())
-            .addSubcommand(score(streams))
+            .addSubcommand(withStatuses(new ScoreCommand(streams)))
+            .addSubcommand(withStatuses(new BatchCommand(streams)))
             .addSubcommand(new TrialCommand(streams))
             .addSubcommand(new ConnectorCommand())
             .addSubcommand(scene(streams))
@@ -53,14 +54,13 @@ public final class Main {
     }
   }
 
-  private static CommandLine score(Streams streams) {
-    CommandLine score = new CommandLine(new ScoreCommand(streams));
-    score
-        .getCommandSpec()
+  private static CommandLine withStatuses(Object command) {
+    CommandLine line = new CommandLine(command);
+    line.getCommandSpec()
         .usageMessage()
         .exitCodeListHeading("%nExit status; of several photos the first of these wins:%n")
         .exitCodeList(ExitStatus.help());
-    return score;
+    return line;
   }
 
   private static CommandLine scene(Streams streams) {

@@ -9,7 +9,6 @@ import leadlight.grade.AcceptanceSet;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
-import leadlight.model.Verdict;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
@@ -81,7 +80,7 @@ final class ScoreRun {
       } else {
         TerminalSummary.lines(scored, Optional.of(written)).forEach(streams.out()::println);
       }
-      return status(scored.verdict());
+      return ExitStatus.of(scored.verdict());
     } catch (UserError e) {
       return refused(e);
     } catch (RuntimeException | Error e) {
@@ -97,13 +96,5 @@ final class ScoreRun {
   private ExitStatus fault(Path file, Throwable e) {
     streams.err().println("leadlight: " + file + ": " + FaultLog.write(e));
     return ExitStatus.FAULT;
-  }
-
-  private static ExitStatus status(Verdict verdict) {
-    return switch (verdict) {
-      case DEFECT -> ExitStatus.DEFECT;
-      case UNJUDGED -> ExitStatus.UNJUDGED;
-      case ACCEPTABLE, PROCESS_INDICATOR -> ExitStatus.GOOD;
-    };
   }
 }

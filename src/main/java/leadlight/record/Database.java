@@ -125,14 +125,18 @@ final class Database implements AutoCloseable {
                   "the record " + file + " is in use by another program; close that, then rerun");
           case SQLITE_FULL, SQLITE_IOERR ->
               new UserError(
-                  "the record " + file + " cannot be written, its disk is full or gone; nothing"
+                  "the record "
+                      + file
+                      + " cannot be written, its disk is full or gone; nothing"
                       + " half-written stays; make room, then rerun");
           case SQLITE_READONLY, SQLITE_CANTOPEN, SQLITE_PERM ->
               new UserError(
                   "the record " + file + " cannot be written; choose a folder that is yours");
           case SQLITE_NOTADB, SQLITE_CORRUPT ->
               new UserError(
-                  "the record " + file + " is damaged or no record; restore it from a copy, or"
+                  "the record "
+                      + file
+                      + " is damaged or no record; restore it from a copy, or"
                       + " name another folder");
           default -> new IllegalStateException(sqlite);
         };

@@ -14,7 +14,7 @@ final class Ids {
         return constant;
       }
     }
-    throw new IllegalStateException("the record speaks of an unknown " + type.getSimpleName() + " "
-        + id);
+    throw new IllegalStateException(
+        "the record speaks of an unknown " + type.getSimpleName() + " " + id);
   }
 }

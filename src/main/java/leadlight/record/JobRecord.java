@@ -55,6 +55,16 @@ public final class JobRecord implements AutoCloseable {
     return database.read(handle -> new RowReader(handle, scoring).read());
   }
 
+  /** Where the results of a scoring lie: its JSON report. */
+  public Path results(long scoring) {
+    return database.read(
+        handle ->
+            handle
+                .select("SELECT results FROM scoring WHERE id = ?", scoring)
+                .map((row, context) -> Path.of(row.getString("results")))
+                .one());
+  }
+
   /** Begins a run. */
   public long startRun(RunStart start) {
     return database.write(handle -> new RunBook(handle).start(start));

@@ -11,8 +11,7 @@ import leadlight.model.Verdict;
  * @param overrules people's opinions, the latest last
  * @param bench what the bench said, the latest last
  */
-public record RecordedJoint(
-    GradedJoint tool, List<Overrule> overrules, List<BenchResult> bench) {
+public record RecordedJoint(GradedJoint tool, List<Overrule> overrules, List<BenchResult> bench) {
 
   /** Copies the lists. */
   public RecordedJoint {

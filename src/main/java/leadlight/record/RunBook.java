@@ -38,8 +38,10 @@ final class RunBook {
   /** Folders of runs on a source that did not come to their end, the latest first. */
   List<OpenRun> unfinished(String source) {
     return handle
-        .select("SELECT id, folder FROM run WHERE source = ? AND ended_at IS NULL"
-            + " ORDER BY id DESC", source)
+        .select(
+            "SELECT id, folder FROM run WHERE source = ? AND ended_at IS NULL"
+                + " ORDER BY id DESC",
+            source)
         .map((row, context) -> new OpenRun(row.getLong("id"), Path.of(row.getString("folder"))))
         .list();
   }

@@ -2,6 +2,7 @@ package leadlight.record;
 
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
 import leadlight.data.JsonText;
@@ -28,7 +29,7 @@ final class ScoringWriter {
   }
 
   static String time(ZonedDateTime at) {
-    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at);
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.truncatedTo(ChronoUnit.MILLIS));
   }
 
   /** Its number; an equal scoring that is there already is taken unless one more is wanted. */

@@ -1,0 +1,15 @@
+package leadlight.batch;
+
+import java.nio.file.Path;
+import leadlight.model.RowSpec;
+import leadlight.record.Subject;
+
+/**
+ * A photo and what is to be done with it.
+ *
+ * @param photo where it lies
+ * @param subject what it is of
+ * @param row the row to look for
+ * @param productClass 1, 2 or 3
+ */
+public record JobPhoto(Path photo, Subject subject, RowSpec row, int productClass) {}

@@ -1,0 +1,26 @@
+package leadlight.batch;
+
+import java.time.Clock;
+import java.util.function.Function;
+import leadlight.grade.AcceptanceSet;
+import leadlight.report.ReportContext;
+
+/**
+ * What all photos of a run have in common.
+ *
+ * @param limits the limits to judge by
+ * @param context what every report says
+ * @param person who asked for it
+ * @param again score what is scored already once more
+ * @param threads photos worked on at once, at least 1
+ * @param clock tells the time and the zone
+ * @param faults keeps the details of a fault of ours; gives the line to show
+ */
+public record RunSetup(
+    AcceptanceSet limits,
+    ReportContext context,
+    String person,
+    boolean again,
+    int threads,
+    Clock clock,
+    Function<Throwable, String> faults) {}

@@ -1,0 +1,64 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import leadlight.batch.Defaults;
+import leadlight.batch.RunSetup;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.UserError;
+import leadlight.report.ReportContext;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What batch and watch ask for alike. */
+final class RunOptions {
+
+  @Option(
+      names = "--class",
+      paramLabel = "1|2|3",
+      defaultValue = "2",
+      description = "Product class where none is stated (default: ${DEFAULT-VALUE}).")
+  private int productClass;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "The run's own folder is made in this one (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Mixin private RecordOption record;
+
+  @Mixin private RowOptions row;
+
+  @Mixin private Limits limits;
+
+  @Mixin private Person person;
+
+  Path out() {
+    return out;
+  }
+
+  Path record() {
+    return record.folder();
+  }
+
+  Defaults defaults() {
+    if (productClass < 1 || productClass > 3) {
+      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
+    }
+    return new Defaults(row.request(), productClass);
+  }
+
+  RunSetup setup(int threads, boolean again) {
+    AcceptanceSet set = limits.load();
+    return new RunSetup(
+        set,
+        new ReportContext(Version.number(), set.name(), String.join(" ", set.notes())),
+        person.name(),
+        again,
+        threads,
+        Clock.systemDefaultZone(),
+        FaultLog::write);
+  }
+}

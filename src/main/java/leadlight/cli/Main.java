@@ -39,6 +39,7 @@ public final class Main {
         new CommandLine(new Main())
             .addSubcommand(withStatuses(new ScoreCommand(streams)))
             .addSubcommand(withStatuses(new BatchCommand(streams)))
+            .addSubcommand(record(streams))
             .addSubcommand(new TrialCommand(streams))
             .addSubcommand(new ConnectorCommand())
             .addSubcommand(scene(streams))
@@ -61,6 +62,16 @@ public final class Main {
         .exitCodeListHeading("%nExit status; of several photos the first of these wins:%n")
         .exitCodeList(ExitStatus.help());
     return line;
+  }
+
+  private static CommandLine record(Streams streams) {
+    return new CommandLine(new RecordCommand(streams))
+        .addSubcommand(new RecordCommand.ShowCommand(streams))
+        .addSubcommand(new RecordCommand.ExportCommand(streams))
+        .addSubcommand(new RecordCommand.VerifyCommand(streams))
+        .addSubcommand(new SayCommands.OverruleCommand())
+        .addSubcommand(new SayCommands.BenchCommand())
+        .setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   private static CommandLine scene(Streams streams) {

@@ -1,6 +1,8 @@
 package leadlight.cli;
 
 import java.nio.file.Path;
+import leadlight.model.UserError;
+import leadlight.record.JobRecord;
 import picocli.CommandLine.Option;
 
 /** Where the record lies. */
@@ -12,6 +14,14 @@ final class RecordOption {
       defaultValue = "reports/record",
       description = "Folder of the record (default: ${DEFAULT-VALUE}).")
   private Path folder;
+
+  /** The record that is there; nobody who asks for one wants a new, empty one. */
+  JobRecord existing() {
+    if (!JobRecord.isIn(folder)) {
+      throw new UserError("no record in " + folder + "; name its folder with --record");
+    }
+    return JobRecord.open(folder);
+  }
 
   Path folder() {
     return folder;

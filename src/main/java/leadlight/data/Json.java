@@ -14,8 +14,12 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.cfg.CoercionAction;
 import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import com.fasterxml.jackson.databind.type.LogicalType;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
 
 /** One strict mapper for all data files. */
 final class Json {
@@ -23,6 +27,7 @@ final class Json {
   static final JsonMapper MAPPER =
       JsonMapper.builder()
           .addModule(new Jdk8Module())
+          .addModule(asText())
           .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
           .enumNamingStrategy(EnumNamingStrategies.KEBAB_CASE)
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -50,4 +55,11 @@ final class Json {
               .withObjectIndenter(new DefaultIndenter("  ", "\n")));
 
   private Json() {}
+
+  /** Times (ISO 8601 with the zone) and paths, for trees that are written only. */
+  private static SimpleModule asText() {
+    return new SimpleModule()
+        .addSerializer(ZonedDateTime.class, ToStringSerializer.instance)
+        .addSerializer(Path.class, ToStringSerializer.instance);
+  }
 }

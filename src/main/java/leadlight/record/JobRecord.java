@@ -1,5 +1,6 @@
 package leadlight.record;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -26,6 +27,25 @@ public final class JobRecord implements AutoCloseable {
   /** Opens the record of a folder; makes both if they are not there. */
   public static JobRecord open(Path folder) {
     return new JobRecord(Database.open(folder));
+  }
+
+  /** True if a folder holds a record. */
+  public static boolean isIn(Path folder) {
+    return Files.isRegularFile(folder.resolve(Database.FILE));
+  }
+
+  /**
+   * One scoring.
+   *
+   * @throws UserError if there is none of that number
+   */
+  public Scoring scoring(long id) {
+    return database
+        .read(handle -> new ScoringReader(handle).find(id))
+        .orElseThrow(
+            () ->
+                new UserError(
+                    "the record has no scoring " + id + "; \"leadlight record\" lists them"));
   }
 
   /** An equal scoring, the last if there are several. */

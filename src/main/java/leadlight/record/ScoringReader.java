@@ -40,6 +40,13 @@ final class ScoringReader {
     this.handle = handle;
   }
 
+  Optional<Scoring> find(long id) {
+    return handle
+        .select(SELECT + " WHERE s.id = ?", id)
+        .map((row, context) -> scoring(row))
+        .findOne();
+  }
+
   Optional<Scoring> find(Subject subject, PhotoInfo photo, Method method) {
     return find(subject, photo.file(), photo.sha256(), method);
   }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import leadlight.data.Cells;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
 import leadlight.model.Measure;
@@ -71,15 +72,15 @@ final class CsvReport {
   private static List<String> line(ScoredPhoto scored, GradedJoint graded) {
     List<Finding> findings = graded.findings();
     List<String> line = new ArrayList<>();
-    line.add(harmless(scored.photo().file()));
+    line.add(Cells.harmless(scored.photo().file()));
     line.add(Integer.toString(graded.pin()));
-    line.add(harmless(scored.settings().row().lands().get(graded.pin() - 1).name()));
+    line.add(Cells.harmless(scored.settings().row().lands().get(graded.pin() - 1).name()));
     line.add(graded.verdict().id());
     line.add(findings.stream().map(Words::finding).collect(Collectors.joining("; ")));
-    line.add(harmless(joined(findings.stream().map(Finding::evidence).toList())));
-    line.add(harmless(joined(findings.stream().map(Finding::clause).toList())));
-    line.add(harmless(joined(findings.stream().map(Finding::settleBy).toList())));
-    line.add(harmless(graded.unjudgedBecause().orElse("")));
+    line.add(Cells.harmless(joined(findings.stream().map(Finding::evidence).toList())));
+    line.add(Cells.harmless(joined(findings.stream().map(Finding::clause).toList())));
+    line.add(Cells.harmless(joined(findings.stream().map(Finding::settleBy).toList())));
+    line.add(Cells.harmless(graded.unjudgedBecause().orElse("")));
     addPoint(line, graded.joint().lead().toePx());
     addPoint(line, graded.joint().lead().heelPx());
     for (Measure measure : Measure.values()) {
@@ -92,12 +93,12 @@ final class CsvReport {
 
   private static List<String> lineWithoutRow(ScoredPhoto scored, RowOutcome.NotFound none) {
     List<String> line = new ArrayList<>();
-    line.add(harmless(scored.photo().file()));
+    line.add(Cells.harmless(scored.photo().file()));
     line.add("");
     line.add("");
     line.add(scored.verdict().id());
     line.addAll(List.of("", "", "", ""));
-    line.add(harmless(none.reason()));
+    line.add(Cells.harmless(none.reason()));
     while (line.size() < header().size()) {
       line.add("");
     }
@@ -115,13 +116,5 @@ final class CsvReport {
 
   private static String number(double value, int decimals) {
     return JsonFields.rounded(value, decimals).toPlainString();
-  }
-
-  /**
-   * Text that a spreadsheet will not run as a formula: an apostrophe goes before a leading = + - @,
-   * tabulator or line end (OWASP, "CSV Injection").
-   */
-  static String harmless(String text) {
-    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

@@ -1,0 +1,142 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import leadlight.data.WholeFile;
+import leadlight.model.UserError;
+import leadlight.record.JobRecord;
+import leadlight.record.Scoring;
+import leadlight.record.Search;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight record}: what was seen, by whom, when, and what people said to it. */
+@Command(
+    name = "record",
+    description = "Shows, searches, exports and checks the record of all scored photos.",
+    mixinStandardHelpOptions = true)
+final class RecordCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Mixin private RecordOption record;
+
+  @Mixin private SearchOptions search;
+
+  RecordCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  /** The scorings that are asked for, one line each. */
+  @Override
+  public Integer call() {
+    Search asked = search.search();
+    int[] count = {0};
+    try (JobRecord open = record.existing()) {
+      open.each(
+          asked,
+          scoring -> {
+            streams.out().println(RecordLines.line(scoring));
+            count[0]++;
+          });
+    }
+    streams.out().println(count[0] == 1 ? "1 scoring" : count[0] + " scorings");
+    return ExitStatus.GOOD.code();
+  }
+
+  /** One scoring with all its joints. */
+  @Command(
+      name = "show",
+      description = "Shows a scoring with its joints and what people and the bench said.",
+      mixinStandardHelpOptions = true)
+  static final class ShowCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Parameters(paramLabel = "NUMBER", description = "Number of the scoring.")
+    private long id;
+
+    @Mixin private RecordOption record;
+
+    ShowCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      try (JobRecord open = record.existing()) {
+        Scoring scoring = open.scoring(id);
+        RecordLines.all(scoring, open.row(id)).forEach(streams.out()::println);
+      }
+      return ExitStatus.GOOD.code();
+    }
+  }
+
+  /** Everything that is asked for, as a table or a tree. */
+  @Command(
+      name = "export",
+      description = "Writes scorings with their joints: .csv, a line a joint, or .json.",
+      mixinStandardHelpOptions = true)
+  static final class ExportCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Parameters(paramLabel = "FILE.csv|FILE.json", description = "The file to write.")
+    private Path file;
+
+    @Mixin private RecordOption record;
+
+    @Mixin private SearchOptions search;
+
+    ExportCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      boolean json = file.toString().endsWith(".json");
+      if (!json && !file.toString().endsWith(".csv")) {
+        throw new UserError(file + " must end in .csv or .json, which says what is written");
+      }
+      try (JobRecord open = record.existing()) {
+        List<Scoring> scorings = open.scorings(search.search());
+        RecordExport export = new RecordExport(open, scorings);
+        WholeFile.write(file, out -> export.write(out, json));
+        streams.out().println(scorings.size() + " scorings in " + file);
+      }
+      return ExitStatus.GOOD.code();
+    }
+  }
+
+  /** Whether all is sound. */
+  @Command(
+      name = "verify",
+      description =
+          "Checks the record: the file, its references, the photos' hashes, their results.",
+      mixinStandardHelpOptions = true)
+  static final class VerifyCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Mixin private RecordOption record;
+
+    VerifyCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      List<String> troubles;
+      try (JobRecord open = record.existing()) {
+        troubles = open.troubles();
+      }
+      troubles.forEach(streams.out()::println);
+      streams
+          .out()
+          .println(troubles.isEmpty() ? "the record is sound" : troubles.size() + " found");
+      return (troubles.isEmpty() ? ExitStatus.GOOD : ExitStatus.UNUSABLE).code();
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package leadlight.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import leadlight.data.Cells;
+import leadlight.data.JsonText;
+import leadlight.model.Finding;
+import leadlight.model.Measure;
+import leadlight.model.Quantity;
+import leadlight.record.JobRecord;
+import leadlight.record.RecordedJoint;
+import leadlight.record.RecordedRow;
+import leadlight.record.Scoring;
+
+/** Writes scorings with their joints, one at a time. */
+final class RecordExport {
+
+  private static final List<String> HEADER =
+      List.of(
+          "scoring",
+          "job",
+          "board",
+          "stage",
+          "attempt",
+          "photo",
+          "sha256",
+          "taken_at",
+          "scored_at",
+          "by",
+          "tool_version",
+          "limits",
+          "class",
+          "connector",
+          "pin",
+          "verdict",
+          "findings",
+          "unjudged_because",
+          "overruled_as",
+          "overruled_by",
+          "reason",
+          "bench");
+
+  private final JobRecord record;
+  private final List<Scoring> scorings;
+
+  RecordExport(JobRecord record, List<Scoring> scorings) {
+    this.record = record;
+    this.scorings = scorings;
+  }
+
+  void write(OutputStream out, boolean json) throws IOException {
+    if (json) {
+      json(out);
+    } else {
+      csv(out);
+    }
+  }
+
+  private void json(OutputStream out) throws IOException {
+    try (JsonGenerator generator = new JsonFactory().createGenerator(out)) {
+      generator.writeStartArray();
+      for (Scoring scoring : scorings) {
+        generator.writeStartObject();
+        generator.writeFieldName("scoring");
+        generator.writeRawValue(JsonText.of(scoring));
+        generator.writeFieldName("joints");
+        generator.writeRawValue(JsonText.of(record.row(scoring.id()).joints()));
+        generator.writeEndObject();
+        generator.writeRaw('\n');
+      }
+      generator.writeEndArray();
+    }
+  }
+
+  private void csv(OutputStream out) throws IOException {
+    try (CsvWriter csv =
+        CsvWriter.builder()
+            .lineDelimiter(LineDelimiter.CRLF)
+            .build(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+      List<String> header = new ArrayList<>(HEADER);
+      for (Measure measure : Measure.values()) {
+        header.add(measure.id());
+        header.add("u_" + measure.id());
+      }
+      csv.writeRecord(header);
+      for (Scoring scoring : scorings) {
+        RecordedRow row = record.row(scoring.id());
+        for (RecordedJoint joint : row.joints()) {
+          csv.writeRecord(line(scoring, joint));
+        }
+        if (row.joints().isEmpty()) {
+          csv.writeRecord(withoutRow(scoring, header.size()));
+        }
+      }
+    }
+  }
+
+  private static List<String> line(Scoring scoring, RecordedJoint joint) {
+    List<String> line = new ArrayList<>(of(scoring));
+    line.add("" + joint.pin());
+    line.add(joint.tool().verdict().id());
+    line.add(
+        joint.tool().findings().stream()
+            .map(RecordExport::words)
+            .collect(Collectors.joining("; ")));
+    line.add(Cells.harmless(joint.tool().unjudgedBecause().orElse("")));
+    line.add(joint.overrules().isEmpty() ? "" : joint.verdict().id());
+    line.add(last(joint.overrules().stream().map(opinion -> opinion.person())));
+    line.add(last(joint.overrules().stream().map(opinion -> opinion.reason())));
+    line.add(
+        joint.bench().stream()
+            .map(result -> result.test().id() + " " + result.result())
+            .collect(Collectors.joining("; ")));
+    for (Measure measure : Measure.values()) {
+      Quantity quantity = joint.tool().joint().measures().get(measure);
+      line.add(quantity == null ? "" : Double.toString(quantity.value()));
+      line.add(quantity == null ? "" : Double.toString(quantity.u()));
+    }
+    return line;
+  }
+
+  private static String words(Finding finding) {
+    String pins = finding.pins().stream().map(String::valueOf).collect(Collectors.joining("-"));
+    return finding.kind().id() + (finding.pins().size() > 1 ? " " + pins : "");
+  }
+
+  private static String last(Stream<String> texts) {
+    return Cells.harmless(texts.reduce((first, second) -> second).orElse(""));
+  }
+
+  private static List<String> withoutRow(Scoring scoring, int columns) {
+    List<String> line = new ArrayList<>(of(scoring));
+    line.addAll(List.of("", scoring.verdict().id(), ""));
+    line.add(Cells.harmless(scoring.rowReason().orElse("")));
+    while (line.size() < columns) {
+      line.add("");
+    }
+    return line;
+  }
+
+  private static List<String> of(Scoring scoring) {
+    return List.of(
+        "" + scoring.id(),
+        Cells.harmless(scoring.subject().job()),
+        Cells.harmless(scoring.subject().board()),
+        scoring.subject().stage().id(),
+        "" + scoring.subject().attempt(),
+        Cells.harmless(scoring.photo().file()),
+        scoring.photo().sha256(),
+        scoring.photo().takenAt().orElse(""),
+        DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(scoring.scoredAt()),
+        Cells.harmless(scoring.person()),
+        scoring.method().toolVersion(),
+        Cells.harmless(scoring.method().settings().acceptanceSet()),
+        "" + scoring.method().settings().productClass(),
+        Cells.harmless(scoring.method().settings().row().connectorId()));
+  }
+}

@@ -1,0 +1,88 @@
+package leadlight.cli;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import leadlight.model.Finding;
+import leadlight.record.BenchResult;
+import leadlight.record.Overrule;
+import leadlight.record.RecordedJoint;
+import leadlight.record.RecordedRow;
+import leadlight.record.Scoring;
+
+/** Entries of the record as lines of a terminal. */
+final class RecordLines {
+
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm xxx", Locale.ROOT);
+
+  private RecordLines() {}
+
+  /** "12 2026-11-25 17:05 +00:00 job, board, as received usb-c-16 defect photo.jpg". */
+  static String line(Scoring scoring) {
+    return "%4d  %s  %s, %s, %s  %s  %s  %s"
+        .formatted(
+            scoring.id(),
+            TIME.format(scoring.scoredAt()),
+            printable(scoring.subject().job()),
+            printable(scoring.subject().board()),
+            scoring.subject().stageWords(),
+            scoring.method().settings().row().connectorId(),
+            scoring.verdict().id(),
+            printable(scoring.photo().file()));
+  }
+
+  static List<String> all(Scoring scoring, RecordedRow row) {
+    List<String> lines = new ArrayList<>();
+    lines.add(line(scoring));
+    lines.add("  photo    " + printable(scoring.photoPath().toString()));
+    lines.add("  sha256   " + scoring.photo().sha256());
+    scoring.photo().takenAt().ifPresent(at -> lines.add("  taken    " + at));
+    lines.add("  results  " + printable(scoring.results().toString()));
+    lines.add("  by       " + scoring.person() + ", Leadlight " + scoring.method().toolVersion());
+    lines.add(
+        "  class    "
+            + scoring.method().settings().productClass()
+            + ", limits "
+            + scoring.method().settings().acceptanceSet());
+    scoring.rowReason().ifPresent(reason -> lines.add("  no row: " + reason));
+    row.joints().forEach(joint -> add(lines, joint));
+    return lines;
+  }
+
+  private static void add(List<String> lines, RecordedJoint joint) {
+    String findings =
+        joint.tool().findings().stream()
+            .map(Finding::kind)
+            .map(kind -> " " + kind.id())
+            .collect(Collectors.joining());
+    lines.add("  pin %2d  %s%s".formatted(joint.pin(), joint.tool().verdict().id(), findings));
+    joint.tool().unjudgedBecause().ifPresent(why -> lines.add("          " + why));
+    joint.bench().forEach(result -> lines.add("          " + bench(result)));
+    joint.overrules().forEach(opinion -> lines.add("          " + overrule(opinion)));
+  }
+
+  private static String bench(BenchResult result) {
+    String to = result.otherPin().isPresent() ? " to pin " + result.otherPin().getAsInt() : "";
+    return "%s%s: %s (%s, %s)"
+        .formatted(
+            result.test().id(), to, result.result(), result.person(), TIME.format(result.at()));
+  }
+
+  private static String overrule(Overrule opinion) {
+    return "%s says %s%s: %s (%s)"
+        .formatted(
+            opinion.person(),
+            opinion.verdict().id(),
+            opinion.finding().map(kind -> " " + kind.id()).orElse(""),
+            opinion.reason(),
+            TIME.format(opinion.at()));
+  }
+
+  /** Names from outside must not move the terminal's cursor or turn its text round. */
+  static String printable(String text) {
+    return text.replaceAll("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]", "?");
+  }
+}

@@ -46,7 +46,7 @@ class ArchitectureTest {
               "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),
           Map.entry("record", Set.of("model", "data")),
           Map.entry("trial", Set.of("model", "vision")),
-          Map.entry("quality", Set.of("model", "data", "trial")));
+          Map.entry("quality", Set.of("model", "data", "trial")),
           Map.entry(
               "batch",
               Set.of(
@@ -58,8 +58,7 @@ class ArchitectureTest {
                   "pipeline",
                   "grade",
                   "report",
-                  "record")),
-          Map.entry("trial", Set.of("model", "vision")));
+                  "record")));
 
   @ArchTest
   static final ArchRule nothing_depends_on_the_commands =

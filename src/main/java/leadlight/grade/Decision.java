@@ -9,10 +9,12 @@ import leadlight.data.DataFile;
  *
  * @param seenFrom chance from which a finding is stated
  * @param doubtFrom chance from which the joint is not called sound
+ * @param witnessShare share of a row's joints that must show a fillet before the lack of one counts
  */
 record Decision(
     @JsonProperty(required = true) Figure seenFrom,
-    @JsonProperty(required = true) Figure doubtFrom) {
+    @JsonProperty(required = true) Figure doubtFrom,
+    @JsonProperty(required = true) Figure witnessShare) {
 
   static Decision builtIn() {
     return DataFile.builtIn("grade/decision.json").read(Decision.class);

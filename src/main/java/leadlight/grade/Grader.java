@@ -1,6 +1,7 @@
 package leadlight.grade;
 
 import java.util.List;
+import leadlight.model.Evidence;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.RowSpec;
@@ -28,8 +29,31 @@ public final class Grader {
 
   /** The joints with their verdicts, in the order given. */
   public List<GradedJoint> grade(RowSpec spec, List<Joint> joints) {
+    boolean lampShowsFillets = lampShowsFillets(joints);
     return joints.stream()
-        .map(joint -> new JointGrading(limits, productClass, decision, joint).grade())
+        .map(
+            joint ->
+                new JointGrading(limits, productClass, decision, joint).grade(lampShowsFillets))
         .toList();
+  }
+
+  /**
+   * Whether this photo draws fillets at all: some joints of the row must show one. Where none does,
+   * either all are open or the light hides the slopes, and from the photo alone nobody can tell
+   * which.
+   */
+  private boolean lampShowsFillets(List<Joint> joints) {
+    long judged = joints.stream().filter(joint -> joint.unfitBecause().isEmpty()).count();
+    long wetted =
+        joints.stream()
+            .filter(joint -> joint.unfitBecause().isEmpty())
+            .filter(joint -> joint.evidence().stream().noneMatch(this::speaksOfMissingSolder))
+            .count();
+    return wetted >= decision.witnessShare().value() * judged;
+  }
+
+  private boolean speaksOfMissingSolder(Evidence evidence) {
+    return JointGrading.LACKS_SOLDER.contains(evidence.kind())
+        && evidence.probability() >= decision.doubtFrom().value();
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import leadlight.model.Evidence;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
@@ -18,6 +19,9 @@ import leadlight.model.Verdict;
 
 /** The grading of one joint: collects findings and doubts, then weighs them. */
 final class JointGrading {
+
+  /** Two names of one lack of solder. */
+  static final Set<FindingKind> LACKS_SOLDER = Set.of(FindingKind.OPEN, FindingKind.INSUFFICIENT);
 
   private final AcceptanceSet limits;
   private final int productClass;
@@ -34,8 +38,20 @@ final class JointGrading {
     this.joint = joint;
   }
 
-  GradedJoint grade() {
-    joint.evidence().forEach(this::weigh);
+  /**
+   * The verdict.
+   *
+   * @param lampShowsFillets false if no joint of the row shows a fillet, so that a lack of one here
+   *     is no evidence
+   */
+  GradedJoint grade(boolean lampShowsFillets) {
+    for (Evidence evidence : joint.evidence()) {
+      if (lampShowsFillets || !LACKS_SOLDER.contains(evidence.kind())) {
+        weigh(evidence);
+      } else {
+        weighWithoutWitness(evidence);
+      }
+    }
     if (!seen(FindingKind.MISSING_LEAD)) {
       decideLimit(FindingKind.SIDE_OVERHANG, Feature.SIDE_OVERHANG, Measure.SIDE_OVERHANG);
     }
@@ -63,6 +79,15 @@ final class JointGrading {
 
   private boolean seen(FindingKind kind) {
     return findings.stream().anyMatch(finding -> finding.kind() == kind);
+  }
+
+  private void weighWithoutWitness(Evidence evidence) {
+    if (evidence.probability() >= decision.doubtFrom().value() && doubts.isEmpty()) {
+      doubts.add(
+          "no fillet shows here, nor at the other joints of this row: either all are open, or this"
+              + " light hides the slopes; prod the lead, or take a photo with the lamp lower or"
+              + " from another side");
+    }
   }
 
   private void weigh(Evidence evidence) {

@@ -12,6 +12,7 @@ import leadlight.data.DataFile;
  * @param fineToBlurPitch edge sigma, in pitches, up to which fillets are judged
  * @param burntLevel level from which a pixel counts as burnt out
  * @param burntMost burnt-out share of a joint above which it is not visible
+ * @param coveredFrom strangeness of a gap along its whole length from which it counts as covered
  * @param halfWidthPitchU standard uncertainty of half a lead's and half a land's width, pitches
  * @param shiftPitchU standard uncertainty of a land's place across the lead, pitches
  */
@@ -21,6 +22,7 @@ record FitnessLimits(
     @JsonProperty(required = true) Figure fineToBlurPitch,
     @JsonProperty(required = true) Figure burntLevel,
     @JsonProperty(required = true) Figure burntMost,
+    @JsonProperty(required = true) Figure coveredFrom,
     @JsonProperty(required = true) Figure halfWidthPitchU,
     @JsonProperty(required = true) Figure shiftPitchU) {
 

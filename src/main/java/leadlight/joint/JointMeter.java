@@ -45,17 +45,19 @@ public final class JointMeter {
   private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {
     EvidenceMaker evidence = new EvidenceMaker(judgement, signals);
     SizeMeter sizes = new SizeMeter(spec, signals.geometry(), limits);
+    Covers covers = new Covers(signals.gaps(), limits.coveredFrom().value());
     List<Joint> joints = new ArrayList<>();
     for (int i = 0; i < signals.patches().size(); i++) {
       JointPatch patch = signals.patches().get(i);
       JointFitness fitness = JointFitness.of(frame, patch, signals.geometry(), limits);
       Optional<String> unfit = fitness.unfitBecause(limits);
+      boolean covered = covers.covers(i);
       joints.add(
           new Joint(
               patch.lead(),
               measures(sizes.measure(patch), fitness),
-              evidence.of(i, unfit.isEmpty()),
-              unfit));
+              covered ? List.of() : evidence.of(i, unfit.isEmpty()),
+              covered ? Optional.of(Covers.REASON) : unfit));
     }
     return joints;
   }

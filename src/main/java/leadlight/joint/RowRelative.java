@@ -42,8 +42,7 @@ final class RowRelative {
   }
 
   private static void addTypical(List<Signals> row, String name) {
-    double median =
-        Stats.median(row.stream().mapToDouble(signals -> signals.get(name)).toArray());
+    double median = Stats.median(row.stream().mapToDouble(signals -> signals.get(name)).toArray());
     row.forEach(signals -> signals.put("typical_" + name, median));
   }
 }

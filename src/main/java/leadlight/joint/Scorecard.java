@@ -11,9 +11,9 @@ import leadlight.model.Reason;
 /**
  * Answers one question about a joint or a gap from its signals: small decision trees each give
  * points, the points are added up, and the sum, squashed by the logistic function, is the chance
- * that the answer is yes (gradient boosting: Friedman 2001, Greedy function approximation, Annals of
- * Statistics 29(5)). The last scaling of the points was fitted on pictures left out (Platt 1999), so
- * that the chance is honest on pictures not seen.
+ * that the answer is yes (gradient boosting: Friedman 2001, Greedy function approximation, Annals
+ * of Statistics 29(5)). The last scaling of the points was fitted on pictures left out (Platt
+ * 1999), so that the chance is honest on pictures not seen.
  *
  * @param question what is asked, as "no fillet from the toe to the land"
  * @param intercept points before any tree, log odds

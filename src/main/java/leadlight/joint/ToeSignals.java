@@ -74,8 +74,7 @@ final class ToeSignals {
 
   private static double bandEdges(LevelledPatch joint, double x0, double x1, double ahead) {
     double[] slope =
-        Stats.slope(
-            Stats.smoothed(new Zone(joint.light(), x0, x1, -0.3, 0.8 * ahead).alongLead()));
+        Stats.slope(Stats.smoothed(new Zone(joint.light(), x0, x1, -0.3, 0.8 * ahead).alongLead()));
     return Math.min(Stats.greatest(slope), -Stats.least(slope));
   }
 

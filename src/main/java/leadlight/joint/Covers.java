@@ -1,0 +1,41 @@
+package leadlight.joint;
+
+import java.util.List;
+
+/**
+ * Tells joints that something lies over. A fault changes a joint, or a place in a gap; what covers
+ * a joint changes the gaps on both of its sides along their whole length.
+ */
+final class Covers {
+
+  static final String REASON =
+      "something lies over this joint: its gaps look unlike the rest of the row along their whole"
+          + " length; clear the row and photograph it from straight above";
+
+  private final double[] strangeness;
+  private final double from;
+
+  /**
+   * Takes the row's gaps.
+   *
+   * @param from usual strangeness, along a gap's length, from which the gap counts as covered
+   */
+  Covers(List<Signals> gaps, double from) {
+    this.strangeness = gaps.stream().mapToDouble(gap -> gap.get("gap_usual_reach")).toArray();
+    this.from = from;
+  }
+
+  /**
+   * Whether the joint at this place, from 0, is covered; an end joint must share a covered gap
+   * pair.
+   */
+  boolean covers(int joint) {
+    int left = joint == 0 ? 0 : joint - 1;
+    int right = joint == 0 ? 1 : joint;
+    if (right > strangeness.length - 1) {
+      right = strangeness.length - 1;
+      left = right - 1;
+    }
+    return strangeness[left] >= from && strangeness[right] >= from;
+  }
+}

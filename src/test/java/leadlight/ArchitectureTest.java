@@ -41,6 +41,8 @@ class ArchitectureTest {
           Map.entry("connector", Set.of("model", "data")),
           Map.entry("grade", Set.of("model", "data")),
           Map.entry("report", Set.of("model", "data", "vision")),
+          Map.entry("text", Set.of("model")),
+          Map.entry("page", Set.of("model", "data", "vision", "connector", "report", "text")),
           Map.entry("scene", Set.of("model", "data", "connector")),
           Map.entry(
               "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),

@@ -14,6 +14,8 @@ import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
+import leadlight.page.PageContext;
+import leadlight.page.PhotoPage;
 import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
@@ -23,6 +25,8 @@ import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
 import leadlight.row.RowFinder;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -63,7 +67,17 @@ public class StageBenchmark {
       new PhotoScorer(new Settings(row, 2, limits.id(), Optional.empty()), limits);
   private final RowFinder finder = new RowFinder();
   private final JointMeter meter = new JointMeter();
-  private final ReportWriter writer = new ReportWriter(new ReportContext("bench", "", ""));
+  private final ReportWriter writer = new ReportWriter(
+          new ReportContext("bench", "", ""),
+          new PhotoPage(
+                  new PageContext(
+                      "bench",
+                      "",
+                      List.of(),
+                      Messages.of("en"),
+                      LengthUnit.MM,
+                      Optional.empty()))
+              ::html);
   private Path scratch;
   private Path file;
   private Photo photo;

@@ -1,15 +1,19 @@
 package leadlight.batch;
 
 import java.time.Clock;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.ScoredPhoto;
 import leadlight.report.ReportContext;
+import leadlight.vision.Frame;
 
 /**
  * What all photos of a run have in common.
  *
  * @param limits the limits to judge by
  * @param context what every report says
+ * @param page makes the page to read of a scored photo
  * @param person who asked for it
  * @param again score what is scored already once more
  * @param threads photos worked on at once, at least 1
@@ -19,6 +23,7 @@ import leadlight.report.ReportContext;
 public record RunSetup(
     AcceptanceSet limits,
     ReportContext context,
+    BiFunction<ScoredPhoto, Frame, byte[]> page,
     String person,
     boolean again,
     int threads,

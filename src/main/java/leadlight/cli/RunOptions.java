@@ -6,6 +6,7 @@ import leadlight.batch.Defaults;
 import leadlight.batch.RunSetup;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.UserError;
+import leadlight.page.PhotoPage;
 import leadlight.report.ReportContext;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,6 +34,8 @@ final class RunOptions {
 
   @Mixin private Limits limits;
 
+  @Mixin private PageOptions pages;
+
   @Mixin private Person person;
 
   Path out() {
@@ -55,6 +58,7 @@ final class RunOptions {
     return new RunSetup(
         set,
         new ReportContext(Version.number(), set.name(), String.join(" ", set.notes())),
+        new PhotoPage(pages.context(set, row.request()))::html,
         person.name(),
         again,
         threads,

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
+import leadlight.page.PhotoPage;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -15,8 +16,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "score",
     description = {
-      "Scores the joints of a row in each photo; writes PHOTO.json, PHOTO.csv and "
-          + "PHOTO.annotated.png.",
+      "Scores the joints of a row in each photo; writes PHOTO.html to read, "
+          + "PHOTO.annotated.png, PHOTO.json and PHOTO.csv.",
       "A photo that cannot be used is named and the others go on."
     },
     mixinStandardHelpOptions = true)
@@ -50,6 +51,8 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Mixin private Limits limits;
 
+  @Mixin private PageOptions pages;
+
   @Mixin private ThreadOption threads;
 
   ScoreCommand(Streams streams) {
@@ -65,6 +68,7 @@ final class ScoreCommand implements Callable<Integer> {
     AcceptanceSet set = limits.load();
     Settings settings = new Settings(row.spec(), productClass, set.id(), hint.hint());
     OutputFolder.make(out);
-    return new ScoreRun(settings, set, out, json, streams).score(photos, count).code();
+    PhotoPage page = new PhotoPage(pages.context(set, row.request()));
+    return new ScoreRun(settings, set, page, out, json, streams).score(photos, count).code();
   }
 }

@@ -9,6 +9,7 @@ import leadlight.grade.AcceptanceSet;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
+import leadlight.page.PhotoPage;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
@@ -29,10 +30,17 @@ final class ScoreRun {
   private final Streams streams;
   private ExitStatus worst = ExitStatus.GOOD;
 
-  ScoreRun(Settings settings, AcceptanceSet limits, Path out, boolean json, Streams streams) {
+  ScoreRun(
+      Settings settings,
+      AcceptanceSet limits,
+      PhotoPage page,
+      Path out,
+      boolean json,
+      Streams streams) {
     this.scorer = new PhotoScorer(settings, limits);
     this.writer =
-        new ReportWriter(new ReportContext(Version.number(), limits.name(), provenance(limits)));
+        new ReportWriter(
+            new ReportContext(Version.number(), limits.name(), provenance(limits)), page::html);
     this.out = out;
     this.json = json;
     this.streams = streams;

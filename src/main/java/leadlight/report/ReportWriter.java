@@ -1,22 +1,29 @@
 package leadlight.report;
 
 import java.nio.file.Path;
+import java.util.function.BiFunction;
 import leadlight.model.ScoredPhoto;
 import leadlight.vision.Frame;
 
 /**
  * Writes the results of scored photos: {@code PHOTO.json} (by {@code
- * models/schema/report.schema.json}), {@code PHOTO.csv} and {@code PHOTO.annotated.png}, PHOTO
- * being the photo's name without its ending. The bytes depend on the arguments alone. Safe for
- * threads.
+ * models/schema/report.schema.json}), {@code PHOTO.csv}, {@code PHOTO.annotated.png} and {@code
+ * PHOTO.html}, PHOTO being the photo's name without its ending. The bytes depend on the arguments
+ * alone. Safe for threads.
  */
 public final class ReportWriter {
 
   private final ReportContext context;
+  private final BiFunction<ScoredPhoto, Frame, byte[]> page;
 
-  /** Takes what all reports of a run say. */
-  public ReportWriter(ReportContext context) {
+  /**
+   * Takes what all reports of a run say.
+   *
+   * @param page makes the page to read in a browser, UTF-8, of a scored photo and its picture
+   */
+  public ReportWriter(ReportContext context, BiFunction<ScoredPhoto, Frame, byte[]> page) {
     this.context = context;
+    this.page = page;
   }
 
   /** The JSON report, UTF-8. */
@@ -36,6 +43,6 @@ public final class ReportWriter {
   public WrittenReport write(ScoredPhoto scored, Frame picture, Path outDir) {
     byte[] png = AnnotatedPicture.png(scored, picture, context);
     return new ResultFiles(outDir, scored.photo())
-        .write(json(scored), CsvReport.bytes(scored), png);
+        .write(json(scored), CsvReport.bytes(scored), png, page.apply(scored, picture));
   }
 }

@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
 import leadlight.data.WholeFile;
 import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
@@ -38,14 +39,16 @@ final class ResultFiles {
     this.photo = photo;
   }
 
-  WrittenReport write(byte[] json, byte[] csv, byte[] png) {
+  WrittenReport write(byte[] json, byte[] csv, byte[] png, byte[] html) {
     List<Path> leftovers = new ArrayList<>();
     try {
       Files.createDirectories(folder);
       Path jsonAside = aside(json, leftovers);
       Path csvAside = aside(csv, leftovers);
       Path pngAside = aside(png, leftovers);
+      Path htmlAside = aside(html, leftovers);
       WrittenReport target = claim(leftovers);
+      WholeFile.move(htmlAside, target.page());
       WholeFile.move(pngAside, target.picture());
       WholeFile.move(csvAside, target.csv());
       WholeFile.move(jsonAside, target.json());
@@ -84,7 +87,7 @@ final class ResultFiles {
         if (holdsThisPhoto(files.json())) {
           return files;
         }
-      } else if (!Files.exists(files.csv()) && !Files.exists(files.picture())) {
+      } else if (nobodyElses(files)) {
         try {
           Files.createFile(files.json());
           leftovers.add(files.json());
@@ -100,7 +103,12 @@ final class ResultFiles {
     return new WrittenReport(
         folder.resolve(base + ".json"),
         folder.resolve(base + ".csv"),
-        folder.resolve(base + ".annotated.png"));
+        folder.resolve(base + ".annotated.png"),
+        folder.resolve(base + ".html"));
+  }
+
+  private static boolean nobodyElses(WrittenReport files) {
+    return Stream.of(files.csv(), files.picture(), files.page()).noneMatch(Files::exists);
   }
 
   /** The photo's name without its ending, cut between characters if too long. */

@@ -13,7 +13,7 @@ import leadlight.model.RowSpec;
  * How the row is laid out straight: body above, as the photo shows it (never mirrored). A long row
  * is folded into several strips, so that pins stay apart.
  */
-final class StripGeometry {
+public final class StripGeometry {
 
   private static final double LEAST_PITCH_PX = 46;
   private static final double MOST_PITCH_PX = 110;
@@ -37,7 +37,13 @@ final class StripGeometry {
   private final double pxPerMm;
   private final int folds;
 
-  StripGeometry(RowOutcome.Found found, RowSpec spec, List<GradedJoint> joints, int widthPx) {
+  /**
+   * Lays a row out.
+   *
+   * @param widthPx how wide a strip may be
+   */
+  public StripGeometry(
+      RowOutcome.Found found, RowSpec spec, List<GradedJoint> joints, int widthPx) {
     this.found = found;
     this.spec = spec;
     this.reversed = orientation(found.mmToPx(), spec.spanMm() / 2) < 0;
@@ -87,8 +93,13 @@ final class StripGeometry {
     return toMm.map(point.x(), point.y()).y();
   }
 
+  /** True if pin 1 is on the right with the body above. */
+  public boolean reversed() {
+    return reversed;
+  }
+
   /** Indexes of the joints of each strip, in reading order from the left. */
-  List<List<Integer>> strips() {
+  public List<List<Integer>> strips() {
     int count = spec.leads();
     List<List<Integer>> strips = new ArrayList<>();
     for (int fold = 0; fold < folds; fold++) {
@@ -113,15 +124,18 @@ final class StripGeometry {
     return spec.lands().get(index).uMm();
   }
 
-  int widthPx(List<Integer> strip) {
+  /** Width of a strip. */
+  public int widthPx(List<Integer> strip) {
     return (int) Math.floor((spanMm(strip) + 2 * BESIDE_PITCHES * spec.pitchMm()) * pxPerMm);
   }
 
-  int heightPx() {
+  /** Height of every strip. */
+  public int heightPx() {
     return (int) Math.round((bottomMm - topMm) * pxPerMm);
   }
 
-  double pxPerMm() {
+  /** Scale of the strips. */
+  public double pxPerMm() {
     return pxPerMm;
   }
 
@@ -131,13 +145,13 @@ final class StripGeometry {
   }
 
   /** Where a pin's land lies in its strip, pixels from the left edge. */
-  double acrossPx(List<Integer> strip, int index) {
+  public double acrossPx(List<Integer> strip, int index) {
     double fromLeft = Math.abs(uMm(index) - uMm(strip.get(0)));
     return (fromLeft + BESIDE_PITCHES * spec.pitchMm()) * pxPerMm;
   }
 
   /** From pixels of a strip to pixels of the photo. */
-  Homography toPhoto(List<Integer> strip) {
+  public Homography toPhoto(List<Integer> strip) {
     double step = (reversed ? -1 : 1) / pxPerMm;
     double left = uMm(strip.get(0)) - step * BESIDE_PITCHES * spec.pitchMm() * pxPerMm;
     Homography toMm =
@@ -146,7 +160,7 @@ final class StripGeometry {
   }
 
   /** Corners of the whole shown row in the photo: at pin 1 body side, then round by pin N. */
-  List<PointPx> corners() {
+  public List<PointPx> corners() {
     double beside = BESIDE_PITCHES * spec.pitchMm();
     double end = spec.spanMm() + beside;
     Homography map = found.mmToPx();

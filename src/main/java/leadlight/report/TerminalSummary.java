@@ -69,7 +69,7 @@ public final class TerminalSummary {
 
   private static List<String> paths(WrittenReport files) {
     List<String> lines = new ArrayList<>();
-    for (Path path : List.of(files.picture(), files.json(), files.csv())) {
+    for (Path path : List.of(files.page(), files.picture(), files.json(), files.csv())) {
       lines.add("  wrote " + path);
     }
     return lines;

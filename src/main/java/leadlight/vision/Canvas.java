@@ -8,6 +8,7 @@ import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfByte;
+import org.opencv.core.MatOfInt;
 import org.opencv.core.MatOfPoint;
 import org.opencv.core.Point;
 import org.opencv.core.Rect;
@@ -233,6 +234,22 @@ public final class Canvas implements AutoCloseable {
     try (MatScope scope = new MatScope()) {
       MatOfByte file = scope.add(new MatOfByte());
       if (!Imgcodecs.imencode(".png", mat, file)) {
+        throw new IllegalStateException("the picture could not be encoded");
+      }
+      return file.toArray();
+    }
+  }
+
+  /**
+   * The canvas as a JPEG file.
+   *
+   * @param quality 1 to 100, as the format's encoders have it
+   */
+  public byte[] jpeg(int quality) {
+    try (MatScope scope = new MatScope()) {
+      MatOfByte file = scope.add(new MatOfByte());
+      MatOfInt options = scope.add(new MatOfInt(Imgcodecs.IMWRITE_JPEG_QUALITY, quality));
+      if (!Imgcodecs.imencode(".jpg", mat, file, options)) {
         throw new IllegalStateException("the picture could not be encoded");
       }
       return file.toArray();

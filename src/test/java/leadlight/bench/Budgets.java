@@ -16,11 +16,15 @@ import leadlight.model.PointPx;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
+import leadlight.page.PageContext;
+import leadlight.page.PhotoPage;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
 import leadlight.trial.PhotoTruth;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
@@ -159,10 +163,21 @@ public final class Budgets {
         new PhotoScorer(new Settings(row, 2, limits.id(), Optional.empty()), limits);
     try (Photo photo = new PhotoReader().read(file)) {
       ScoredPhoto scored = scorer.score(photo);
-      new ReportWriter(new ReportContext("bench", limits.name(), ""))
+      new ReportWriter(new ReportContext("bench", limits.name(), ""), Budgets.page(limits)::html)
           .write(scored, photo.frame(), scratch.resolve("out"));
     }
     return null;
+  }
+
+  private static PhotoPage page(AcceptanceSet limits) {
+    return new PhotoPage(
+        new PageContext(
+            "bench",
+            limits.name(),
+            limits.notes(),
+            Messages.of("en"),
+            LengthUnit.MM,
+            Optional.empty()));
   }
 
   private Void yardstick(Path file, double scale) {

@@ -48,13 +48,14 @@ class ScoreCommandTest {
   }
 
   @Test
-  void aPhotoGivesThreeFilesAndAStatusThatFitsItsVerdict() throws IOException {
+  void aPhotoGivesFourFilesAndAStatusThatFitsItsVerdict() throws IOException {
     Run run = score(folder, GOOD);
 
     assertThat(files(folder))
         .containsOnlyKeys(
             "base-station-video-good.annotated.png",
             "base-station-video-good.csv",
+            "base-station-video-good.html",
             "base-station-video-good.json");
     JsonNode report =
         new ObjectMapper().readTree(folder.resolve("base-station-video-good.json").toFile());
@@ -84,7 +85,7 @@ class ScoreCommandTest {
     assertThat(second.status()).isEqualTo(first.status());
     assertThat(second.out()).isEqualTo(first.out().replace(one.toString(), two.toString()));
     Map<String, byte[]> expected = files(one);
-    assertThat(expected).hasSize(6);
+    assertThat(expected).hasSize(8);
     assertThat(files(two)).containsOnlyKeys(expected.keySet());
     files(two).forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(expected.get(name)));
   }
@@ -105,9 +106,11 @@ class ScoreCommandTest {
         .containsOnlyKeys(
             "row.annotated.png",
             "row.csv",
+            "row.html",
             "row.json",
             "row-2.annotated.png",
             "row-2.csv",
+            "row-2.html",
             "row-2.json");
     ObjectMapper json = new ObjectMapper();
     assertThat(List.of("row.json", "row-2.json"))

@@ -25,7 +25,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class ReportWriterTest {
 
-  private final ReportWriter writer = new ReportWriter(Scenes.CONTEXT);
+  private static final byte[] PAGE = {'<', 'p', '>'};
+
+  private final ReportWriter writer = new ReportWriter(Scenes.CONTEXT, (scored, picture) -> PAGE);
   private final Frame picture = Scenes.picture("dev-023");
   @TempDir Path folder;
 
@@ -47,7 +49,9 @@ class ReportWriterTest {
     Path out = folder.resolve("new/reports");
     WrittenReport written = writer.write(photo("port 3.jpg", "aa"), picture, out);
     assertThat(written.json()).isEqualTo(out.resolve("port 3.json"));
-    assertThat(names(out)).containsExactly("port 3.annotated.png", "port 3.csv", "port 3.json");
+    assertThat(names(out))
+        .containsExactly("port 3.annotated.png", "port 3.csv", "port 3.html", "port 3.json");
+    assertThat(written.page()).hasBinaryContent(PAGE);
   }
 
   @Test
@@ -68,7 +72,7 @@ class ReportWriterTest {
         .hasFileName("port.json");
     assertThat(writer.write(photo("port.jpg", "bb"), picture, folder).json())
         .hasFileName("port-2.json");
-    assertThat(names(folder)).hasSize(6);
+    assertThat(names(folder)).hasSize(8);
   }
 
   @Test
@@ -101,7 +105,7 @@ class ReportWriterTest {
     } finally {
       threads.shutdown();
     }
-    assertThat(names(folder)).hasSize(24);
+    assertThat(names(folder)).hasSize(32);
   }
 
   @Test

@@ -33,7 +33,11 @@ class TerminalSummaryTest {
   @Test
   void counts_fitness_and_paths_are_told() {
     WrittenReport files =
-        new WrittenReport(Path.of("r/a.json"), Path.of("r/a.csv"), Path.of("r/a.annotated.png"));
+        new WrittenReport(
+            Path.of("r/a.json"),
+            Path.of("r/a.csv"),
+            Path.of("r/a.annotated.png"),
+            Path.of("r/a.html"));
     String text =
         String.join("\n", TerminalSummary.lines(Scenes.scored("dev-012"), Optional.of(files)));
     assertThat(text)
@@ -43,7 +47,7 @@ class TerminalSummaryTest {
         .contains("photo: The right third is soft")
         .contains("process indicators: 4 excess")
         .contains("not visible from above:")
-        .contains("wrote " + Path.of("r/a.annotated.png"));
+        .contains("wrote " + Path.of("r/a.annotated.png"), "wrote " + Path.of("r/a.html"));
   }
 
   @Test

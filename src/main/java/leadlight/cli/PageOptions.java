@@ -1,0 +1,47 @@
+package leadlight.cli;
+
+import java.util.Locale;
+import java.util.Optional;
+import leadlight.connector.Connector;
+import leadlight.connector.ConnectorLibrary;
+import leadlight.connector.RowRequest;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.UserError;
+import leadlight.page.PageContext;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
+import picocli.CommandLine.Option;
+
+/** How pages for people are written. */
+final class PageOptions {
+
+  @Option(
+      names = "--language",
+      paramLabel = "en|de",
+      defaultValue = "en",
+      description = "Language of pages, and its decimal sign (default: ${DEFAULT-VALUE}).")
+  private String language;
+
+  @Option(
+      names = "--units",
+      paramLabel = "mm|mil|inch",
+      defaultValue = "mm",
+      description = "Unit of lengths in pages (default: ${DEFAULT-VALUE}).")
+  private String units;
+
+  /** What the pages of a run share. */
+  PageContext context(AcceptanceSet limits, RowRequest row) {
+    Optional<Connector> connector = row.connector().map(ConnectorLibrary.builtIn()::find);
+    return new PageContext(
+        Version.number(), limits.name(), limits.notes(), Messages.of(language), unit(), connector);
+  }
+
+  private LengthUnit unit() {
+    return switch (units.toLowerCase(Locale.ROOT)) {
+      case "mm" -> LengthUnit.MM;
+      case "mil" -> LengthUnit.MIL;
+      case "inch" -> LengthUnit.INCH;
+      default -> throw new UserError("--units must be mm, mil or inch, is " + units);
+    };
+  }
+}

@@ -1,0 +1,64 @@
+package leadlight.page;
+
+import leadlight.model.LimitCheck;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
+
+/**
+ * A measure against its limit as a bar of {@link #WIDTH} units.
+ *
+ * @param name what was measured
+ * @param value value with its doubt, in words
+ * @param limit the limit in words
+ * @param kept how sure the limit is kept, in words
+ * @param clause where the limit comes from
+ * @param label the bar for those who do not see it
+ * @param valueUnits the value's place
+ * @param fromUnits where the doubt begins
+ * @param toUnits where it ends
+ * @param limitUnits the limit's place
+ * @param atMost true if what lies right of the limit is out of bounds
+ */
+record Bar(
+    String name,
+    String value,
+    String limit,
+    String kept,
+    String clause,
+    String label,
+    double valueUnits,
+    double fromUnits,
+    double toUnits,
+    double limitUnits,
+    boolean atMost) {
+
+  static final int WIDTH = 400;
+
+  /** Doubt is drawn and said as twice the standard uncertainty, about 95 % (JCGM 100:2008, 6.2). */
+  static final double COVERAGE = 2;
+
+  static Bar of(LimitCheck check, Messages words, LengthUnit unit) {
+    double value = check.measured().value();
+    double doubt = COVERAGE * check.measured().u();
+    double end = 1.15 * Math.max(2 * check.limit(), value + doubt);
+    String limit = words.lengthIn(check.limit(), unit);
+    return new Bar(
+        words.get("measure." + check.measure().id()),
+        words.get(
+            "measure.doubt", words.length(value, unit), words.length(doubt, unit), unit.symbol()),
+        words.get(check.atMost() ? "measure.limit.most" : "measure.limit.least", limit),
+        words.get("measure.kept", words.percent(check.kept())),
+        check.clause(),
+        words.get(
+            "measure.bar",
+            words.lengthIn(value, unit),
+            words.lengthIn(Math.max(0, value - doubt), unit),
+            words.lengthIn(value + doubt, unit),
+            limit),
+        WIDTH * value / end,
+        WIDTH * Math.max(0, value - doubt) / end,
+        WIDTH * (value + doubt) / end,
+        WIDTH * check.limit() / end,
+        check.atMost());
+  }
+}

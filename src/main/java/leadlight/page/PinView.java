@@ -1,0 +1,229 @@
+package leadlight.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadlight.connector.BridgeHarm;
+import leadlight.connector.SignalGroup;
+import leadlight.model.Evidence;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.LimitCheck;
+import leadlight.model.Measure;
+import leadlight.model.Quantity;
+import leadlight.model.RowSpec;
+import leadlight.model.Unit;
+import leadlight.model.Verdict;
+import leadlight.text.Messages;
+
+/**
+ * One joint as the page tells it.
+ *
+ * @param pin 1 to N
+ * @param title "Pin 3 · D2-"
+ * @param ends where it is, counted from both ends
+ * @param verdict id of the verdict
+ * @param verdictWords verdict in full
+ * @param label for the row's button
+ * @param needsHands true for what a person must look at
+ * @param findings what was found
+ * @param doubts why it is not judged
+ * @param bars measures against limits
+ * @param others the other measures, name and value
+ * @param signal what the pin carries
+ * @param effects what its faults do in use
+ * @param picture the close-up and the plot, if the row was kept to look at
+ */
+record PinView(
+    int pin,
+    String title,
+    String ends,
+    String verdict,
+    String verdictWords,
+    String label,
+    boolean needsHands,
+    List<FindingView> findings,
+    List<String> doubts,
+    List<Bar> bars,
+    List<Line> others,
+    Optional<String> signal,
+    List<Line> effects,
+    Optional<CloseUp> picture) {
+
+  /** A name with what is said of it. */
+  record Line(String name, String text) {}
+
+  /** A finding in words. */
+  record FindingView(
+      String verdict,
+      String name,
+      String plain,
+      String sure,
+      List<String> because,
+      String rule,
+      String settle) {}
+
+  /** Where the close-up lies in its strip, and the plot beside it. */
+  record CloseUp(String strip, String viewBox, Plot plot, String plotLabel, String bandWords) {}
+
+  /** Makes the views of one page. */
+  static final class Maker {
+
+    private final PageContext context;
+    private final Messages words;
+    private final RowSpec row;
+
+    Maker(PageContext context, RowSpec row) {
+      this.context = context;
+      this.words = context.words();
+      this.row = row;
+    }
+
+    PinView of(GradedJoint joint, boolean reversed, Optional<CloseUp> picture) {
+      int pin = joint.pin();
+      int leads = row.leads();
+      String landName = landName(pin);
+      Optional<SignalGroup> group =
+          context.connector().flatMap(connector -> connector.signalOf(landName));
+      Optional<String> signal = group.map(g -> words.data(g.pins().get(landName)));
+      int fromLeft = reversed ? leads + 1 - pin : pin;
+      String name = String.valueOf(pin).equals(landName) ? "" : SafeText.of(landName);
+      return new PinView(
+          pin,
+          title(pin, name, signal),
+          words.get("page.pin.ends", fromLeft, leads + 1 - fromLeft),
+          joint.verdict().id(),
+          words.get("verdict." + joint.verdict().id() + ".long"),
+          label(joint),
+          joint.verdict() == Verdict.DEFECT || joint.verdict() == Verdict.UNJUDGED,
+          joint.findings().stream().map(finding -> finding(joint, finding)).toList(),
+          Verdicts.doubts(joint, words),
+          joint.checks().stream().map(check -> Bar.of(check, words, context.unit())).toList(),
+          others(joint),
+          signal.map(
+              s -> group.orElseThrow().name().equals(s) ? s : s + " (" + groupName(group) + ")"),
+          effects(joint, landName, group),
+          picture);
+    }
+
+    private String groupName(Optional<SignalGroup> group) {
+      return words.data(group.orElseThrow().name());
+    }
+
+    private String title(int pin, String name, Optional<String> signal) {
+      List<String> parts = new ArrayList<>();
+      if (!name.isEmpty()) {
+        parts.add(name);
+      }
+      signal.ifPresent(parts::add);
+      return parts.isEmpty()
+          ? words.get("page.pin", pin)
+          : words.get("page.pin.named", pin, String.join(" \u00b7 ", parts));
+    }
+
+    private String label(GradedJoint joint) {
+      List<String> parts = new ArrayList<>();
+      parts.add(words.get("verdict." + joint.verdict().id()));
+      joint.findings().forEach(f -> parts.add(words.get("kind." + f.kind().id())));
+      return words.get("page.pin.label", joint.pin(), String.join(", ", parts));
+    }
+
+    private FindingView finding(GradedJoint joint, Finding finding) {
+      String kind = "kind." + finding.kind().id();
+      String name =
+          finding.pins().size() > 1
+              ? words.get(
+                  "finding.pair", words.get(kind), finding.pins().get(0), finding.pins().get(1))
+              : words.get(kind);
+      return new FindingView(
+          finding.verdict().id(),
+          name,
+          words.get(kind + ".plain"),
+          words.get("page.sure", words.percent(finding.probability())),
+          because(joint, finding),
+          finding.clause(),
+          Verdicts.sentences(finding.settleBy(), words));
+    }
+
+    private List<String> because(GradedJoint joint, Finding finding) {
+      for (Evidence evidence : joint.joint().evidence()) {
+        boolean same =
+            evidence.neighbourPin() == 0 || finding.pins().contains(evidence.neighbourPin());
+        if (evidence.kind() == finding.kind() && same && !evidence.reasons().isEmpty()) {
+          return words.plain(evidence.reasons());
+        }
+      }
+      return joint.checks().stream()
+          .filter(check -> overhang(check, finding.kind()))
+          .map(check -> Bar.of(check, words, context.unit()))
+          .map(bar -> bar.name() + " " + bar.value() + ", " + bar.limit())
+          .toList();
+    }
+
+    private static boolean overhang(LimitCheck check, FindingKind kind) {
+      return (check.measure() == Measure.SIDE_OVERHANG && kind == FindingKind.SIDE_OVERHANG)
+          || (check.measure() == Measure.TOE_OVERHANG && kind == FindingKind.TOE_OVERHANG);
+    }
+
+    private List<Line> others(GradedJoint joint) {
+      List<Line> lines = new ArrayList<>();
+      for (Measure measure : Measure.values()) {
+        Quantity quantity = joint.joint().measures().get(measure);
+        boolean drawn = joint.checks().stream().anyMatch(check -> check.measure() == measure);
+        if (quantity != null && !drawn) {
+          lines.add(new Line(words.get("measure." + measure.id()), quantity(quantity)));
+        }
+      }
+      return lines;
+    }
+
+    private String quantity(Quantity quantity) {
+      if (quantity.unit() == Unit.SHARE) {
+        return words.number(100 * quantity.value(), 1) + " %";
+      }
+      boolean length = quantity.unit() == Unit.MM;
+      String unit =
+          length ? context.unit().symbol() : words.get("unit." + quantity.unit().symbol());
+      String value = number(quantity.value(), length);
+      return quantity.u() == 0
+          ? value + " " + unit
+          : words.get("measure.doubt", value, number(Bar.COVERAGE * quantity.u(), length), unit);
+    }
+
+    private String number(double value, boolean length) {
+      return length ? words.length(value, context.unit()) : words.number(value, 1);
+    }
+
+    private List<Line> effects(GradedJoint joint, String landName, Optional<SignalGroup> group) {
+      List<Line> lines = new ArrayList<>();
+      group.ifPresent(
+          g -> {
+            lines.add(new Line(words.get("page.if-open"), Verdicts.sentences(g.open(), words)));
+            lines.add(
+                new Line(words.get("page.if-shorted"), Verdicts.sentences(g.shorted(), words)));
+            lines.add(
+                new Line(
+                    words.get("page.basis.name"),
+                    g.basis().words() + g.basis().note().map(n -> "; " + n).orElse("")));
+          });
+      for (Finding finding : joint.findings()) {
+        if (finding.pins().size() == 2) {
+          harm(landName, finding.pins().get(1)).ifPresent(lines::add);
+        }
+      }
+      return lines;
+    }
+
+    private Optional<Line> harm(String landName, int other) {
+      Optional<BridgeHarm> harm =
+          context.connector().flatMap(c -> c.bridgeHarm(landName, landName(other)));
+      return harm.map(
+          h -> new Line(words.get("page.if-bridged", other), Verdicts.sentences(h.harm(), words)));
+    }
+
+    private String landName(int pin) {
+      return row.lands().get(pin - 1).name();
+    }
+  }
+}

@@ -1,0 +1,206 @@
+package leadlight.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import leadlight.connector.Connector;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.RowSpec;
+import leadlight.model.Verdict;
+
+/**
+ * What to touch up, in the order in which one would do it. A missing lead comes first, since it may
+ * make all else vain; then bridges by the harm they do, open, starved, overloaded and misplaced
+ * leads; what only needs cleaning is last. Only defects are touched: a needless re-heat is harm. A
+ * joint is worked on once, under its gravest kind of trouble. The order is common practice, no
+ * source.
+ *
+ * @param steps what to do, in order
+ * @param settle pins that the photo does not decide
+ * @param leave pins to leave alone
+ * @param meter neighbour pairs to meter first because a hidden bridge there does most harm
+ * @param meterTouched further pairs beside what is touched
+ */
+record Rework(
+    List<Step> steps,
+    List<Integer> settle,
+    List<Integer> leave,
+    List<Pair> meter,
+    List<Pair> meterTouched) {
+
+  /** Leads at most this far apart are done in one pass of the iron. */
+  private static final int PASS_REACH = 2;
+
+  private static final Map<FindingKind, String> TASKS = tasks();
+
+  /**
+   * One kind of work.
+   *
+   * @param task "bridges", "opens" ...
+   * @param passes pins of each pass, ascending
+   * @param pairs for bridges: the pairs, worst first; empty otherwise
+   */
+  record Step(String task, List<List<Integer>> passes, List<Pair> pairs) {}
+
+  /**
+   * Two neighbours.
+   *
+   * @param harm what a bridge there does; empty if the connector's file does not say
+   */
+  record Pair(int pin, int other, String harm) {}
+
+  private static Map<FindingKind, String> tasks() {
+    Map<FindingKind, String> tasks = new LinkedHashMap<>();
+    tasks.put(FindingKind.MISSING_LEAD, "missing");
+    tasks.put(FindingKind.BRIDGE, "bridges");
+    tasks.put(FindingKind.OPEN, "opens");
+    tasks.put(FindingKind.INSUFFICIENT, "starved");
+    tasks.put(FindingKind.EXCESS, "excess");
+    tasks.put(FindingKind.SIDE_OVERHANG, "misplaced");
+    tasks.put(FindingKind.TOE_OVERHANG, "misplaced");
+    tasks.put(FindingKind.SKEWED_LEAD, "misplaced");
+    tasks.put(FindingKind.SOLDER_BALL, "other");
+    tasks.put(FindingKind.VOID, "other");
+    tasks.put(FindingKind.RESIDUE, "other");
+    return tasks;
+  }
+
+  static Rework of(List<GradedJoint> joints, RowSpec row, Optional<Connector> connector) {
+    Harm harm = new Harm(row, connector);
+    Map<String, Set<Integer>> work = new LinkedHashMap<>();
+    new LinkedHashSet<>(TASKS.values()).forEach(task -> work.put(task, new TreeSet<>()));
+    for (GradedJoint joint : joints) {
+      task(joint).ifPresent(task -> work.get(task).add(joint.pin()));
+    }
+    List<Step> steps = new ArrayList<>();
+    Set<Integer> touched = new TreeSet<>();
+    work.forEach(
+        (task, pins) -> {
+          if (!pins.isEmpty()) {
+            steps.add(
+                new Step(
+                    task,
+                    passes(pins),
+                    task.equals("bridges") ? bridges(joints, harm) : List.of()));
+            touched.addAll(pins);
+          }
+        });
+    List<Pair> first = harm.all();
+    return new Rework(
+        steps,
+        pins(joints, Verdict.UNJUDGED),
+        joints.stream()
+            .filter(joint -> joint.verdict().compareTo(Verdict.UNJUDGED) < 0)
+            .map(GradedJoint::pin)
+            .toList(),
+        first,
+        beside(touched, row.leads(), first));
+  }
+
+  private static Optional<String> task(GradedJoint joint) {
+    for (Map.Entry<FindingKind, String> task : TASKS.entrySet()) {
+      for (Finding finding : joint.findings()) {
+        if (finding.kind() == task.getKey() && finding.verdict() == Verdict.DEFECT) {
+          return Optional.of(task.getValue());
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<List<Integer>> passes(Set<Integer> pins) {
+    List<List<Integer>> passes = new ArrayList<>();
+    int last = Integer.MIN_VALUE;
+    for (int pin : pins) {
+      if (passes.isEmpty() || pin - last > PASS_REACH) {
+        passes.add(new ArrayList<>());
+      }
+      passes.get(passes.size() - 1).add(pin);
+      last = pin;
+    }
+    return passes;
+  }
+
+  private static List<Pair> bridges(List<GradedJoint> joints, Harm harm) {
+    Set<Pair> pairs = new LinkedHashSet<>();
+    for (GradedJoint joint : joints) {
+      for (Finding f : joint.findings()) {
+        if (f.kind() == FindingKind.BRIDGE && f.verdict() == Verdict.DEFECT) {
+          int other = f.pins().size() > 1 ? f.pins().get(1) : joint.pin();
+          pairs.add(harm.pair(Math.min(joint.pin(), other), Math.max(joint.pin(), other)));
+        }
+      }
+    }
+    return pairs.stream().sorted(harm.worstFirst()).toList();
+  }
+
+  private static List<Integer> pins(List<GradedJoint> joints, Verdict verdict) {
+    return joints.stream()
+        .filter(joint -> joint.verdict() == verdict)
+        .map(GradedJoint::pin)
+        .toList();
+  }
+
+  private static List<Pair> beside(Set<Integer> touched, int leads, List<Pair> but) {
+    Set<Pair> pairs = new LinkedHashSet<>();
+    for (int pin = 1; pin < leads; pin++) {
+      int at = pin;
+      boolean named = but.stream().anyMatch(p -> p.pin() == at && p.other() == at + 1);
+      if (!named && (touched.contains(pin) || touched.contains(pin + 1))) {
+        pairs.add(new Pair(pin, pin + 1, ""));
+      }
+    }
+    return List.copyOf(pairs);
+  }
+
+  /** How much harm a bridge does, by the connector's file. */
+  private record Harm(RowSpec row, Optional<Connector> connector) {
+
+    Pair pair(int pin, int other) {
+      String harm =
+          connector
+              .flatMap(c -> c.bridgeHarm(name(pin), name(other)))
+              .map(h -> h.harm())
+              .orElse("");
+      return new Pair(pin, other, harm);
+    }
+
+    private String name(int pin) {
+      return row.lands().get(pin - 1).name();
+    }
+
+    /** Pairs of this row that the file names, worst first. */
+    List<Pair> all() {
+      List<Pair> pairs = new ArrayList<>();
+      for (int pin = 1; pin < row.leads(); pin++) {
+        Pair pair = pair(pin, pin + 1);
+        if (!pair.harm().isEmpty()) {
+          pairs.add(pair);
+        }
+      }
+      pairs.sort(worstFirst());
+      return pairs;
+    }
+
+    Comparator<Pair> worstFirst() {
+      return Comparator.comparingInt(this::rank).thenComparing(Pair::pin);
+    }
+
+    private int rank(Pair pair) {
+      return connector
+          .flatMap(
+              c ->
+                  c.bridgeHarm(name(pair.pin()), name(pair.other()))
+                      .map(harm -> c.bridges().indexOf(harm)))
+          .orElse(Integer.MAX_VALUE);
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package leadlight.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import leadlight.text.Messages;
+
+/**
+ * The list of what to touch up, in words.
+ *
+ * @param steps the work
+ * @param settle pins to settle first; empty if none
+ * @param leave pins to leave alone; empty if none
+ * @param meter pairs to meter, with what a bridge there does
+ * @param meterTouched further pairs; empty if none
+ * @param meterAll all pairs
+ */
+record ReworkView(
+    List<StepView> steps,
+    String settle,
+    String leave,
+    List<PinView.Line> meter,
+    String meterTouched,
+    String meterAll) {
+
+  /** One kind of work: what, how, and its passes. */
+  record StepView(String task, String title, String how, List<PassView> passes) {}
+
+  /** One pass of the iron: its pins and what to know. */
+  record PassView(List<Integer> pins, String text, String note) {}
+
+  static ReworkView of(Rework rework, int leads, boolean reversed, Messages words) {
+    Maker maker = new Maker(leads, reversed, words);
+    return new ReworkView(
+        rework.steps().stream().map(maker::step).toList(),
+        runs(rework.settle()),
+        runs(rework.leave()),
+        rework.meter().stream()
+            .map(p -> new PinView.Line(pair(p), Verdicts.sentences(p.harm(), words)))
+            .toList(),
+        rework.meterTouched().stream().map(ReworkView::pair).collect(Collectors.joining(", ")),
+        words.get("rework.meter.all", leads - 1, leads));
+  }
+
+  /** "1-3, 7" of 1, 2, 3, 7. */
+  static String runs(List<Integer> pins) {
+    List<String> runs = new ArrayList<>();
+    for (int i = 0; i < pins.size(); ) {
+      int end = i;
+      while (end + 1 < pins.size() && pins.get(end + 1) == pins.get(end) + 1) {
+        end++;
+      }
+      runs.add(end == i ? "" + pins.get(i) : pins.get(i) + "\u2013" + pins.get(end));
+      i = end + 1;
+    }
+    return String.join(", ", runs);
+  }
+
+  private static String pair(Rework.Pair pair) {
+    return pair.pin() + "\u2013" + pair.other();
+  }
+
+  private record Maker(int leads, boolean reversed, Messages words) {
+
+    StepView step(Rework.Step step) {
+      String key = "rework." + step.task();
+      List<PassView> passes =
+          step.pairs().isEmpty()
+              ? step.passes().stream().map(this::pass).toList()
+              : step.pairs().stream().map(this::pass).toList();
+      return new StepView(step.task(), words.get(key), words.get(key + ".how"), passes);
+    }
+
+    private PassView pass(List<Integer> pins) {
+      return new PassView(pins, pins.stream().map(this::pin).collect(Collectors.joining(", ")), "");
+    }
+
+    private PassView pass(Rework.Pair pair) {
+      return new PassView(
+          List.of(pair.pin(), pair.other()),
+          words.get("rework.bridge.pair", pair.pin(), pair.other())
+              + " ("
+              + words.get("page.pin.ends", fromLeft(pair.pin()), fromRight(pair.pin()))
+              + ")",
+          Verdicts.sentences(pair.harm(), words));
+    }
+
+    private String pin(int pin) {
+      return words.get("rework.pins.both", pin, fromLeft(pin), fromRight(pin));
+    }
+
+    private int fromLeft(int pin) {
+      return reversed ? leads + 1 - pin : pin;
+    }
+
+    private int fromRight(int pin) {
+      return leads + 1 - fromLeft(pin);
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package leadlight.page;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.connector.Connector;
+import leadlight.connector.SignalGroup;
+import leadlight.data.Basis;
+import leadlight.data.DataFile;
+import leadlight.model.LandSpec;
+import leadlight.model.RowSpec;
+
+/** From what a board does in use to the pins to look at first: {@code models/symptoms.json}. */
+record Symptoms(@JsonProperty(required = true) List<Symptom> symptoms) {
+
+  /**
+   * One symptom.
+   *
+   * @param text what is seen
+   * @param connectors ids of connectors begin with one of these
+   * @param groups ids of signal groups, the likeliest first
+   * @param basis what this rests on
+   */
+  record Symptom(
+      @JsonProperty(required = true) String text,
+      @JsonProperty(required = true) List<String> connectors,
+      @JsonProperty(required = true) List<String> groups,
+      @JsonProperty(required = true) Basis basis) {}
+
+  /**
+   * A symptom at one row.
+   *
+   * @param symptom the symptom
+   * @param pins pins of each group, the likeliest group first; a group without pins is left out
+   */
+  record AtRow(Symptom symptom, List<List<Integer>> pins) {}
+
+  static Symptoms builtIn() {
+    return DataFile.builtIn("symptoms.json").read(Symptoms.class);
+  }
+
+  List<AtRow> at(Connector connector, RowSpec row) {
+    List<AtRow> there = new ArrayList<>();
+    for (Symptom symptom : symptoms) {
+      if (symptom.connectors().stream().anyMatch(connector.id()::startsWith)) {
+        List<List<Integer>> pins = new ArrayList<>();
+        for (String group : symptom.groups()) {
+          pins.add(pins(connector, row, group));
+        }
+        pins.removeIf(List::isEmpty);
+        if (!pins.isEmpty()) {
+          there.add(new AtRow(symptom, pins));
+        }
+      }
+    }
+    return there;
+  }
+
+  private static List<Integer> pins(Connector connector, RowSpec row, String id) {
+    List<SignalGroup> groups =
+        connector.signals().stream().filter(group -> group.id().equals(id)).toList();
+    return row.lands().stream()
+        .filter(land -> groups.stream().anyMatch(g -> g.pins().containsKey(land.name())))
+        .map(LandSpec::pin)
+        .toList();
+  }
+}

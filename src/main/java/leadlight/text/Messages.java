@@ -1,0 +1,150 @@
+package leadlight.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import leadlight.model.Reason;
+import leadlight.model.UserError;
+
+/**
+ * The words of one language. A message may hold {0}, {1} ... for what is put in. Sentences that
+ * come from data files ({@code models/}) are translated by a key made of their own English words,
+ * and stay English where a language has no such key.
+ */
+public final class Messages {
+
+  /** Languages that Leadlight speaks, the first by default. */
+  public static final List<String> LANGUAGES = List.of("en", "de");
+
+  private static final int LONGEST_KEY = 60;
+
+  private final String language;
+  private final Properties words = new Properties();
+
+  private Messages(String language) {
+    this.language = language;
+    String file = "messages-" + language + ".properties";
+    try (InputStream in = Messages.class.getResourceAsStream(file)) {
+      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * The messages of a language.
+   *
+   * @param language one of {@link #LANGUAGES}
+   * @throws UserError if it is none of them
+   */
+  public static Messages of(String language) {
+    if (!LANGUAGES.contains(language)) {
+      throw new UserError(
+          "no language \"" + language + "\"; choose one of " + String.join(", ", LANGUAGES));
+    }
+    return new Messages(language);
+  }
+
+  /** Language tag, as "de". */
+  public String language() {
+    return language;
+  }
+
+  /** All keys. */
+  public Set<String> keys() {
+    return words.stringPropertyNames();
+  }
+
+  /** Whether there is a message of that key. */
+  public boolean has(String key) {
+    return words.containsKey(key);
+  }
+
+  /**
+   * A message.
+   *
+   * @param values put in for {0}, {1} ...
+   * @throws IllegalArgumentException if there is none of that key: a fault of ours
+   */
+  public String get(String key, Object... values) {
+    String text = words.getProperty(key);
+    if (text == null) {
+      throw new IllegalArgumentException("no message " + key + " in " + language);
+    }
+    for (int i = 0; i < values.length; i++) {
+      text = text.replace("{" + i + "}", String.valueOf(values[i]));
+    }
+    return text;
+  }
+
+  /** One of two messages: {@code key.one} for 1, {@code key.many} for every other count. */
+  public String counted(String key, int count, Object... more) {
+    Object[] values = new Object[more.length + 1];
+    values[0] = count;
+    System.arraycopy(more, 0, values, 1, more.length);
+    return get(key + (count == 1 ? ".one" : ".many"), values);
+  }
+
+  /** A sentence of a data file in this language; itself if it has no translation. */
+  public String data(String english) {
+    return words.getProperty(dataKey(english), english);
+  }
+
+  /** The key under which a data file's sentence is translated. */
+  public static String dataKey(String english) {
+    String slug =
+        english.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9+]+", "-").replaceAll("^-|-$", "");
+    return "data." + slug.substring(0, Math.min(LONGEST_KEY, slug.length()));
+  }
+
+  /** A number with the language's decimal sign, rounded half up. */
+  public String number(double value, int decimals) {
+    String plain =
+        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    return plain.replace(".", get("number.decimal")).replace("-", "\u2212");
+  }
+
+  /** A share as whole percent, rounded down, so that 99.9 % never reads as certain. */
+  public String percent(double share) {
+    return get("number.percent", (int) Math.floor(100 * share));
+  }
+
+  /** A length without its unit. */
+  public String length(double mm, LengthUnit unit) {
+    return number(unit.of(mm), unit.decimals());
+  }
+
+  /** A length with its unit. */
+  public String lengthIn(double mm, LengthUnit unit) {
+    return length(mm, unit) + " " + unit.symbol();
+  }
+
+  /**
+   * What a signal says, in plain words. A signal that was taken against the row ("row_" in front)
+   * says so; one whose words are not known is named by its own name.
+   */
+  public String plain(Reason reason) {
+    boolean relative = reason.signal().startsWith("row_");
+    String name = relative ? reason.signal().substring("row_".length()) : reason.signal();
+    String key = "signal." + name + (reason.value() < reason.usual() ? ".less" : ".more");
+    String said = has(key) ? get(key) : name.replace('_', ' ');
+    return relative ? get("signal.against-row", said) : said;
+  }
+
+  /** The reasons that speak for a finding, in plain words, without saying a thing twice. */
+  public List<String> plain(List<Reason> reasons) {
+    return reasons.stream()
+        .filter(reason -> reason.points() > 0)
+        .map(this::plain)
+        .distinct()
+        .toList();
+  }
+}

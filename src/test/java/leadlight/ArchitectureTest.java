@@ -49,6 +49,8 @@ class ArchitectureTest {
           Map.entry("record", Set.of("model", "data")),
           Map.entry("trial", Set.of("model", "vision")),
           Map.entry("quality", Set.of("model", "data", "trial")),
+          Map.entry("summary", Set.of("model", "data", "record")),
+          Map.entry("page", Set.of("model", "summary")),
           Map.entry(
               "batch",
               Set.of(

@@ -1,5 +1,6 @@
 package leadlight.cli;
 
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -40,8 +41,10 @@ final class BatchShow {
       streams.err().println("leadlight: " + stopped(photos.size()));
       return worst;
     }
+    Path page = new RunReport(record, run.folder()).write(run.id());
     run.end();
     streams.out().println(line(photos.size()));
+    streams.out().println("wrote " + page);
     return worst;
   }
 

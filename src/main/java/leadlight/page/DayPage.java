@@ -1,0 +1,203 @@
+package leadlight.page;
+
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import leadlight.model.Verdict;
+import leadlight.summary.DaySummary;
+import leadlight.summary.Dpmo;
+import leadlight.summary.JobLine;
+import leadlight.summary.PhotoLine;
+import leadlight.summary.PinStrip;
+
+/**
+ * The page of a run: one HTML file without script and network. Links lead to files of the run's
+ * folder and of runs beside it.
+ */
+public final class DayPage {
+
+  private static final List<Verdict> WORST_FIRST =
+      List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
+
+  /** From this share of the strip's worst pin on, a pin is one of the bad ones. */
+  private static final double MANY = 0.5;
+
+  private final DaySummary day;
+  private final String toolVersion;
+  private final String css = style();
+
+  private DayPage(DaySummary day, String toolVersion) {
+    this.day = day;
+    this.toolVersion = toolVersion;
+  }
+
+  /** The page, UTF-8. */
+  public static byte[] html(DaySummary day, String toolVersion) {
+    StringOutput output = new StringOutput(1 << 16);
+    JtedayGenerated.render(
+        new OwaspHtmlTemplateOutput(output), null, new DayPage(day, toolVersion), day);
+    return output.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String style() {
+    try (InputStream in = DayPage.class.getResourceAsStream("day.css")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  String css() {
+    return css;
+  }
+
+  /** Nothing but the page's own style and its pictures: no script, no network. */
+  String policy() {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(css.getBytes(StandardCharsets.UTF_8));
+      return "default-src 'none'; img-src 'self' data:; style-src 'sha256-"
+          + Base64.getEncoder().encodeToString(hash)
+          + "'; base-uri 'none'; form-action 'none'";
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  String title() {
+    return "Run " + day.folder().getFileName();
+  }
+
+  String headline() {
+    return "%s of %s; %s looked at: %s."
+        .formatted(
+            counted(day.photos(), "photo"),
+            counted(day.jobs().size(), "job"),
+            counted(day.total().joints(), "joint"),
+            day.total().findingWords().isEmpty()
+                ? "no defect seen"
+                : "seen " + day.total().findingWords());
+  }
+
+  private static String counted(int count, String thing) {
+    return count + " " + thing + (count == 1 ? "" : "s");
+  }
+
+  String made() {
+    return "Made by Leadlight " + toolVersion + ".";
+  }
+
+  List<Verdict> worstFirst() {
+    return WORST_FIRST;
+  }
+
+  String sign(Verdict verdict) {
+    return switch (verdict) {
+      case ACCEPTABLE -> "";
+      case PROCESS_INDICATOR -> "!";
+      case UNJUDGED -> "?";
+      case DEFECT -> "\u00d7";
+    };
+  }
+
+  String words(Verdict verdict) {
+    return switch (verdict) {
+      case ACCEPTABLE -> "acceptable";
+      case PROCESS_INDICATOR -> "process indicator";
+      case UNJUDGED -> "not all judged";
+      case DEFECT -> "defect";
+    };
+  }
+
+  /** "12 joints acceptable". */
+  String joints(Verdict verdict) {
+    String what = verdict == Verdict.UNJUDGED ? "not judged" : words(verdict);
+    return counted(day.total().count(verdict), "joint") + " " + what;
+  }
+
+  String safe(String outside) {
+    return SafeText.of(outside);
+  }
+
+  /** How a job stands after the last stage of each of its boards. */
+  String stand(JobLine job) {
+    List<String> parts = new ArrayList<>();
+    parts.add(counted(job.boards(), "board"));
+    for (Verdict verdict : WORST_FIRST) {
+      int count = job.tally().count(verdict);
+      if (count > 0) {
+        parts.add(count + " " + (verdict == Verdict.UNJUDGED ? "not judged" : words(verdict)));
+      }
+    }
+    return String.join(", ", parts) + (job.boards() == 1 ? " at its" : " at their") + " last stage";
+  }
+
+  /** The photo's page, else its annotated picture; null if neither is there any more. */
+  String link(PhotoLine photo) {
+    String json = photo.results().toString();
+    String stem = json.substring(0, json.length() - ".json".length());
+    for (String ending : List.of(".html", ".annotated.png")) {
+      Path file = Path.of(stem + ending);
+      if (Files.exists(file)) {
+        return relative(file);
+      }
+    }
+    return null;
+  }
+
+  private String relative(Path file) {
+    List<String> parts = new ArrayList<>();
+    for (Path part : day.folder().toAbsolutePath().relativize(file)) {
+      parts.add(URLEncoder.encode(part.toString(), StandardCharsets.UTF_8).replace("+", "%20"));
+    }
+    return String.join("/", parts);
+  }
+
+  boolean has(String picture) {
+    return Files.exists(day.folder().resolve(picture));
+  }
+
+  String shade(PinStrip.Pin pin, PinStrip strip) {
+    if (pin.defects() == 0) {
+      return "none";
+    }
+    return pin.defects() >= MANY * strip.worst() ? "many" : "some";
+  }
+
+  String million(Dpmo dpmo) {
+    return dpmo.opportunities() == 0 ? "none" : whole(dpmo.value());
+  }
+
+  String interval(Dpmo dpmo) {
+    return dpmo.opportunities() == 0 ? "" : whole(dpmo.lower()) + " to " + whole(dpmo.upper());
+  }
+
+  private static String whole(double value) {
+    return String.format(Locale.ROOT, "%,d", Math.round(value)).replace(',', '\u2009');
+  }
+
+  String unjudged(DaySummary summary) {
+    int joints = summary.total().joints();
+    int unjudged = summary.total().count(Verdict.UNJUDGED);
+    return joints == 0
+        ? "No joint was found."
+        : String.format(
+            Locale.ROOT,
+            "%d of %d joints (%.1f %%) could not be judged from their photo.",
+            unjudged,
+            joints,
+            100.0 * unjudged / joints);
+  }
+}

@@ -1,0 +1,194 @@
+package leadlight.summary;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import leadlight.model.RowSpec;
+import leadlight.model.Verdict;
+import leadlight.record.JobRecord;
+import leadlight.record.RecordedJoint;
+import leadlight.record.RecordedRow;
+import leadlight.record.RunPhoto;
+import leadlight.record.Scoring;
+import leadlight.record.Search;
+import leadlight.record.Stage;
+
+/** Gathers what a run comes to from the record, one photo at a time. */
+public final class DayGatherer {
+
+  private static final int MOST_REASONS = 12;
+
+  private final JobRecord record;
+  private final List<PhotoLine> photos = new ArrayList<>();
+  private final Tally total = new Tally();
+  private final Map<String, PinStrip> strips = new TreeMap<>();
+  private final Map<String, Integer> reasons = new HashMap<>();
+  private final List<Retake> retakes = new ArrayList<>();
+
+  private DayGatherer(JobRecord record) {
+    this.record = record;
+  }
+
+  /** The summary of a run. */
+  public static DaySummary of(JobRecord record, long run, Path folder) {
+    return new DayGatherer(record).gather(run, folder);
+  }
+
+  private DaySummary gather(long run, Path folder) {
+    record.scorings(Search.ofRun(run)).forEach(this::add);
+    record.eachPhoto(run, this::refused);
+    photos.sort(
+        Comparator.comparing((PhotoLine line) -> line.subject().job())
+            .thenComparing(line -> line.subject().board())
+            .thenComparing(line -> line.subject().stage())
+            .thenComparing(line -> line.subject().attempt())
+            .thenComparing(PhotoLine::file)
+            .thenComparing(PhotoLine::scoring));
+    return new DaySummary(
+        folder,
+        jobs(),
+        total,
+        List.copyOf(strips.values()),
+        reasonLines(),
+        retakes,
+        dpmo(),
+        new StagePairs(record).of(photos));
+  }
+
+  private void add(Scoring scoring) {
+    RecordedRow row = record.row(scoring.id());
+    RowSpec spec = scoring.method().settings().row();
+    Tally tally = new Tally();
+    tally.add(row.joints());
+    total.add(tally);
+    String connector = spec.connectorId() + ", " + spec.leads() + " leads";
+    strips.computeIfAbsent(connector, PinStrip::new).add(row.joints());
+    for (RecordedJoint joint : row.joints()) {
+      if (joint.verdict() == Verdict.UNJUDGED) {
+        reasons.merge(general(joint.tool().unjudgedBecause().orElse("")), 1, Integer::sum);
+      }
+    }
+    Verdict verdict =
+        row.joints().stream()
+            .map(RecordedJoint::verdict)
+            .reduce(Verdict::worse)
+            .orElse(scoring.verdict());
+    photos.add(
+        new PhotoLine(
+            scoring.id(),
+            scoring.subject(),
+            scoring.photo().file(),
+            connector,
+            verdict,
+            tally,
+            scoring.results(),
+            scoring.rowReason(),
+            scoring.fitness()));
+    retake(scoring, tally);
+  }
+
+  /** Numbers differ from joint to joint; what is in brackets or behind a colon is left out. */
+  private static String general(String reason) {
+    return reason
+        .replaceAll("\\s*\\([^)]*\\)", "")
+        .replaceAll(":.*", "")
+        .replaceAll("to pin [0-9]+", "to a neighbour")
+        .strip();
+  }
+
+  private void retake(Scoring scoring, Tally tally) {
+    Optional<String> why =
+        scoring
+            .rowReason()
+            .or(
+                () ->
+                    tally.count(Verdict.UNJUDGED) > 0
+                        ? scoring.fitness().stream().findFirst()
+                        : Optional.empty());
+    why.ifPresent(text -> retakes.add(new Retake(scoring.subject(), scoring.photo().file(), text)));
+  }
+
+  private void refused(RunPhoto photo) {
+    photo
+        .message()
+        .ifPresent(
+            why ->
+                retakes.add(
+                    new Retake(photo.subject(), photo.photo().getFileName().toString(), why)));
+  }
+
+  private List<JobLine> jobs() {
+    Map<String, List<PhotoLine>> byJob = new LinkedHashMap<>();
+    photos.forEach(
+        line -> byJob.computeIfAbsent(line.subject().job(), job -> new ArrayList<>()).add(line));
+    List<JobLine> jobs = new ArrayList<>();
+    byJob.forEach((job, lines) -> jobs.add(job(job, lines)));
+    jobs.sort(
+        Comparator.comparing(JobLine::verdict)
+            .reversed()
+            .thenComparing(line -> -line.tally().count(Verdict.DEFECT))
+            .thenComparing(line -> -line.tally().count(Verdict.UNJUDGED))
+            .thenComparing(JobLine::job));
+    return jobs;
+  }
+
+  private static JobLine job(String job, List<PhotoLine> lines) {
+    List<PhotoLine> last = lastStages(lines);
+    Tally tally = new Tally();
+    last.forEach(line -> tally.add(line.tally()));
+    Verdict verdict = last.stream().map(PhotoLine::verdict).reduce(Verdict::worse).orElseThrow();
+    int boards = (int) lines.stream().map(line -> line.subject().board()).distinct().count();
+    return new JobLine(job, boards, verdict, tally, lines);
+  }
+
+  /** The photos of the last stage that each board was photographed at. */
+  private static List<PhotoLine> lastStages(List<PhotoLine> lines) {
+    Map<List<String>, PhotoLine> last = new HashMap<>();
+    lines.forEach(line -> last.put(board(line), line));
+    return lines.stream()
+        .filter(
+            line -> {
+              PhotoLine end = last.get(board(line));
+              return line.subject().stage() == end.subject().stage()
+                  && line.subject().attempt() == end.subject().attempt();
+            })
+        .toList();
+  }
+
+  private static List<String> board(PhotoLine line) {
+    return List.of(line.subject().job(), line.subject().board());
+  }
+
+  private List<Reason> reasonLines() {
+    return reasons.entrySet().stream()
+        .map(entry -> new Reason(entry.getKey(), entry.getValue()))
+        .sorted(Comparator.comparingInt(Reason::joints).reversed().thenComparing(Reason::text))
+        .limit(MOST_REASONS)
+        .toList();
+  }
+
+  private List<Dpmo> dpmo() {
+    List<Dpmo> all = new ArrayList<>();
+    for (Stage stage : Stage.values()) {
+      List<PhotoLine> lines =
+          photos.stream().filter(line -> line.subject().stage() == stage).toList();
+      if (!lines.isEmpty()) {
+        all.add(dpmo(stage.words(), lines));
+      }
+    }
+    all.add(dpmo("each board's last stage", lastStages(photos)));
+    return all;
+  }
+
+  private static Dpmo dpmo(String stage, List<PhotoLine> lines) {
+    Tally tally = new Tally();
+    lines.forEach(line -> tally.add(line.tally()));
+    return new Dpmo(stage, tally.count(Verdict.DEFECT), tally.judged());
+  }
+}

@@ -1,0 +1,63 @@
+package leadlight.summary;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.Verdict;
+import leadlight.record.RecordedJoint;
+
+/** Counts of joints by verdict and of defect findings by kind; a person's verdict counts. */
+public final class Tally {
+
+  private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
+  private final Map<FindingKind, Integer> findings = new EnumMap<>(FindingKind.class);
+
+  void add(List<RecordedJoint> joints) {
+    for (RecordedJoint joint : joints) {
+      verdicts.merge(joint.verdict(), 1, Integer::sum);
+      if (joint.verdict() == Verdict.DEFECT) {
+        joint.tool().findings().stream()
+            .filter(finding -> finding.verdict() == Verdict.DEFECT)
+            .map(Finding::kind)
+            .distinct()
+            .forEach(kind -> findings.merge(kind, 1, Integer::sum));
+      }
+    }
+  }
+
+  void add(Tally other) {
+    other.verdicts.forEach((verdict, count) -> verdicts.merge(verdict, count, Integer::sum));
+    other.findings.forEach((kind, count) -> findings.merge(kind, count, Integer::sum));
+  }
+
+  /** Joints with this verdict. */
+  public int count(Verdict verdict) {
+    return verdicts.getOrDefault(verdict, 0);
+  }
+
+  /** Defective joints with this finding; one joint may count under several. */
+  public Map<FindingKind, Integer> findings() {
+    return findings;
+  }
+
+  /** All joints. */
+  public int joints() {
+    return verdicts.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** Joints with a verdict other than unjudged. */
+  public int judged() {
+    return joints() - count(Verdict.UNJUDGED);
+  }
+
+  /** "open 3, bridge 1", commonest first; empty if there is no defect. */
+  public String findingWords() {
+    return findings.entrySet().stream()
+        .sorted(Map.Entry.<FindingKind, Integer>comparingByValue().reversed())
+        .map(entry -> entry.getKey().id().replace('-', ' ') + " " + entry.getValue())
+        .reduce((first, second) -> first + ", " + second)
+        .orElse("");
+  }
+}

@@ -2,6 +2,8 @@ package leadlight.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import leadlight.model.RowSpec;
 
 /**
  * What lies in the gap between two joints. Metal across a gap is sought as a path: at each place
@@ -11,6 +13,10 @@ import java.util.List;
  */
 final class GapSignals {
 
+  /** Kept clear of the lands' edges, pitches. */
+  private static final double MARGIN = 0.03;
+
+  private final RowSpec spec;
   private final List<LevelledPatch> joints;
   private final RowGeometry geometry;
   private final List<Gap> gaps;
@@ -18,14 +24,15 @@ final class GapSignals {
   private final double from;
   private final double to;
 
-  GapSignals(List<LevelledPatch> joints, RowGeometry geometry) {
+  GapSignals(RowSpec spec, List<LevelledPatch> joints, RowGeometry geometry) {
+    this.spec = spec;
     this.joints = joints;
     this.geometry = geometry;
     this.from = Math.max(PatchGrid.Y_FROM, geometry.heelY() - 0.25);
     this.to = geometry.ahead() + 0.05;
     this.gaps = new ArrayList<>();
     for (int i = 0; i + 1 < joints.size(); i++) {
-      gaps.add(gap(joints.get(i)));
+      gaps.add(gap(i));
     }
     this.typical = typicalGap();
   }
@@ -40,16 +47,42 @@ final class GapSignals {
     return signals;
   }
 
-  private Gap gap(LevelledPatch joint) {
-    double x0 = geometry.landHalf() + 0.03;
-    double x1 = Math.max(x0, 1 - geometry.landHalf() - 0.03);
-    Zone light = new Zone(joint.landLight(), x0, x1, from, to);
+  /**
+   * The gap between land i and the next, on as many columns as the row's narrow gaps have, so that
+   * gaps of an unevenly pitched row can be compared.
+   */
+  private Gap gap(int i) {
+    double x0 = landHalf(i) + MARGIN;
+    double apart = (spec.lands().get(i + 1).uMm() - spec.lands().get(i).uMm()) / spec.pitchMm();
+    double x1 = Math.max(x0, apart - landHalf(i + 1) - MARGIN);
+    double usual = Math.max(0, 1 - 2 * geometry.landHalf() - 2 * MARGIN);
+    int columns = (int) Math.round(usual * PatchGrid.DENSITY) + 1;
+    int rows = PatchGrid.row(to) - PatchGrid.row(from) + 1;
+    LevelledPatch joint = joints.get(i);
     return new Gap(
-        light.width(),
-        light.height(),
-        light.values(),
-        new Zone(joint.landRedGreen(), x0, x1, from, to).values(),
-        new Zone(joint.landYellowBlue(), x0, x1, from, to).values());
+        columns,
+        rows,
+        sampled(joint.landLight(), x0, x1, columns),
+        sampled(joint.landRedGreen(), x0, x1, columns),
+        sampled(joint.landYellowBlue(), x0, x1, columns));
+  }
+
+  private double landHalf(int i) {
+    OptionalDouble stated = spec.lands().get(i).widthMm();
+    return stated.isPresent() ? stated.getAsDouble() / spec.pitchMm() / 2 : geometry.landHalf();
+  }
+
+  private double[] sampled(float[] plane, double x0, double x1, int columns) {
+    int top = PatchGrid.row(from);
+    int rows = PatchGrid.row(to) - top + 1;
+    double[] values = new double[rows * columns];
+    for (int y = 0; y < rows; y++) {
+      for (int c = 0; c < columns; c++) {
+        double x = columns == 1 ? (x0 + x1) / 2 : x0 + (x1 - x0) * c / (columns - 1);
+        values[y * columns + c] = plane[(top + y) * PatchGrid.WIDTH + PatchGrid.column(x)];
+      }
+    }
+    return values;
   }
 
   private double[][] typicalGap() {

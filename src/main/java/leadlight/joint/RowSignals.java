@@ -42,7 +42,7 @@ record RowSignals(
     }
     new PatternSignals(levelled, geometry).measure(joints);
     RowRelative.add(joints, TYPICAL);
-    List<Signals> gaps = new GapSignals(levelled, geometry).measure();
+    List<Signals> gaps = new GapSignals(spec, levelled, geometry).measure();
     RowRelative.add(gaps, List.of());
     return new RowSignals(patches, geometry, light, joints, gaps);
   }

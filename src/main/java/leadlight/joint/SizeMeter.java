@@ -2,6 +2,7 @@ package leadlight.joint;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
@@ -10,11 +11,13 @@ import leadlight.model.RowSpec;
 /** Lengths of a joint in millimetres, with their standard uncertainties (JCGM 100:2008, 5.1.2). */
 final class SizeMeter {
 
+  private final RowSpec spec;
   private final double pitchMm;
   private final RowGeometry geometry;
   private final FitnessLimits limits;
 
   SizeMeter(RowSpec spec, RowGeometry geometry, FitnessLimits limits) {
+    this.spec = spec;
     this.pitchMm = spec.pitchMm();
     this.geometry = geometry;
     this.limits = limits;
@@ -28,9 +31,10 @@ final class SizeMeter {
         Math.hypot(joint.lead().uAcrossPx() / joint.pitchPx(), limits.shiftPitchU().value());
     double uAlong = joint.lead().uAlongPx() / joint.pitchPx();
     double shift = farther(joint.offset(), joint.heelOffset());
-    double beyond = Math.abs(shift) + geometry.leadHalf() - geometry.landHalf();
+    double landHalf = landHalf(joint.lead().pin());
+    double beyond = Math.abs(shift) + geometry.leadHalf() - landHalf;
     put(sizes, Measure.LEAD_WIDTH, 2 * geometry.leadHalf(), 2 * uHalf);
-    put(sizes, Measure.LAND_WIDTH, 2 * geometry.landHalf(), 2 * uHalf);
+    put(sizes, Measure.LAND_WIDTH, 2 * landHalf, 2 * uHalf);
     put(sizes, Measure.FOOT_LENGTH, -joint.heelY(), uAlong);
     put(sizes, Measure.LATERAL_SHIFT, shift, uShift);
     put(
@@ -41,6 +45,12 @@ final class SizeMeter {
     put(sizes, Measure.TOE_OVERHANG, Math.max(0, -joint.ahead()), uAlong);
     sizes.put(Measure.LEAD_ANGLE, angle(joint.lead(), joint, uShift));
     return sizes;
+  }
+
+  /** As the connector states it for this land, else as the row shows it. */
+  private double landHalf(int pin) {
+    OptionalDouble stated = spec.lands().get(pin - 1).widthMm();
+    return stated.isPresent() ? stated.getAsDouble() / pitchMm / 2 : geometry.landHalf();
   }
 
   private static double farther(double one, double other) {

@@ -11,6 +11,7 @@ on pictures not seen.
 """
 import argparse
 import json
+import os
 
 import numpy as np
 import pandas as pd
@@ -33,6 +34,8 @@ def read(files):
         frame["file"] = number
         frames.append(frame)
     table = pd.concat(frames, ignore_index=True)
+    table = table[table["row"].str.lower() == "right"]
+    table = real_rows(table)
     first = list(table.columns).index("toe_bright_band")
     signals = [c for c in table.columns[first:] if c != "file"]
     for column in signals:
@@ -41,6 +44,16 @@ def read(files):
     # Variants of one picture are one picture.
     table["picture"] = table["photo"].str.replace(r"-v\d+\.jpg$", ".jpg", regex=True)
     return table, signals
+
+
+def real_rows(table):
+    """Of real photos only the rows that a careful look calls sound are used, as wetted joints."""
+    with open(os.path.join(os.path.dirname(__file__), "real-rows.json"), encoding="utf-8") as file:
+        sound = set(json.load(file)["sound"])
+    by_eye = table["condition"] == "by-eye"
+    table = table[~by_eye | table["photo"].isin(sound)].copy()
+    table.loc[table["condition"] == "by-eye", "condition"] = "wetted"
+    return table.reset_index(drop=True)
 
 
 def bridged(table):
@@ -141,7 +154,6 @@ def main():
     options = parser.parse_args()
     table, signals = read(options.csv)
     condition = table["condition"].values
-    # Each file counts alike, however many variants of a picture it holds.
     weight = np.ones(len(table))
     gap = [s for s in signals if "gap_" in s]
     joint = [s for s in signals if "gap_" not in s]

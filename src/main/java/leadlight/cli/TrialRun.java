@@ -1,6 +1,7 @@
 package leadlight.cli;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -100,10 +101,7 @@ final class TrialRun {
     ScoredPhoto scored =
         truePositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
     PhotoOutcome outcome = Comparison.of(truth, scored);
-    List<Map<String, Double>> features =
-        withFeatures && scored.row() instanceof RowOutcome.Found found
-            ? scorer.features(photo, found)
-            : List.of();
+    List<Map<String, Double>> features = features(scorer, photo, scored);
     List<SlipSheets.Tile> tiles = SlipSheets.tiles(outcome, photo.frame());
     return () -> {
       outcomes.add(outcome);
@@ -112,16 +110,28 @@ final class TrialRun {
     };
   }
 
+  /** One map a joint; empty maps if the numbers are not asked for. */
+  private List<Map<String, Double>> features(
+      PhotoScorer scorer, Photo photo, ScoredPhoto scored) {
+    return withFeatures && scored.row() instanceof RowOutcome.Found found
+        ? scorer.features(photo, found)
+        : Collections.nCopies(scored.joints().size(), Map.of());
+  }
+
   private Runnable withNote(RowNote note, Photo photo) {
     RowSpec row =
         note.uneven()
             ? ConnectorLibrary.builtIn().find(UNEVEN).rowSpec(0, OptionalInt.empty())
             : plain(note.leads(), note.pitchMm());
-    NoteOutcome outcome = NoteComparison.of(note, scorer(row).score(photo));
+    PhotoScorer scorer = scorer(row);
+    ScoredPhoto scored = scorer.score(photo);
+    NoteOutcome outcome = NoteComparison.of(note, scored);
+    List<Map<String, Double>> features = features(scorer, photo, scored);
     List<SlipSheets.Tile> tiles = SlipSheets.tiles(outcome, photo.frame());
     return () -> {
       notes.add(outcome);
       sheets.addAll(tiles);
+      measures.add(outcome, features);
     };
   }
 

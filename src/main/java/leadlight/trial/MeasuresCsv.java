@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadlight.model.GradedJoint;
 
 /** One line per joint: truth, opinion, and the numbers that the judgement rests on. */
 public final class MeasuresCsv {
@@ -37,36 +38,78 @@ public final class MeasuresCsv {
           "lateral_px",
           "axial_px");
 
-  private final List<PhotoOutcome> photos = new ArrayList<>();
-  private final List<List<Map<String, Double>>> features = new ArrayList<>();
+  /** Stands for the condition of a joint in a real photo: no meter has told it. */
+  private static final String BY_EYE = "by-eye";
 
-  /** Adds a photo; {@code joints} holds a map for each joint, or none if no row was found. */
+  private final List<Line> lines = new ArrayList<>();
+
+  private record Line(List<String> fixed, Map<String, Double> features) {}
+
+  /** Adds a photo with truth; {@code joints} holds a map for each joint, or none without a row. */
   public void add(PhotoOutcome photo, List<Map<String, Double>> joints) {
-    photos.add(photo);
-    features.add(joints);
+    for (int j = 0; j < photo.joints().size(); j++) {
+      lines.add(new Line(fixed(photo, photo.joints().get(j)), joints.get(j)));
+    }
+  }
+
+  /** Adds a real photo; its joints have no truth but a person's look at the photo. */
+  public void add(NoteOutcome photo, List<Map<String, Double>> joints) {
+    for (int j = 0; j < photo.joints().size(); j++) {
+      lines.add(new Line(fixed(photo, j), joints.get(j)));
+    }
   }
 
   /** Writes all photos; columns of features in the order of their first appearance. */
   public void write(Writer to) {
     Set<String> names = new LinkedHashSet<>();
-    features.forEach(photo -> photo.forEach(joint -> names.addAll(joint.keySet())));
+    lines.forEach(line -> names.addAll(line.features.keySet()));
     try (CsvWriter csv = CsvWriter.builder().build(to)) {
       List<String> header = new ArrayList<>(FIXED);
       header.addAll(names);
       csv.writeRecord(header);
-      for (int i = 0; i < photos.size(); i++) {
-        PhotoOutcome photo = photos.get(i);
-        for (int j = 0; j < photo.joints().size(); j++) {
-          csv.writeRecord(record(photo, photo.joints().get(j), features.get(i).get(j), names));
+      for (Line line : lines) {
+        List<String> record = new ArrayList<>(line.fixed);
+        for (String name : names) {
+          Double value = line.features.get(name);
+          record.add(value == null ? "" : value.toString());
         }
+        csv.writeRecord(record);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static List<String> record(
-      PhotoOutcome photo, JointOutcome joint, Map<String, Double> features, Set<String> names) {
+  private static List<String> fixed(NoteOutcome photo, int joint) {
+    GradedJoint opinion = photo.joints().get(joint);
+    return List.of(
+        photo.note().photo(),
+        "",
+        "",
+        Double.toString(photo.note().pitchPx()),
+        "",
+        photo.row().name(),
+        Integer.toString(joint + 1),
+        BY_EYE,
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        opinion.verdict().id(),
+        kinds(opinion),
+        "",
+        "");
+  }
+
+  private static String kinds(GradedJoint opinion) {
+    return String.join(
+        " ", opinion.findings().stream().map(finding -> finding.kind().id()).toList());
+  }
+
+  private static List<String> fixed(PhotoOutcome photo, JointOutcome joint) {
     PhotoTruth truth = photo.truth();
     List<String> record = new ArrayList<>();
     record.add(truth.photo());
@@ -77,12 +120,9 @@ public final class MeasuresCsv {
     record.add(photo.row().name());
     addTruth(record, joint.truth());
     record.add(joint.opinion().verdict().id());
-    record.add(
-        String.join(
-            " ", joint.opinion().findings().stream().map(finding -> finding.kind().id()).toList()));
+    record.add(kinds(joint.opinion()));
     record.add(text(joint.lateralPx()));
     record.add(text(joint.axialPx()));
-    names.forEach(name -> record.add(features.containsKey(name) ? "" + features.get(name) : ""));
     return record;
   }
 

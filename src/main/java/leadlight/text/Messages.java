@@ -7,8 +7,10 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import leadlight.model.Reason;
@@ -25,6 +27,12 @@ public final class Messages {
   public static final List<String> LANGUAGES = List.of("en", "de");
 
   private static final int LONGEST_KEY = 60;
+
+  /** In front of a signal's name: how far the joint stands from its row. */
+  private static final String AGAINST_ROW = "row_";
+
+  /** In front of a signal's name: what the whole row shows. */
+  private static final String OF_ROW = "typical_";
 
   private final String language;
   private final Properties words = new Properties();
@@ -128,23 +136,36 @@ public final class Messages {
   }
 
   /**
-   * What a signal says, in plain words. A signal that was taken against the row ("row_" in front)
+   * What a signal says, in plain words. A signal that was taken against the row or is the row's own
    * says so; one whose words are not known is named by its own name.
    */
   public String plain(Reason reason) {
-    boolean relative = reason.signal().startsWith("row_");
-    String name = relative ? reason.signal().substring("row_".length()) : reason.signal();
+    String name = base(reason);
     String key = "signal." + name + (reason.value() < reason.usual() ? ".less" : ".more");
     String said = has(key) ? get(key) : name.replace('_', ' ');
-    return relative ? get("signal.against-row", said) : said;
+    if (reason.signal().startsWith(AGAINST_ROW)) {
+      return get("signal.against-row", said);
+    }
+    return reason.signal().startsWith(OF_ROW) ? get("signal.of-row", said) : said;
+  }
+
+  private static String base(Reason reason) {
+    for (String front : List.of(AGAINST_ROW, OF_ROW)) {
+      if (reason.signal().startsWith(front)) {
+        return reason.signal().substring(front.length());
+      }
+    }
+    return reason.signal();
   }
 
   /** The reasons that speak for a finding, in plain words, without saying a thing twice. */
   public List<String> plain(List<Reason> reasons) {
-    return reasons.stream()
-        .filter(reason -> reason.points() > 0)
-        .map(this::plain)
-        .distinct()
-        .toList();
+    Map<String, String> said = new LinkedHashMap<>();
+    for (Reason reason : reasons) {
+      if (reason.points() > 0) {
+        said.putIfAbsent(base(reason), plain(reason));
+      }
+    }
+    return said.values().stream().distinct().toList();
   }
 }

@@ -34,7 +34,11 @@ final class EvidenceMaker {
     if (fine) {
       wetting(joint, 1 - missing, evidence);
       evidence.add(
-          simple(FindingKind.EXCESS, judgement.excess().chance(joint), judgement.excess(), joint));
+          simple(
+              FindingKind.EXCESS,
+              (1 - missing) * judgement.excess().chance(joint),
+              judgement.excess(),
+              joint));
     }
     if (index > 0) {
       evidence.add(bridge(index - 1, index));

@@ -42,7 +42,9 @@ class ArchitectureTest {
           Map.entry("grade", Set.of("model", "data")),
           Map.entry("report", Set.of("model", "data", "vision")),
           Map.entry("text", Set.of("model")),
-          Map.entry("page", Set.of("model", "data", "vision", "connector", "report", "text")),
+          Map.entry(
+              "page",
+              Set.of("model", "data", "vision", "connector", "report", "text", "summary")),
           Map.entry("scene", Set.of("model", "data", "connector")),
           Map.entry(
               "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),
@@ -50,7 +52,6 @@ class ArchitectureTest {
           Map.entry("trial", Set.of("model", "vision")),
           Map.entry("quality", Set.of("model", "data", "trial")),
           Map.entry("summary", Set.of("model", "data", "record")),
-          Map.entry("page", Set.of("model", "summary")),
           Map.entry(
               "batch",
               Set.of(

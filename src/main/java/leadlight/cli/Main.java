@@ -39,6 +39,7 @@ public final class Main {
         new CommandLine(new Main())
             .addSubcommand(withStatuses(new ScoreCommand(streams)))
             .addSubcommand(withStatuses(new BatchCommand(streams)))
+            .addSubcommand(new WatchCommand(streams))
             .addSubcommand(record(streams))
             .addSubcommand(new TrialCommand(streams))
             .addSubcommand(new ConnectorCommand())

@@ -111,8 +111,7 @@ final class TrialRun {
   }
 
   /** One map a joint; empty maps if the numbers are not asked for. */
-  private List<Map<String, Double>> features(
-      PhotoScorer scorer, Photo photo, ScoredPhoto scored) {
+  private List<Map<String, Double>> features(PhotoScorer scorer, Photo photo, ScoredPhoto scored) {
     return withFeatures && scored.row() instanceof RowOutcome.Found found
         ? scorer.features(photo, found)
         : Collections.nCopies(scored.joints().size(), Map.of());

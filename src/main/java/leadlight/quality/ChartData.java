@@ -19,13 +19,23 @@ import java.util.Set;
 public record ChartData(List<Subgroup> groups, List<String> findings) {
 
   /**
+   * A joint.
+   *
+   * @param group day, connector, operator or pin
+   * @param board on which board; any for charts that do not count boards
+   * @param defect true if it counts as one
+   * @param findings what it is, if named
+   */
+  public record Graded(String group, String board, boolean defect, List<String> findings) {}
+
+  /**
    * Reads a table.
    *
    * @param by column to group joints by
    * @param bad verdicts that count as a defect
    */
   public static ChartData read(Table table, ChartKind kind, String by, Set<String> bad) {
-    return table.has("units") && table.has("count") ? counts(table) : joints(table, kind, by, bad);
+    return table.has("units") && table.has("count") ? counts(table) : of(joints(table, kind, by, bad), kind);
   }
 
   private static ChartData counts(Table table) {
@@ -40,21 +50,31 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
     return new ChartData(groups, List.of());
   }
 
-  private static ChartData joints(Table table, ChartKind kind, String by, Set<String> bad) {
+  private static List<Graded> joints(Table table, ChartKind kind, String by, Set<String> bad) {
+    List<Graded> joints = new ArrayList<>();
+    for (Table.Row row : table.rows()) {
+      String board = kind == ChartKind.U ? row.text("board") : "";
+      List<String> findings =
+          row.maybe("finding").stream()
+              .flatMap(f -> Arrays.stream(f.split(";")))
+              .map(String::strip)
+              .toList();
+      joints.add(new Graded(row.text(by), board, bad.contains(row.text("verdict")), findings));
+    }
+    return joints;
+  }
+
+  /** Counts joints: their own number, or the boards they are on for a u chart. */
+  public static ChartData of(List<Graded> joints, ChartKind kind) {
     Map<String, Counted> counted = new LinkedHashMap<>();
     List<String> findings = new ArrayList<>();
-    for (Table.Row row : table.rows()) {
-      Counted group = counted.computeIfAbsent(row.text(by), g -> new Counted());
+    for (Graded joint : joints) {
+      Counted group = counted.computeIfAbsent(joint.group(), g -> new Counted());
       group.joints++;
-      if (kind == ChartKind.U) {
-        group.boards.add(row.text("board"));
-      }
-      if (bad.contains(row.text("verdict"))) {
+      group.boards.add(joint.board());
+      if (joint.defect()) {
         group.defects++;
-        row.maybe("finding")
-            .ifPresentOrElse(
-                f -> Arrays.stream(f.split(";")).map(String::strip).forEach(findings::add),
-                () -> findings.add("not named"));
+        findings.addAll(joint.findings().isEmpty() ? List.of("not named") : joint.findings());
       }
     }
     List<Subgroup> groups = new ArrayList<>();

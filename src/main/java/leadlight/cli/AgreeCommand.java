@@ -1,0 +1,79 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import leadlight.quality.AgreePages;
+import leadlight.quality.AgreementStudy;
+import leadlight.quality.Grade;
+import leadlight.quality.Grades;
+import leadlight.quality.Reading;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight agree}: how well graders agree, with each other and with the truth. */
+@Command(
+    name = "agree",
+    description = {
+      "Compares graders: the tool, inspectors, trainees, a reference; any number of repeats.",
+      "Reads CSV tables (columns item, grader, verdict; trial and finding if there), folders of "
+          + "Leadlight's CSV reports (grader leadlight) and folders of truth files (grader truth). "
+          + "Joints of photos are items called \"NAME.jpg pin 3\"."
+    },
+    mixinStandardHelpOptions = true)
+final class AgreeCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "GRADES", arity = "1..*", description = "Tables and folders.")
+  private List<Path> inputs;
+
+  @Option(names = "--reference", paramLabel = "GRADER", description = "Who is right by definition.")
+  private Optional<String> reference = Optional.empty();
+
+  @Option(
+      names = "--bad",
+      paramLabel = "VERDICT",
+      defaultValue = "defect",
+      description = "Verdicts that call an item bad (default: ${DEFAULT-VALUE}).")
+  private Set<String> bad;
+
+  @Option(
+      names = "--open",
+      paramLabel = "VERDICT",
+      defaultValue = "unjudged,limit",
+      split = ",",
+      description = "Verdicts that decide nothing (default: ${DEFAULT-VALUE}).")
+  private Set<String> open;
+
+  @Option(names = "--as-given", description = "Compare verdicts as given, not good and bad.")
+  private boolean asGiven;
+
+  @Option(names = "--photos", paramLabel = "DIR", description = "Photos, to show divided joints ...")
+  private Optional<Path> photos = Optional.empty();
+
+  @Option(names = "--reports", paramLabel = "DIR", description = "... found by these CSV reports.")
+  private Optional<Path> reports = Optional.empty();
+
+  @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/agree")
+  private Path out;
+
+  AgreeCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    List<Grade> grades = inputs.stream().flatMap(p -> GradeFiles.read(p).stream()).toList();
+    AgreementStudy study =
+        new AgreementStudy(Grades.of(grades), new Reading(bad, open, asGiven), reference);
+    JointPictures pictures =
+        new JointPictures(
+            photos.orElse(Path.of("")), reports.map(ScoredJoints::in).orElse(List.of()));
+    PageFiles.write(AgreePages.page(study, pictures::of), out, "agreement", streams);
+    return ExitStatus.GOOD.code();
+  }
+}

@@ -1,0 +1,165 @@
+package leadlight.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import leadlight.data.DataFile;
+import leadlight.data.WholeFile;
+import leadlight.model.UserError;
+import leadlight.quality.LotDecision;
+import leadlight.quality.SamplePages;
+import leadlight.quality.SamplingScheme;
+import leadlight.quality.SwitchingRules.LotResult;
+import leadlight.quality.Table;
+import leadlight.trial.Rate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight sample decide}: accept or refuse the lot. */
+@Command(
+    name = "decide",
+    description = "Accepts or refuses the lot by the results of its sample.",
+    mixinStandardHelpOptions = true)
+final class DecideCommand implements Callable<Integer> {
+
+  private static final String BAD = "defect";
+  private static final String GOOD = "acceptable";
+
+  private final Streams streams;
+
+  @Parameters(
+      paramLabel = "DIR",
+      description = "What leadlight sample draw wrote, with results.csv filled in: acceptable or "
+          + "defect for each unit.")
+  private Path folder;
+
+  @Option(names = "--ask", description = "Ask for each verdict that results.csv lacks.")
+  private boolean ask;
+
+  @Option(
+      names = "--history",
+      paramLabel = "LOTS.csv",
+      description = "Add the lot to this file, for the severity of the next one.")
+  private Optional<Path> history = Optional.empty();
+
+  @Option(
+      names = "--name",
+      paramLabel = "LOT",
+      defaultValue = "lot",
+      description = "Name of the lot in that file.")
+  private String name;
+
+  DecideCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    DrawnSample sample = DataFile.at(folder.resolve("plan.json")).read(DrawnSample.class);
+    Map<String, String> verdicts = verdicts(sample);
+    List<String> bad = sample.items().stream().filter(i -> verdicts.get(i).startsWith(BAD)).toList();
+    LotDecision decision =
+        LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), sample.size()));
+    List<String> notes = history.map(file -> append(file, decision.result())).orElse(List.of());
+    List<String> refused = bad.stream().map(i -> i + ": " + verdicts.get(i)).toList();
+    PageFiles.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
+    return decision.result() == LotResult.REFUSED
+        ? ExitStatus.DEFECT.code()
+        : ExitStatus.GOOD.code();
+  }
+
+  /** Every unit's verdict, with its finding behind "defect". */
+  private Map<String, String> verdicts(DrawnSample sample) {
+    Map<String, String> verdicts = new LinkedHashMap<>();
+    for (Table.Row row : Table.read(folder.resolve("results.csv"), "item", "verdict").rows()) {
+      String item = row.text("item");
+      if (!sample.items().contains(item)) {
+        throw row.trouble("\"" + item + "\" was not drawn; the units are those of plan.json");
+      }
+      if (row.maybe("verdict").isEmpty()) {
+        continue;
+      }
+      String verdict = row.text("verdict");
+      if (!verdict.equals(GOOD) && !verdict.equals(BAD)) {
+        throw row.trouble("\"" + verdict + "\" is no verdict here; write acceptable or defect");
+      }
+      if (verdicts.put(item, verdict + row.maybe("finding").map(f -> ", " + f).orElse("")) != null) {
+        throw row.trouble("\"" + item + "\" has a result already; delete one line");
+      }
+    }
+    List<String> missing = sample.items().stream().filter(i -> !verdicts.containsKey(i)).toList();
+    if (!missing.isEmpty() && !ask) {
+      throw new UserError(
+          "%s lacks the verdict of %d of %d units, the first is \"%s\"; fill them in or use --ask"
+              .formatted(
+                  folder.resolve("results.csv"), missing.size(), sample.size(), missing.get(0)));
+    }
+    askFor(missing, verdicts);
+    return verdicts;
+  }
+
+  private void askFor(List<String> missing, Map<String, String> verdicts) {
+    if (missing.isEmpty()) {
+      return;
+    }
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(streams.in(), StandardCharsets.UTF_8));
+    for (String item : missing) {
+      String answer = "";
+      while (!answer.equals("a") && !answer.equals("d")) {
+        streams.err().print(item + ": acceptable (a) or defect (d)? ");
+        answer = line(in, item);
+      }
+      verdicts.put(item, answer.equals("a") ? GOOD : BAD);
+    }
+  }
+
+  private static String line(BufferedReader in, String item) {
+    try {
+      String line = in.readLine();
+      if (line == null) {
+        throw new UserError("no answer for \"" + item + "\"; nothing was decided");
+      }
+      return line.strip();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private List<String> append(Path file, LotResult result) {
+    StringBuilder text = new StringBuilder("lot,result\n");
+    List<LotResult> results = new ArrayList<>();
+    if (Files.exists(file)) {
+      results.addAll(PlanOptions.read(file));
+      for (Table.Row row : Table.read(file).rows()) {
+        text.append(quoted(row.text("lot"))).append(',').append(row.text("result")).append('\n');
+      }
+    }
+    results.add(result);
+    text.append(quoted(name)).append(',').append(PlanOptions.id(result)).append('\n');
+    WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    var standing = SamplingScheme.builtIn().switching().after(results, false);
+    return List.of(
+        "With it %s %d lots; the next one gets %s inspection%s."
+            .formatted(
+                file.getFileName(),
+                results.size(),
+                standing.severity().word(),
+                standing.stopped() ? ", but acceptance stops until the cause is mended" : ""));
+  }
+
+  private static String quoted(String cell) {
+    return "\"" + cell.replace("\"", "\"\"") + "\"";
+  }
+}

@@ -1,0 +1,92 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import leadlight.grade.AcceptanceSet;
+import leadlight.grade.Feature;
+import leadlight.grade.JointGeometry;
+import leadlight.quality.ClassLimit;
+import leadlight.quality.GaugeInput;
+import leadlight.quality.GaugePages;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight gauge}: whether this microscope and lamp are good enough. */
+@Command(
+    name = "gauge",
+    description = {
+      "Repeat photos of the same boards: how far readings and verdicts repeat.",
+      "READINGS.csv has columns part, operator, trial, measure, value (day and verdict if there). "
+          + "With --reports it lists photos instead: columns photo, board, operator (day if "
+          + "there), and the readings come from their CSV reports. What is called operator may be "
+          + "a lamp or a set-up."
+    },
+    mixinStandardHelpOptions = true)
+final class GaugeCommand implements Callable<Integer> {
+
+  private static final String OVERHANG = "side_overhang_mm";
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "READINGS.csv", description = "Readings, or photos with --reports.")
+  private Path file;
+
+  @Option(names = "--reports", paramLabel = "DIR", description = "CSV reports of the photos listed.")
+  private Optional<Path> reports = Optional.empty();
+
+  @Option(
+      names = "--operator-is",
+      paramLabel = "WORD",
+      defaultValue = "operator",
+      description = "What was exchanged, as lamp or microscope (default: ${DEFAULT-VALUE}).")
+  private String word;
+
+  @Option(
+      names = "--lead-width",
+      paramLabel = "MM",
+      description = "Lead width for limits that are shares of it; by default as measured.")
+  private Optional<Double> leadWidth = Optional.empty();
+
+  @Mixin private Limits limits;
+
+  @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/gauge")
+  private Path out;
+
+  GaugeCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    GaugeInput input =
+        reports.map(r -> GaugePhotos.read(file, r)).orElseGet(() -> GaugeInput.read(file));
+    PageFiles.write(
+        GaugePages.page(input, classLimits(input), Set.of("unjudged"), word), out, "gauge", streams);
+    return ExitStatus.GOOD.code();
+  }
+
+  private List<ClassLimit> classLimits(GaugeInput input) {
+    OptionalDouble width =
+        leadWidth.map(OptionalDouble::of).orElse(input.mean("lead_width_mm"));
+    List<ClassLimit> found = new ArrayList<>();
+    if (width.isEmpty() || !(width.getAsDouble() > 0) || !input.measures().contains(OVERHANG)) {
+      return found;
+    }
+    OptionalDouble none = OptionalDouble.empty();
+    JointGeometry joint = new JointGeometry(width, none, none, none, none);
+    AcceptanceSet set = limits.load();
+    for (int productClass = 1; productClass <= 3; productClass++) {
+      int of = productClass;
+      set.limit(Feature.SIDE_OVERHANG, productClass, joint)
+          .ifPresent(l -> found.add(new ClassLimit(OVERHANG, of, l.value(), l.basis().words())));
+    }
+    return found;
+  }
+}

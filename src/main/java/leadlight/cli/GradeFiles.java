@@ -1,0 +1,65 @@
+package leadlight.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadlight.quality.Grade;
+import leadlight.quality.Grades;
+import leadlight.quality.Table;
+import leadlight.trial.JointTruth;
+import leadlight.trial.TrialPhoto;
+import leadlight.trial.TruthFolder;
+
+/** Grades from wherever they come: tables of grades, Leadlight's reports, truth files. */
+final class GradeFiles {
+
+  static final String TOOL = "leadlight";
+  static final String TRUTH = "truth";
+
+  private GradeFiles() {}
+
+  static List<Grade> read(Path path) {
+    if (Files.isDirectory(path)) {
+      return ScoredJoints.files(path, ".truth.json").isEmpty()
+          ? tool(ScoredJoints.in(path))
+          : truth(path);
+    }
+    Table table = Table.read(path);
+    return ScoredJoints.isReport(table) ? tool(ScoredJoints.of(table)) : Grades.read(path);
+  }
+
+  private static List<Grade> tool(List<ScoredJoints.Joint> joints) {
+    return joints.stream()
+        .map(j -> new Grade(j.item(), TOOL, 1, j.verdict(), j.finding()))
+        .toList();
+  }
+
+  private static List<Grade> truth(Path folder) {
+    List<Grade> grades = new ArrayList<>();
+    for (TrialPhoto photo : TruthFolder.read(folder)) {
+      photo
+          .truth()
+          .ifPresent(
+              t ->
+                  t.joints()
+                      .forEach(
+                          j ->
+                              grades.add(
+                                  new Grade(
+                                      t.photo() + " pin " + j.pin(),
+                                      TRUTH,
+                                      1,
+                                      j.class2().name().toLowerCase(java.util.Locale.ROOT),
+                                      finding(j)))));
+    }
+    return grades;
+  }
+
+  private static Optional<String> finding(JointTruth joint) {
+    return joint.findings().isEmpty()
+        ? Optional.empty()
+        : Optional.of(String.join("; ", joint.findings()));
+  }
+}

@@ -1,0 +1,131 @@
+package leadlight.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import leadlight.model.UserError;
+import leadlight.quality.Plan;
+import leadlight.quality.RiskPlan;
+import leadlight.quality.SamplingScheme;
+import leadlight.quality.Severity;
+import leadlight.quality.SwitchingRules;
+import leadlight.quality.SwitchingRules.LotResult;
+import leadlight.quality.Table;
+import picocli.CommandLine.Option;
+
+/** How a sampling plan is asked for: by acceptance quality limit or by two risks. */
+final class PlanOptions {
+
+  @Option(names = "--aql", paramLabel = "PERCENT", description = "Acceptance quality limit, as 1.0.")
+  private Optional<Double> aql = Optional.empty();
+
+  @Option(
+      names = "--level",
+      paramLabel = "I|II|III",
+      defaultValue = "II",
+      description = "Inspection level (default: ${DEFAULT-VALUE}).")
+  private String level;
+
+  @Option(
+      names = "--severity",
+      description = "normal, tightened or reduced; by default what --history leads to, or normal.")
+  private Optional<String> severity = Optional.empty();
+
+  @Option(
+      names = "--history",
+      paramLabel = "LOTS.csv",
+      description = "Lots so far, oldest first: columns lot, result (accepted, refused, "
+          + "accepted-ends-reduced).")
+  private Optional<Path> history = Optional.empty();
+
+  @Option(
+      names = "--reduced-agreed",
+      description = "Production is steady and those responsible agree to reduced inspection.")
+  private boolean reducedAgreed;
+
+  @Option(
+      names = "--good",
+      paramLabel = "PERCENT",
+      description = "Instead of --aql: share nonconforming that should be accepted ...")
+  private Optional<Double> good = Optional.empty();
+
+  @Option(
+      names = "--bad",
+      paramLabel = "PERCENT",
+      description = "... and the share that should be refused.")
+  private Optional<Double> bad = Optional.empty();
+
+  @Option(
+      names = "--producer-risk",
+      paramLabel = "PERCENT",
+      defaultValue = "5",
+      description = "Most good lots refused (default: ${DEFAULT-VALUE}).")
+  private double producerRisk;
+
+  @Option(
+      names = "--consumer-risk",
+      paramLabel = "PERCENT",
+      defaultValue = "10",
+      description = "Most bad lots accepted (default: ${DEFAULT-VALUE}).")
+  private double consumerRisk;
+
+  /** A plan and what led to it. */
+  record Choice(Plan plan, List<String> notes) {}
+
+  Choice choose(int lot) {
+    if (aql.isPresent() == (good.isPresent() && bad.isPresent())) {
+      throw new UserError("say how to plan: --aql PERCENT, or --good PERCENT with --bad PERCENT");
+    }
+    if (aql.isEmpty()) {
+      RiskPlan risks =
+          new RiskPlan(
+              good.orElseThrow() / 100, producerRisk / 100, bad.orElseThrow() / 100, consumerRisk / 100);
+      return new Choice(risks.of(lot), List.of());
+    }
+    SamplingScheme scheme = SamplingScheme.builtIn();
+    SwitchingRules.Standing standing = scheme.switching().after(results(), reducedAgreed);
+    if (standing.stopped()) {
+      throw new UserError(standing.why().get(standing.why().size() - 1));
+    }
+    Severity now = severity.map(PlanOptions::severity).orElse(standing.severity());
+    return new Choice(scheme.plan(lot, level, aql.get(), now), standing.why());
+  }
+
+  private static Severity severity(String name) {
+    return Arrays.stream(Severity.values())
+        .filter(s -> s.word().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () -> new UserError("--severity " + name + " is unknown; normal, tightened or reduced"));
+  }
+
+  private List<LotResult> results() {
+    return history.filter(Files::exists).map(PlanOptions::read).orElse(List.of());
+  }
+
+  /** The results of a file of lots. */
+  static List<LotResult> read(Path file) {
+    List<LotResult> results = new ArrayList<>();
+    for (Table.Row row : Table.read(file, "lot", "result").rows()) {
+      String text = row.text("result");
+      results.add(
+          Arrays.stream(LotResult.values())
+              .filter(r -> id(r).equals(text))
+              .findFirst()
+              .orElseThrow(
+                  () ->
+                      row.trouble(
+                          "\"" + text + "\" is no result; accepted, accepted-ends-reduced or refused")));
+    }
+    return results;
+  }
+
+  /** How files name a result. */
+  static String id(LotResult result) {
+    return result.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,52 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import leadlight.model.UserError;
+import leadlight.quality.ChartData;
+import leadlight.record.JobRecord;
+import leadlight.record.RecordedJoint;
+import leadlight.record.Scoring;
+import leadlight.record.Search;
+
+/** The joints of the job record, grouped for a chart; a person's verdict goes before the tool's. */
+final class RecordJoints {
+
+  private RecordJoints() {}
+
+  /**
+   * Reads the last scoring of each photo.
+   *
+   * @param by day (of scoring), connector, operator or pin
+   */
+  static List<ChartData.Graded> read(Path folder, String by, Set<String> bad) {
+    List<ChartData.Graded> joints = new ArrayList<>();
+    try (JobRecord record = JobRecord.open(folder)) {
+      for (Scoring scoring : record.scorings(Search.all().latestOnly())) {
+        for (RecordedJoint joint : record.row(scoring.id()).joints()) {
+          List<String> findings =
+              joint.tool().findings().stream().map(f -> f.kind().id()).distinct().toList();
+          joints.add(
+              new ChartData.Graded(
+                  group(scoring, joint, by),
+                  scoring.subject().job() + " " + scoring.subject().board(),
+                  bad.contains(joint.verdict().id()),
+                  findings));
+        }
+      }
+    }
+    return joints;
+  }
+
+  private static String group(Scoring scoring, RecordedJoint joint, String by) {
+    return switch (by) {
+      case "day" -> scoring.scoredAt().toLocalDate().toString();
+      case "connector" -> scoring.method().settings().row().connectorId();
+      case "operator" -> scoring.person();
+      case "pin" -> Integer.toString(joint.pin());
+      default -> throw new UserError("the record has no " + by + "; day, connector, operator or pin");
+    };
+  }
+}

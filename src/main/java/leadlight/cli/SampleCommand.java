@@ -1,0 +1,138 @@
+package leadlight.cli;
+
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import leadlight.data.DataFile;
+import leadlight.data.WholeFile;
+import leadlight.model.UserError;
+import leadlight.quality.Draw;
+import leadlight.quality.Page;
+import leadlight.quality.SamplePages;
+import leadlight.quality.Table;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight sample}: which units to inspect again, and what that says of the lot. */
+@Command(
+    name = "sample",
+    description = "Plans a sample, draws it with a blind work sheet, decides on the lot.",
+    mixinStandardHelpOptions = true,
+    synopsisSubcommandLabel = "plan|draw|decide")
+final class SampleCommand {
+
+  /** {@code leadlight sample plan}. */
+  @Command(
+      name = "plan",
+      description = "A plan for a lot and what it can tell.",
+      mixinStandardHelpOptions = true)
+  static final class PlanCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Option(names = "--lot", paramLabel = "N", required = true, description = "Units in the lot.")
+    private int lot;
+
+    @Mixin private PlanOptions options;
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/sample")
+    private Path out;
+
+    PlanCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      PlanOptions.Choice choice = options.choose(lot);
+      PageFiles.write(SamplePages.plan(choice.plan(), lot, choice.notes()), out, "plan", streams);
+      return ExitStatus.GOOD.code();
+    }
+  }
+
+  /** {@code leadlight sample draw}. */
+  @Command(
+      name = "draw",
+      description = {
+        "Draws units at random and writes a work sheet that tells no verdict.",
+        "The lot is a folder of Leadlight's CSV reports, or a CSV file with a column item."
+      },
+      mixinStandardHelpOptions = true)
+  static final class DrawCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Parameters(paramLabel = "REPORTS|LOT.csv", description = "The lot.")
+    private Path lot;
+
+    @Mixin private PlanOptions options;
+
+    @Option(names = "--boards", description = "Draw whole boards (photos), not joints.")
+    private boolean boards;
+
+    @Option(names = "--photos", paramLabel = "DIR", description = "Where the photos lie.")
+    private Optional<Path> photos = Optional.empty();
+
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "The same seed, the same draw.")
+    private long seed;
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/sample")
+    private Path out;
+
+    DrawCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      boolean table = lot.toString().endsWith(".csv");
+      List<ScoredJoints.Joint> joints = table ? List.of() : ScoredJoints.in(lot);
+      List<String> units = table ? items() : units(joints);
+      PlanOptions.Choice choice = options.choose(units.size());
+      List<String> drawn = Draw.of(units, choice.plan().size(), seed);
+      JointPictures pictures = new JointPictures(photos.orElse(lot), joints);
+      Function<String, byte[]> picture = boards ? pictures::ofPhoto : pictures::of;
+      List<Page.Picture> shown =
+          drawn.stream().map(u -> new Page.Picture(picture.apply(u), List.of(u))).toList();
+      OutputFolder.make(out);
+      DataFile.write(
+          out.resolve("plan.json"), DrawnSample.of(units.size(), seed, choice.plan(), drawn));
+      WholeFile.write(out.resolve("results.csv"), empty(drawn).getBytes(StandardCharsets.UTF_8));
+      String plan = "Lot of %d: %s.".formatted(units.size(), choice.plan().words());
+      PageFiles.write(SamplePages.sheet(plan, seed, shown), out, "work-sheet", streams);
+      streams.out().println("  wrote " + out.resolve("plan.json"));
+      streams.out().println("  wrote " + out.resolve("results.csv") + ", to be filled in");
+      return ExitStatus.GOOD.code();
+    }
+
+    private List<String> items() {
+      List<String> items = Table.read(lot, "item").rows().stream().map(r -> r.text("item")).toList();
+      if (items.stream().distinct().count() < items.size()) {
+        throw new UserError(lot + " names an item twice; every unit of a lot has its own name");
+      }
+      return items;
+    }
+
+    private List<String> units(List<ScoredJoints.Joint> joints) {
+      return joints.stream()
+          .map(j -> boards ? j.photo() : j.item())
+          .distinct()
+          .toList();
+    }
+
+    private static String empty(List<String> drawn) {
+      StringWriter text = new StringWriter();
+      CsvWriter csv = CsvWriter.builder().build(text);
+      csv.writeRecord("item", "verdict", "finding");
+      drawn.forEach(u -> csv.writeRecord(u, "", ""));
+      return text.toString();
+    }
+  }
+}

@@ -1,0 +1,99 @@
+package leadlight.quality;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Pages of sampling: plan, work sheet, decision. */
+public final class SamplePages {
+
+  private static final int STEPS = 120;
+
+  private SamplePages() {}
+
+  /**
+   * A plan with its operating characteristic.
+   *
+   * @param lot size of the lot
+   * @param notes what led to the plan, as switches of severity
+   */
+  public static Page plan(Plan plan, int lot, List<String> notes) {
+    Page.Builder page = new Page.Builder();
+    page.strong("Lot of %d: %s.".formatted(lot, plan.words())).text("Plan: " + plan.why() + ".");
+    notes.forEach(page::text);
+    List<List<String>> rows = new ArrayList<>();
+    for (double pa : new double[] {0.95, 0.50, 0.10, 0.05}) {
+      rows.add(
+          List.of(Words.percent(pa), percentFine(Operating.qualityAt(plan, pa))));
+    }
+    return page.heading("What the plan can tell")
+        .grid(List.of("accepted", "process with this share nonconforming"), rows)
+        .chart(curve(plan, lot))
+        .page("Sampling plan");
+  }
+
+  private static String percentFine(double share) {
+    return Words.significant(100 * share) + " %";
+  }
+
+  private static Plot curve(Plan plan, int lot) {
+    double most = Math.min(1, 1.5 * Operating.qualityAt(plan, 0.05));
+    List<double[]> process = new ArrayList<>();
+    for (int i = 0; i <= STEPS; i++) {
+      double share = most * i / STEPS;
+      process.add(new double[] {100 * share, 100 * Operating.ofProcess(plan, share)});
+    }
+    List<double[]> one = new ArrayList<>();
+    int every = Math.max(1, (int) Math.ceil(most * lot / 40));
+    for (int k = 0; k <= most * lot; k += every) {
+      one.add(new double[] {100.0 * k / lot, 100 * Operating.ofLot(plan, lot, k)});
+    }
+    return new Plot(
+        "Operating characteristic: n %d, Ac %d".formatted(plan.size(), plan.accept()),
+        "share nonconforming, %",
+        "accepted, %",
+        List.of(),
+        List.of(
+            new Plot.Series("process (binomial)", Plot.Style.LINE, process),
+            new Plot.Series("this lot (hypergeometric)", Plot.Style.POINTS, one)));
+  }
+
+  /**
+   * A work sheet without any verdict.
+   *
+   * @param seed of the draw
+   * @param pictures one a unit, in the order of the draw
+   */
+  public static Page sheet(String plan, long seed, List<Page.Picture> pictures) {
+    List<Page.Picture> boxes = new ArrayList<>();
+    for (Page.Picture picture : pictures) {
+      List<String> lines = new ArrayList<>(picture.lines());
+      lines.add("\u2610 acceptable   \u2610 defect");
+      lines.add("finding: ____________________");
+      boxes.add(new Page.Picture(picture.png(), lines));
+    }
+    return new Page.Builder()
+        .text(plan)
+        .text(
+            "Look at each unit under the microscope and judge it by your own standard; the picture"
+                + " only says which one it is. What was said of it before is not shown. Random"
+                + " order, seed " + seed + ". Inspector: ____________________  Date: ____________")
+        .text(
+            "Work with extraction on, hands washed, wrist strap on and power off and discharged;"
+                + " local rules come first.")
+        .pictures(boxes)
+        .page("Work sheet: " + Words.count(pictures.size(), "unit") + " to inspect");
+  }
+
+  /** A decision. */
+  public static Page decision(LotDecision decision, List<String> notes, List<String> refused) {
+    Page.Builder page = new Page.Builder();
+    page.strong(decision.reasons().get(0));
+    decision.reasons().stream().skip(1).forEach(page::text);
+    page.text("Plan: " + decision.plan().why() + ".");
+    notes.forEach(page::text);
+    if (!refused.isEmpty()) {
+      page.heading("Nonconforming").text(String.join("; ", refused) + ".");
+    }
+    return page.page("Decision on the lot");
+  }
+}

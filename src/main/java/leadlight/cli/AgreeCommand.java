@@ -52,7 +52,10 @@ final class AgreeCommand implements Callable<Integer> {
   @Option(names = "--as-given", description = "Compare verdicts as given, not good and bad.")
   private boolean asGiven;
 
-  @Option(names = "--photos", paramLabel = "DIR", description = "Photos, to show divided joints ...")
+  @Option(
+      names = "--photos",
+      paramLabel = "DIR",
+      description = "Photos, to show divided joints ...")
   private Optional<Path> photos = Optional.empty();
 
   @Option(names = "--reports", paramLabel = "DIR", description = "... found by these CSV reports.")

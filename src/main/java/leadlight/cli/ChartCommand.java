@@ -1,9 +1,10 @@
 package leadlight.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import leadlight.model.UserError;
@@ -13,7 +14,9 @@ import leadlight.quality.ChartPages;
 import leadlight.quality.ControlChart;
 import leadlight.quality.Pareto;
 import leadlight.quality.Table;
+import leadlight.record.JobRecord;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -22,7 +25,7 @@ import picocli.CommandLine.Parameters;
     name = "chart",
     description = {
       "Control charts with run rules and a Pareto of findings.",
-      "DATA is a record folder, or a CSV file: either counts (columns group, units, count) or "
+      "From the record, or from a CSV file: either counts (columns group, units, count) or "
           + "joints (verdict, the column to group by, finding if there, board for u charts)."
     },
     mixinStandardHelpOptions = true)
@@ -30,15 +33,18 @@ final class ChartCommand implements Callable<Integer> {
 
   private final Streams streams;
 
-  @Parameters(paramLabel = "DATA", description = "Record folder or CSV file.")
-  private Path data;
+  @Parameters(paramLabel = "DATA.csv", arity = "0..1", description = "Instead of the record.")
+  private Optional<Path> data = Optional.empty();
+
+  @Mixin private RecordOption record;
 
   @Option(
       names = "--kind",
       paramLabel = "p|u|c|dpmo",
       defaultValue = "p",
-      description = "p: share of joints; u: defects a board; c: defects in groups of one size; "
-          + "dpmo: per million terminations (default: ${DEFAULT-VALUE}).")
+      description =
+          "p: share of joints; u: defects a board; c: defects in groups of one size; "
+              + "dpmo: per million terminations (default: ${DEFAULT-VALUE}).")
   private String kind;
 
   @Option(
@@ -71,9 +77,8 @@ final class ChartCommand implements Callable<Integer> {
   public Integer call() {
     ChartKind chosen = kind();
     ChartData read =
-        Files.isDirectory(data)
-            ? ChartData.of(RecordJoints.read(data, by, bad), chosen)
-            : ChartData.read(Table.read(data), chosen, by, bad);
+        data.map(file -> ChartData.read(Table.read(file), chosen, by, bad))
+            .orElseGet(() -> ChartData.of(joints(), chosen));
     boolean ordered = !unordered && !Set.of("connector", "operator", "pin").contains(by);
     ControlChart chart = ControlChart.of(chosen, read.groups(), ordered);
     PageFiles.write(
@@ -82,6 +87,12 @@ final class ChartCommand implements Callable<Integer> {
         "chart-" + chosen.word().toLowerCase(Locale.ROOT) + "-" + by.replaceAll("\\W+", "-"),
         streams);
     return ExitStatus.GOOD.code();
+  }
+
+  private List<ChartData.Graded> joints() {
+    try (JobRecord open = record.existing()) {
+      return RecordJoints.read(open, by, bad);
+    }
   }
 
   private ChartKind kind() {

@@ -40,8 +40,9 @@ final class DecideCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "DIR",
-      description = "What leadlight sample draw wrote, with results.csv filled in: acceptable or "
-          + "defect for each unit.")
+      description =
+          "What leadlight sample draw wrote, with results.csv filled in: acceptable or "
+              + "defect for each unit.")
   private Path folder;
 
   @Option(names = "--ask", description = "Ask for each verdict that results.csv lacks.")
@@ -68,7 +69,8 @@ final class DecideCommand implements Callable<Integer> {
   public Integer call() {
     DrawnSample sample = DataFile.at(folder.resolve("plan.json")).read(DrawnSample.class);
     Map<String, String> verdicts = verdicts(sample);
-    List<String> bad = sample.items().stream().filter(i -> verdicts.get(i).startsWith(BAD)).toList();
+    List<String> bad =
+        sample.items().stream().filter(i -> verdicts.get(i).startsWith(BAD)).toList();
     LotDecision decision =
         LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), sample.size()));
     List<String> notes = history.map(file -> append(file, decision.result())).orElse(List.of());
@@ -94,7 +96,8 @@ final class DecideCommand implements Callable<Integer> {
       if (!verdict.equals(GOOD) && !verdict.equals(BAD)) {
         throw row.trouble("\"" + verdict + "\" is no verdict here; write acceptable or defect");
       }
-      if (verdicts.put(item, verdict + row.maybe("finding").map(f -> ", " + f).orElse("")) != null) {
+      if (verdicts.put(item, verdict + row.maybe("finding").map(f -> ", " + f).orElse(""))
+          != null) {
         throw row.trouble("\"" + item + "\" has a result already; delete one line");
       }
     }

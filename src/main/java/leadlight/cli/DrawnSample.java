@@ -25,8 +25,7 @@ record DrawnSample(
     @JsonProperty(required = true) List<String> items) {
 
   static DrawnSample of(int lot, long seed, Plan plan, List<String> items) {
-    return new DrawnSample(
-        lot, seed, plan.size(), plan.accept(), plan.refuse(), plan.why(), items);
+    return new DrawnSample(lot, seed, plan.size(), plan.accept(), plan.refuse(), plan.why(), items);
   }
 
   Plan plan() {

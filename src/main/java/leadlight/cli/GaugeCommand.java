@@ -38,7 +38,10 @@ final class GaugeCommand implements Callable<Integer> {
   @Parameters(paramLabel = "READINGS.csv", description = "Readings, or photos with --reports.")
   private Path file;
 
-  @Option(names = "--reports", paramLabel = "DIR", description = "CSV reports of the photos listed.")
+  @Option(
+      names = "--reports",
+      paramLabel = "DIR",
+      description = "CSV reports of the photos listed.")
   private Optional<Path> reports = Optional.empty();
 
   @Option(
@@ -68,13 +71,15 @@ final class GaugeCommand implements Callable<Integer> {
     GaugeInput input =
         reports.map(r -> GaugePhotos.read(file, r)).orElseGet(() -> GaugeInput.read(file));
     PageFiles.write(
-        GaugePages.page(input, classLimits(input), Set.of("unjudged"), word), out, "gauge", streams);
+        GaugePages.page(input, classLimits(input), Set.of("unjudged"), word),
+        out,
+        "gauge",
+        streams);
     return ExitStatus.GOOD.code();
   }
 
   private List<ClassLimit> classLimits(GaugeInput input) {
-    OptionalDouble width =
-        leadWidth.map(OptionalDouble::of).orElse(input.mean("lead_width_mm"));
+    OptionalDouble width = leadWidth.map(OptionalDouble::of).orElse(input.mean("lead_width_mm"));
     List<ClassLimit> found = new ArrayList<>();
     if (width.isEmpty() || !(width.getAsDouble() > 0) || !input.measures().contains(OVERHANG)) {
       return found;

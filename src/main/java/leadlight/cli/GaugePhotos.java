@@ -17,7 +17,12 @@ final class GaugePhotos {
 
   /** What a photo measures of a joint that a limit or a person may ask for. */
   private static final List<String> MEASURES =
-      List.of("side_overhang_mm", "lateral_shift_mm", "lead_width_mm", "land_width_mm", "foot_length_mm");
+      List.of(
+          "side_overhang_mm",
+          "lateral_shift_mm",
+          "lead_width_mm",
+          "land_width_mm",
+          "foot_length_mm");
 
   private GaugePhotos() {}
 

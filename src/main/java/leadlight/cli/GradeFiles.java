@@ -32,8 +32,13 @@ final class GradeFiles {
 
   private static List<Grade> tool(List<ScoredJoints.Joint> joints) {
     return joints.stream()
-        .map(j -> new Grade(j.item(), TOOL, 1, j.verdict(), j.finding()))
+        .map(j -> new Grade(j.item(), TOOL, 1, j.verdict(), j.finding().map(GradeFiles::kinds)))
         .toList();
+  }
+
+  /** "bridge 8-9; open" without the pins. */
+  private static String kinds(String findings) {
+    return findings.replaceAll(" \\d+-\\d+(?=;|$)", "");
   }
 
   private static List<Grade> truth(Path folder) {

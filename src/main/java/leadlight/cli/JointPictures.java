@@ -13,8 +13,8 @@ import leadlight.photo.PhotoReader;
 import leadlight.vision.Canvas;
 
 /**
- * Close-ups of joints cut from their photos, body above, nothing written on them: who looks is told
- * nothing.
+ * Close-ups of joints cut from their photos, body above. Ticks above and below point at the joint;
+ * nothing else is told.
  */
 final class JointPictures {
 
@@ -22,8 +22,11 @@ final class JointPictures {
   private static final int BOARD_PX = 480;
   private static final int PAPER = 0xffffff;
 
-  /** A foot and as much again on both sides shows the fillets and half of each neighbour. */
-  private static final double FEET_ACROSS = 3;
+  private static final int INK = 0x1a1a1a;
+  private static final int TICK_PX = 12;
+
+  /** The foot, its fillets and the neighbours. */
+  private static final double FEET_ACROSS = 2.4;
 
   private final Path photos;
   private final Map<String, ScoredJoints.Joint> joints = new HashMap<>();
@@ -46,8 +49,10 @@ final class JointPictures {
       return new byte[0];
     }
     try (Photo photo = new PhotoReader().read(file.get());
-        Canvas canvas = new Canvas(SIDE_PX, SIDE_PX, PAPER)) {
-      canvas.pasteStraightened(photo.frame(), view(joint), 0, 0, SIDE_PX, SIDE_PX);
+        Canvas canvas = new Canvas(SIDE_PX, SIDE_PX + 2 * TICK_PX, PAPER)) {
+      canvas.pasteStraightened(photo.frame(), view(joint), 0, TICK_PX, SIDE_PX, SIDE_PX);
+      canvas.fillRect(SIDE_PX / 2 - 2, 0, 4, TICK_PX - 2, INK);
+      canvas.fillRect(SIDE_PX / 2 - 2, SIDE_PX + TICK_PX + 2, 4, TICK_PX - 2, INK);
       return canvas.png();
     }
   }
@@ -60,7 +65,8 @@ final class JointPictures {
     }
     try (Photo photo = new PhotoReader().read(file.get())) {
       int width = photo.frame().widthPx();
-      int height = Math.max(1, (int) Math.round((double) BOARD_PX * photo.frame().heightPx() / width));
+      int height =
+          Math.max(1, (int) Math.round((double) BOARD_PX * photo.frame().heightPx() / width));
       try (Canvas canvas = new Canvas(BOARD_PX, height, PAPER)) {
         canvas.paste(photo.frame(), 0, 0, BOARD_PX, height);
         return canvas.png();

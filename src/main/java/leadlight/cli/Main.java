@@ -44,6 +44,10 @@ public final class Main {
             .addSubcommand(new TrialCommand(streams))
             .addSubcommand(new ConnectorCommand())
             .addSubcommand(scene(streams))
+            .addSubcommand(sample(streams))
+            .addSubcommand(new AgreeCommand(streams))
+            .addSubcommand(new GaugeCommand(streams))
+            .addSubcommand(new ChartCommand(streams))
             .setOut(out)
             .setErr(err)
             .setParameterExceptionHandler((e, arguments) -> usage(e))
@@ -73,6 +77,13 @@ public final class Main {
         .addSubcommand(new SayCommands.OverruleCommand())
         .addSubcommand(new SayCommands.BenchCommand())
         .setCaseInsensitiveEnumValuesAllowed(true);
+  }
+
+  private static CommandLine sample(Streams streams) {
+    return new CommandLine(new SampleCommand())
+        .addSubcommand(new SampleCommand.PlanCommand(streams))
+        .addSubcommand(new SampleCommand.DrawCommand(streams))
+        .addSubcommand(new DecideCommand(streams));
   }
 
   private static CommandLine scene(Streams streams) {

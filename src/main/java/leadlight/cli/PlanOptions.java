@@ -20,7 +20,10 @@ import picocli.CommandLine.Option;
 /** How a sampling plan is asked for: by acceptance quality limit or by two risks. */
 final class PlanOptions {
 
-  @Option(names = "--aql", paramLabel = "PERCENT", description = "Acceptance quality limit, as 1.0.")
+  @Option(
+      names = "--aql",
+      paramLabel = "PERCENT",
+      description = "Acceptance quality limit, as 1.0.")
   private Optional<Double> aql = Optional.empty();
 
   @Option(
@@ -38,8 +41,9 @@ final class PlanOptions {
   @Option(
       names = "--history",
       paramLabel = "LOTS.csv",
-      description = "Lots so far, oldest first: columns lot, result (accepted, refused, "
-          + "accepted-ends-reduced).")
+      description =
+          "Lots so far, oldest first: columns lot, result (accepted, refused, "
+              + "accepted-ends-reduced).")
   private Optional<Path> history = Optional.empty();
 
   @Option(
@@ -83,7 +87,10 @@ final class PlanOptions {
     if (aql.isEmpty()) {
       RiskPlan risks =
           new RiskPlan(
-              good.orElseThrow() / 100, producerRisk / 100, bad.orElseThrow() / 100, consumerRisk / 100);
+              good.orElseThrow() / 100,
+              producerRisk / 100,
+              bad.orElseThrow() / 100,
+              consumerRisk / 100);
       return new Choice(risks.of(lot), List.of());
     }
     SamplingScheme scheme = SamplingScheme.builtIn();
@@ -100,7 +107,8 @@ final class PlanOptions {
         .filter(s -> s.word().equals(name))
         .findFirst()
         .orElseThrow(
-            () -> new UserError("--severity " + name + " is unknown; normal, tightened or reduced"));
+            () ->
+                new UserError("--severity " + name + " is unknown; normal, tightened or reduced"));
   }
 
   private List<LotResult> results() {
@@ -119,7 +127,9 @@ final class PlanOptions {
               .orElseThrow(
                   () ->
                       row.trouble(
-                          "\"" + text + "\" is no result; accepted, accepted-ends-reduced or refused")));
+                          "\""
+                              + text
+                              + "\" is no result; accepted, accepted-ends-reduced or refused")));
     }
     return results;
   }

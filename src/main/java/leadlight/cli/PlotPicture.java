@@ -14,8 +14,7 @@ final class PlotPicture {
       plot.draw(
           new Surface() {
             @Override
-            public void line(
-                double x0, double y0, double x1, double y1, int colour, double width) {
+            public void line(double x0, double y0, double x1, double y1, int colour, double width) {
               sketch.line(x0, y0, x1, y1, colour, width);
             }
 

@@ -1,6 +1,5 @@
 package leadlight.cli;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -21,20 +20,18 @@ final class RecordJoints {
    *
    * @param by day (of scoring), connector, operator or pin
    */
-  static List<ChartData.Graded> read(Path folder, String by, Set<String> bad) {
+  static List<ChartData.Graded> read(JobRecord record, String by, Set<String> bad) {
     List<ChartData.Graded> joints = new ArrayList<>();
-    try (JobRecord record = JobRecord.open(folder)) {
-      for (Scoring scoring : record.scorings(Search.all().latestOnly())) {
-        for (RecordedJoint joint : record.row(scoring.id()).joints()) {
-          List<String> findings =
-              joint.tool().findings().stream().map(f -> f.kind().id()).distinct().toList();
-          joints.add(
-              new ChartData.Graded(
-                  group(scoring, joint, by),
-                  scoring.subject().job() + " " + scoring.subject().board(),
-                  bad.contains(joint.verdict().id()),
-                  findings));
-        }
+    for (Scoring scoring : record.scorings(Search.all().latestOnly())) {
+      for (RecordedJoint joint : record.row(scoring.id()).joints()) {
+        List<String> findings =
+            joint.tool().findings().stream().map(f -> f.kind().id()).distinct().toList();
+        joints.add(
+            new ChartData.Graded(
+                group(scoring, joint, by),
+                scoring.subject().job() + " " + scoring.subject().board(),
+                bad.contains(joint.verdict().id()),
+                findings));
       }
     }
     return joints;
@@ -46,7 +43,8 @@ final class RecordJoints {
       case "connector" -> scoring.method().settings().row().connectorId();
       case "operator" -> scoring.person();
       case "pin" -> Integer.toString(joint.pin());
-      default -> throw new UserError("the record has no " + by + "; day, connector, operator or pin");
+      default ->
+          throw new UserError("the record has no " + by + "; day, connector, operator or pin");
     };
   }
 }

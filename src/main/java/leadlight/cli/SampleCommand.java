@@ -1,13 +1,15 @@
 package leadlight.cli;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import de.siegmar.fastcsv.writer.CsvWriter;
 import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
 import leadlight.model.UserError;
@@ -77,10 +79,20 @@ final class SampleCommand {
     @Option(names = "--boards", description = "Draw whole boards (photos), not joints.")
     private boolean boards;
 
-    @Option(names = "--photos", paramLabel = "DIR", description = "Where the photos lie.")
+    @Option(names = "--photos", paramLabel = "DIR", description = "Photos, for the work sheet ...")
     private Optional<Path> photos = Optional.empty();
 
-    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "The same seed, the same draw.")
+    @Option(
+        names = "--reports",
+        paramLabel = "DIR",
+        description = "... with these CSV reports, if the lot is a table.")
+    private Optional<Path> reports = Optional.empty();
+
+    @Option(
+        names = "--seed",
+        paramLabel = "N",
+        defaultValue = "1",
+        description = "The same seed, the same draw.")
     private long seed;
 
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/sample")
@@ -93,7 +105,8 @@ final class SampleCommand {
     @Override
     public Integer call() {
       boolean table = lot.toString().endsWith(".csv");
-      List<ScoredJoints.Joint> joints = table ? List.of() : ScoredJoints.in(lot);
+      Optional<Path> scored = table ? reports : Optional.of(lot);
+      List<ScoredJoints.Joint> joints = scored.map(ScoredJoints::in).orElse(List.of());
       List<String> units = table ? items() : units(joints);
       PlanOptions.Choice choice = options.choose(units.size());
       List<String> drawn = Draw.of(units, choice.plan().size(), seed);
@@ -107,13 +120,23 @@ final class SampleCommand {
       WholeFile.write(out.resolve("results.csv"), empty(drawn).getBytes(StandardCharsets.UTF_8));
       String plan = "Lot of %d: %s.".formatted(units.size(), choice.plan().words());
       PageFiles.write(SamplePages.sheet(plan, seed, shown), out, "work-sheet", streams);
+      List<String> lost = table ? List.of() : ScoredJoints.withoutRow(lot);
+      if (!lost.isEmpty()) {
+        streams
+            .err()
+            .println(
+                "leadlight: not in the lot, because no row was found: "
+                    + String.join(", ", lost)
+                    + "; inspect these by eye");
+      }
       streams.out().println("  wrote " + out.resolve("plan.json"));
       streams.out().println("  wrote " + out.resolve("results.csv") + ", to be filled in");
       return ExitStatus.GOOD.code();
     }
 
     private List<String> items() {
-      List<String> items = Table.read(lot, "item").rows().stream().map(r -> r.text("item")).toList();
+      List<String> items =
+          Table.read(lot, "item").rows().stream().map(r -> r.text("item")).toList();
       if (items.stream().distinct().count() < items.size()) {
         throw new UserError(lot + " names an item twice; every unit of a lot has its own name");
       }
@@ -121,17 +144,17 @@ final class SampleCommand {
     }
 
     private List<String> units(List<ScoredJoints.Joint> joints) {
-      return joints.stream()
-          .map(j -> boards ? j.photo() : j.item())
-          .distinct()
-          .toList();
+      return joints.stream().map(j -> boards ? j.photo() : j.item()).distinct().toList();
     }
 
     private static String empty(List<String> drawn) {
       StringWriter text = new StringWriter();
-      CsvWriter csv = CsvWriter.builder().build(text);
-      csv.writeRecord("item", "verdict", "finding");
-      drawn.forEach(u -> csv.writeRecord(u, "", ""));
+      try (CsvWriter csv = CsvWriter.builder().build(text)) {
+        csv.writeRecord("item", "verdict", "finding");
+        drawn.forEach(u -> csv.writeRecord(u, "", ""));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
       return text.toString();
     }
   }

@@ -60,7 +60,8 @@ final class ScoredJoints {
       }
     }
     if (joints.isEmpty()) {
-      throw new UserError(folder + " has no CSV report of scored joints; run leadlight score first");
+      throw new UserError(
+          folder + " has no CSV report of scored joints; run leadlight score first");
     }
     return joints;
   }
@@ -82,6 +83,18 @@ final class ScoredJoints {
       }
     }
     return joints;
+  }
+
+  /** Photos of the reports in a folder whose row was not found: they have no joints. */
+  static List<String> withoutRow(Path folder) {
+    List<String> photos = new ArrayList<>();
+    for (Path file : files(folder, ".csv")) {
+      Table table = Table.read(file);
+      if (isReport(table) && of(table).isEmpty()) {
+        photos.add(table.rows().get(0).text("photo"));
+      }
+    }
+    return photos;
   }
 
   /** Files of a folder by name. */

@@ -49,7 +49,7 @@ public final class AgreePages {
     if (complete < study.grades().items().size()) {
       page.strong(
           "%d of %d items were graded by everybody in every trial; figures over all graders rest on"
-              .formatted(complete, study.grades().items().size())
+                  .formatted(complete, study.grades().items().size())
               + " these, figures of two graders on those both have graded.");
     }
     page.text(
@@ -66,10 +66,7 @@ public final class AgreePages {
       study
           .repeated(grader)
           .ifPresent(
-              r ->
-                  rows.add(
-                      List.of(
-                          grader, "" + study.grades().trials(grader), Words.rate(r))));
+              r -> rows.add(List.of(grader, "" + study.grades().trials(grader), Words.rate(r))));
     }
     page.heading("Each grader with itself")
         .text(rows.isEmpty() ? "Nobody graded twice: repeatability is not known." : "")
@@ -86,7 +83,7 @@ public final class AgreePages {
               "" + pair.table().total(),
               pair.table().agreement().map(Words::percent).orElse("nothing in common"),
               pair.table().total() == 0 ? "nothing in common" : Estimate.words(kappa),
-              verdict(limits.kappa(), kappa)));
+              pair.table().total() == 0 ? "" : verdict(limits.kappa(), kappa)));
     }
     if (rows.isEmpty()) {
       return;
@@ -100,7 +97,9 @@ public final class AgreePages {
                 page.text(
                     "All together, Fleiss' kappa: %s (95 %%, jackknife over items); agreement %s, by"
                             .formatted(Estimate.words(f.kappa()), Words.percent(f.observed()))
-                        + " chance " + Words.percent(f.byChance()) + "."));
+                        + " chance "
+                        + Words.percent(f.byChance())
+                        + "."));
   }
 
   private void against() {
@@ -114,10 +113,11 @@ public final class AgreePages {
       rows.add(line(a, "judged right every time", a.effective(), limits.effectiveness()));
       rows.add(line(a, "missed", a.missed(), limits.miss()));
       rows.add(line(a, "false alarm", a.falseAlarm(), limits.falseAlarm()));
-      rows.add(List.of(a.grader(), "no decision", Words.rate(a.undecided()), ""));
+      rows.add(List.of(a.grader(), "no decision", "", Words.rate(a.undecided())));
       rows.add(
-          List.of(a.grader(), "kappa", Estimate.words(a.kappa()), verdict(limits.kappa(), a.kappa())));
-      rows.add(List.of(a.grader(), "bias", bias(a), ""));
+          List.of(
+              a.grader(), "kappa", verdict(limits.kappa(), a.kappa()), Estimate.words(a.kappa())));
+      rows.add(List.of(a.grader(), "bias", "", bias(a)));
     }
     page.heading("Against the reference")
         .text(
@@ -125,13 +125,12 @@ public final class AgreePages {
                 + limits.miss().source()
                 + "; a rate is acceptable by its value, its interval says how far to trust that."
                 + " An open decision is neither missed nor a false alarm, but it is not right.")
-        .grid(List.of("grader", "figure", "value (95 %)", "verdict"), rows);
+        .grid(List.of("grader", "figure", "verdict", "value (95 %)"), rows);
   }
 
-  private static List<String> line(
-      Appraisal a, String name, leadlight.trial.Rate rate, Step step) {
+  private static List<String> line(Appraisal a, String name, leadlight.trial.Rate rate, Step step) {
     return List.of(
-        a.grader(), name, Words.rate(rate), rate.of() == 0 ? "" : step.verdict(rate.share()));
+        a.grader(), name, rate.of() == 0 ? "" : step.verdict(rate.share()), Words.rate(rate));
   }
 
   private static String verdict(Step step, Optional<Estimate> kappa) {
@@ -143,14 +142,13 @@ public final class AgreePages {
       return "no wrong grade";
     }
     double p = a.biasP().get();
-    String counts = "%d false alarms, %d missed".formatted(a.falseAlarm().count(), a.missed().count());
+    String counts =
+        "%d false alarms, %d missed".formatted(a.falseAlarm().count(), a.missed().count());
     if (p >= 0.05) {
-      return counts + ": no side shown (p " + Words.fixed(p, 2) + ")";
+      return counts + ": no side shown (" + Words.p(p) + ")";
     }
     boolean strict = a.falseAlarm().count() > a.missed().count();
-    return counts
-        + (strict ? ": too strict" : ": too lenient")
-        + (p < 0.001 ? " (p below 0.001)" : " (p " + Words.fixed(p, 3) + ")");
+    return counts + (strict ? ": too strict" : ": too lenient") + " (" + Words.p(p) + ")";
   }
 
   private void confusion() {

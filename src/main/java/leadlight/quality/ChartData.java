@@ -35,7 +35,9 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
    * @param bad verdicts that count as a defect
    */
   public static ChartData read(Table table, ChartKind kind, String by, Set<String> bad) {
-    return table.has("units") && table.has("count") ? counts(table) : of(joints(table, kind, by, bad), kind);
+    return table.has("units") && table.has("count")
+        ? counts(table)
+        : of(joints(table, kind, by, bad), kind);
   }
 
   private static ChartData counts(Table table) {

@@ -23,8 +23,10 @@ public final class ChartPages {
     series.add(new Plot.Series("", Plot.Style.DASHED, steps(points, false)));
     series.add(
         new Plot.Series(
-            "", Plot.Style.DASHED,
-            List.of(new double[] {-0.5, chart.centre()},
+            "",
+            Plot.Style.DASHED,
+            List.of(
+                new double[] {-0.5, chart.centre()},
                 new double[] {points.size() - 0.5, chart.centre()})));
     List<double[]> values =
         IntStream.range(0, points.size())

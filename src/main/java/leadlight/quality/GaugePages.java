@@ -47,13 +47,25 @@ public final class GaugePages {
         .page
         .heading("Measures")
         .text(
-            "Repeatability: same " + operatorWord + " again; reproducibility: another "
-                + operatorWord + ". Standard deviations by analysis of variance; a gauge takes at"
+            "Repeatability: same "
+                + operatorWord
+                + " again; reproducibility: another "
+                + operatorWord
+                + ". Standard deviations by analysis of variance; a gauge takes at"
                 + " most 10 % of the total variation when good, 30 % when marginal ("
-                + pages.rules.basis().source() + "). Parts that hardly vary make any gauge look"
+                + pages.rules.basis().source()
+                + "). Parts that hardly vary make any gauge look"
                 + " poor by this share: the limits above decide.")
         .grid(
-            List.of("measure", "repeat", "reproduce", "gauge", "parts", "gauge of total", "categories", "verdict"),
+            List.of(
+                "measure",
+                "repeat",
+                "reproduce",
+                "gauge",
+                "parts",
+                "gauge of total",
+                "categories",
+                "verdict"),
             pages.summary);
     pages.flips(flips);
     pages.page.add(pages.details);
@@ -72,13 +84,24 @@ public final class GaugePages {
     details.heading(name);
     if (parts < before) {
       details.text(
-          (before - parts) + " of " + before + " parts were left out: not measured in every photo.");
+          (before - parts)
+              + " of "
+              + before
+              + " parts were left out: not measured in every photo.");
     }
     if (spread.total() == 0) {
       details.text("All readings are alike: nothing varies, so no share and no categories.");
     }
     details.grid(
-        List.of("method", "repeat", "reproduce", "gauge", "parts", "total", "gauge of total", "categories"),
+        List.of(
+            "method",
+            "repeat",
+            "reproduce",
+            "gauge",
+            "parts",
+            "total",
+            "gauge of total",
+            "categories"),
         methods(study));
     details.text(interaction(study.anova()));
     if (study.averageRange().isEmpty()) {
@@ -125,7 +148,7 @@ public final class GaugePages {
     String p =
         anova
             .interactionP()
-            .map(v -> "p " + Words.fixed(v, 3))
+            .map(Words::p)
             .orElse("repeats are alike to the last digit, so it cannot be tested");
     return "Interaction of part and operator: %s; %s."
         .formatted(
@@ -145,7 +168,9 @@ public final class GaugePages {
                         Words.significant(d.perDay().value()),
                         Words.significant(d.perDay().lower()),
                         Words.significant(d.perDay().upper()),
-                        d.p() < 0.05 ? "more than chance (p below 0.05)" : "no more than chance")));
+                        d.p() < 0.05
+                            ? "more than chance (" + Words.p(d.p()) + ")"
+                            : "no more than chance")));
   }
 
   private void limit(ClassLimit limit, GaugeStudy study) {
@@ -154,14 +179,18 @@ public final class GaugePages {
     String verdict =
         share <= rules.grrAcceptable()
             ? "good enough"
-            : share <= rules.grrMarginal() ? "good enough with the guard band kept" : "not good enough";
+            : share <= rules.grrMarginal()
+                ? "good enough with the guard band kept"
+                : "not good enough";
     fitness.add(
-        "%s for class %d (limit %s, guard band %s, %s of it)"
+        "%s for class %d (limit %s%s, guard band %s%s, %s of it)"
             .formatted(
                 verdict,
                 limit.productClass(),
                 Words.significant(limit.value()),
+                unit(limit.measure()),
                 Words.significant(guard),
+                unit(limit.measure()),
                 Words.percent(share)));
     List<String> near = new ArrayList<>();
     for (int i = 0; i < study.data().parts().size(); i++) {
@@ -180,17 +209,29 @@ public final class GaugePages {
                 near.isEmpty() ? "none" : named(near)));
   }
 
+  /** The unit that ends a measure's name, as in "side_overhang_mm". */
+  private static String unit(String measure) {
+    int at = measure.lastIndexOf('_');
+    return at < 0 ? "" : " " + measure.substring(at + 1);
+  }
+
   private void flipsInto(Flips flips) {
-    flips.parts().forEach((part, rate) -> {
-      if (rate.count() > 0) {
-        undecidable.add(part);
-      }
-    });
-    flips.undecided().forEach((part, rate) -> {
-      if (rate.count() > 0) {
-        undecidable.add(part);
-      }
-    });
+    flips
+        .parts()
+        .forEach(
+            (part, rate) -> {
+              if (rate.count() > 0) {
+                undecidable.add(part);
+              }
+            });
+    flips
+        .undecided()
+        .forEach(
+            (part, rate) -> {
+              if (rate.count() > 0) {
+                undecidable.add(part);
+              }
+            });
   }
 
   private void paragraph(Flips flips, String operatorWord) {
@@ -201,12 +242,16 @@ public final class GaugePages {
     String byVerdict =
         flips.parts().isEmpty()
             ? ""
-            : " Verdicts other than the part's usual one: " + Words.rate(flips.verdicts())
-                + "; parts that changed at least once: " + Words.rate(flips.flipping()) + ".";
+            : " Verdicts other than the part's usual one: "
+                + Words.rate(flips.verdicts())
+                + "; parts that changed at least once: "
+                + Words.rate(flips.flipping())
+                + ".";
     String cannot =
         undecidable.isEmpty()
             ? " No part was found that it cannot judge."
-            : " It cannot judge reliably: " + named(List.copyOf(undecidable))
+            : " It cannot judge reliably: "
+                + named(List.copyOf(undecidable))
                 + "; settle these at the bench.";
     page.strong(byLimit + byVerdict + cannot);
     page.text(
@@ -226,13 +271,19 @@ public final class GaugePages {
 
   private void flips(Flips flips) {
     List<List<String>> rows = new ArrayList<>();
-    flips.parts().forEach((part, rate) -> {
-      Rate open = flips.undecided().get(part);
-      if (rate.count() > 0 || open.count() > 0) {
-        rows.add(
-            List.of(part, rate.count() + " of " + rate.of(), open.count() + " of " + open.of()));
-      }
-    });
+    flips
+        .parts()
+        .forEach(
+            (part, rate) -> {
+              Rate open = flips.undecided().get(part);
+              if (rate.count() > 0 || open.count() > 0) {
+                rows.add(
+                    List.of(
+                        part,
+                        rate.count() + " of " + rate.of(),
+                        open.count() + " of " + open.of()));
+              }
+            });
     if (!flips.parts().isEmpty()) {
       page.heading("Verdicts that change")
           .text(rows.isEmpty() ? "Every part got one verdict throughout." : "")

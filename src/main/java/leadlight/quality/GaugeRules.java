@@ -31,11 +31,11 @@ record GaugeRules(
     return DataFile.builtIn("quality/gauge.json").read(GaugeRules.class);
   }
 
-  /** "good", "marginal" or "not good enough" of a share of the total variation. */
+  /** "good", "marginal" or "poor" of a share of the total variation. */
   String verdict(double share) {
     if (share <= grrAcceptable) {
       return "good";
     }
-    return share <= grrMarginal ? "marginal" : "not good enough";
+    return share <= grrMarginal ? "marginal" : "poor";
   }
 }

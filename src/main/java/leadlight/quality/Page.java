@@ -91,7 +91,9 @@ public record Page(String title, List<Block> blocks) {
 
     Page page(String title) {
       blocks.add(
-          new Text("Leadlight never certifies a board, a lot or a gauge; the decision is yours.", false));
+          new Text(
+              "Leadlight never certifies a board, a lot or a gauge; the decision is yours.",
+              false));
       return new Page(title, blocks);
     }
   }

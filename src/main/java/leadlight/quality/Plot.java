@@ -95,12 +95,14 @@ public record Plot(
     if (!ticks.isEmpty()) {
       return new Axis(-0.5, ticks.size() - 0.5, LEFT, WIDTH - RIGHT);
     }
-    double most = series.stream().flatMap(s -> s.points.stream()).mapToDouble(p -> p[0]).max().orElse(1);
+    double most =
+        series.stream().flatMap(s -> s.points.stream()).mapToDouble(p -> p[0]).max().orElse(1);
     return Axis.upTo(most, LEFT, WIDTH - RIGHT);
   }
 
   private Axis yAxis() {
-    double most = series.stream().flatMap(s -> s.points.stream()).mapToDouble(p -> p[1]).max().orElse(1);
+    double most =
+        series.stream().flatMap(s -> s.points.stream()).mapToDouble(p -> p[1]).max().orElse(1);
     return Axis.upTo(most, HEIGHT - BOTTOM, TOP);
   }
 
@@ -168,8 +170,7 @@ public record Plot(
     }
   }
 
-  private static void segment(
-      Surface on, Style style, double x0, double y0, double x1, double y1) {
+  private static void segment(Surface on, Style style, double x0, double y0, double x1, double y1) {
     double length = Math.hypot(x1 - x0, y1 - y0);
     if (length == 0) {
       return;

@@ -22,8 +22,7 @@ public final class SamplePages {
     notes.forEach(page::text);
     List<List<String>> rows = new ArrayList<>();
     for (double pa : new double[] {0.95, 0.50, 0.10, 0.05}) {
-      rows.add(
-          List.of(Words.percent(pa), percentFine(Operating.qualityAt(plan, pa))));
+      rows.add(List.of(Words.percent(pa), percentFine(Operating.qualityAt(plan, pa))));
     }
     return page.heading("What the plan can tell")
         .grid(List.of("accepted", "process with this share nonconforming"), rows)
@@ -67,6 +66,9 @@ public final class SamplePages {
     List<Page.Picture> boxes = new ArrayList<>();
     for (Page.Picture picture : pictures) {
       List<String> lines = new ArrayList<>(picture.lines());
+      if (picture.png().length == 0) {
+        lines.add("no picture: find it on the board");
+      }
       lines.add("\u2610 acceptable   \u2610 defect");
       lines.add("finding: ____________________");
       boxes.add(new Page.Picture(picture.png(), lines));
@@ -74,9 +76,11 @@ public final class SamplePages {
     return new Page.Builder()
         .text(plan)
         .text(
-            "Look at each unit under the microscope and judge it by your own standard; the picture"
-                + " only says which one it is. What was said of it before is not shown. Random"
-                + " order, seed " + seed + ". Inspector: ____________________  Date: ____________")
+            "Look at each unit under the microscope and judge it by your own standard; the"
+                + " picture, with ticks at the joint, only says which one it is. What was said of it before is not shown. Random"
+                + " order, seed "
+                + seed
+                + ". Inspector: ____________________  Date: ____________")
         .text(
             "Work with extraction on, hands washed, wrist strap on and power off and discharged;"
                 + " local rules come first.")

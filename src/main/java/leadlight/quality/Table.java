@@ -55,7 +55,7 @@ public final class Table {
       throw new UserError(file + " is not a file; name a CSV file");
     }
     try (CsvReader<NamedCsvRecord> csv =
-        CsvReader.builder().detectBomHeader(true).ofNamedCsvRecord(file)) {
+        CsvReader.builder().detectBomHeader(true).allowExtraFields(false).ofNamedCsvRecord(file)) {
       return csv.stream().toList();
     } catch (CsvParseException e) {
       throw new UserError(file + " is no table: " + firstLine(e) + "; save it as CSV again");

@@ -26,6 +26,11 @@ final class Words {
     return fixed(value, Math.max(0, Math.min(8, 4 - whole)));
   }
 
+  /** A significance: "p 0.03", "p below 0.001". */
+  static String p(double p) {
+    return p < 0.001 ? "p below 0.001" : "p " + fixed(p, p < 0.1 ? 3 : 2);
+  }
+
   /** A share as "12.3 %". */
   static String percent(double share) {
     return fixed(100 * share, 1) + " %";

@@ -1,0 +1,306 @@
+package leadlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import leadlight.vision.Frame;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Sampling, agreement, gauge and charts as a user meets them, bad data first. */
+class QualityCommandsTest {
+
+  private static final Path STUDIES = Path.of("src/test/resources/quality");
+
+  @TempDir private Path folder;
+
+  @AfterEach
+  void noPictureStaysInNativeMemoryAndNoNumberIsMissing() throws IOException {
+    assertThat(Frame.live()).isZero();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path page : files.filter(f -> f.toString().endsWith(".html")).toList()) {
+        assertThat(Files.readString(page).replaceAll("base64,[^\"]*", ""))
+            .doesNotContain("NaN", "Infinity", "http://", "https://", "<script")
+            .contains("never certifies");
+      }
+    }
+  }
+
+  private Path file(String name, String... lines) throws IOException {
+    return Files.write(folder.resolve(name), List.of(lines));
+  }
+
+  private Run run(Object... args) {
+    Object[] all =
+        Stream.concat(Stream.of(args), Stream.of("--out", folder.resolve("out"))).toArray();
+    return Run.of(all);
+  }
+
+  private void assertOneLine(Run run, String... parts) {
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.errLines()).hasSize(1);
+    assertThat(run.err()).contains(parts);
+    assertThat(folder.resolve("out")).as("nothing half-written").doesNotExist();
+  }
+
+  @Test
+  void aPlanIsPrintedAndDrawn() {
+    Run run = run("sample", "plan", "--lot", 500, "--aql", "1.0");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("inspect 50, accept the lot with 1 or fewer");
+    assertThat(folder.resolve("out/plan.png")).isNotEmptyFile();
+    assertThat(folder.resolve("out/plan.html")).content().contains("<svg", "code letter H");
+  }
+
+  @Test
+  void aPlanNeedsOneWayOfPlanning() {
+    assertOneLine(run("sample", "plan", "--lot", 500), "--aql", "--good");
+    assertOneLine(run("sample", "plan", "--lot", 500, "--aql", "1.1"), "not in the table");
+    assertOneLine(run("sample", "plan", "--lot", 1, "--aql", "1.0"), "cannot be sampled");
+    assertOneLine(run("sample", "plan", "--lot", 10, "--good", "1", "--bad", "5"), "further apart");
+  }
+
+  @Test
+  void refusedLotsTightenThePlan() throws IOException {
+    Path lots = file("lots.csv", "lot,result", "1,refused", "2,refused");
+    Run run = run("sample", "plan", "--lot", 1000, "--aql", "2.5", "--history", lots);
+
+    assertThat(run.out()).contains("tightened inspection", "3 or fewer", "from memory");
+    assertOneLine(
+        Run.of(
+            "sample",
+            "plan",
+            "--lot",
+            9,
+            "--aql",
+            "1.0",
+            "--out",
+            folder.resolve("none"),
+            "--history",
+            file("odd.csv", "lot,result", "1,fine")),
+        true);
+  }
+
+  private static void assertOneLine(Run run, boolean odd) {
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.errLines()).hasSize(1);
+    assertThat(run.err()).contains("line 2", "\"fine\" is no result").isNotEqualTo("" + odd);
+  }
+
+  @Test
+  void aSampleIsDrawnFilledInAndDecided() throws IOException {
+    Path lot = lot(60);
+    Run drawn = run("sample", "draw", lot, "--aql", "4.0", "--seed", 7);
+    assertThat(drawn.status()).as(drawn.err()).isZero();
+    Path results = folder.resolve("out/results.csv");
+    List<String> lines = Files.readAllLines(results);
+    assertThat(lines).hasSize(14).startsWith("item,verdict,finding");
+
+    assertThat(Run.of("sample", "decide", folder.resolve("out")).err())
+        .contains("lacks the verdict of 13 of 13");
+    Files.write(results, filled(lines, "acceptable"));
+    Run good = Run.of("sample", "decide", folder.resolve("out"));
+    assertThat(good.status()).isZero();
+    assertThat(good.out()).contains("The lot is accepted", "0 of 13 = 0.0 % (0.0 to 22.8 %)");
+
+    Files.write(results, filled(lines, "defect"));
+    Path lots = folder.resolve("lots.csv");
+    Run bad = Run.of("sample", "decide", folder.resolve("out"), "--history", lots);
+    assertThat(bad.status()).isEqualTo(3);
+    assertThat(bad.out()).contains("The lot is refused");
+    assertThat(lots).hasContent("lot,result\n\"lot\",refused");
+  }
+
+  private Path lot(int units) throws IOException {
+    String items =
+        IntStream.rangeClosed(1, units)
+            .mapToObj(i -> "board " + i)
+            .collect(Collectors.joining("\n"));
+    return file("lot.csv", "item", items);
+  }
+
+  private static List<String> filled(List<String> lines, String verdict) {
+    return lines.stream().map(l -> l.replace(",,", "," + verdict + ",")).toList();
+  }
+
+  @Test
+  void missingVerdictsAreAskedFor() throws IOException {
+    run("sample", "draw", lot(60), "--aql", "4.0");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream sink = new PrintStream(out, true, StandardCharsets.UTF_8);
+    int status =
+        Main.run(
+            new ByteArrayInputStream("x\na\n".repeat(13).getBytes(StandardCharsets.UTF_8)),
+            sink,
+            sink,
+            "sample",
+            "decide",
+            folder.resolve("out").toString(),
+            "--ask");
+
+    assertThat(status).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8)).contains("(a) or defect (d)?", "accepted");
+  }
+
+  @Test
+  void theSameSeedDrawsTheSameUnitsAndAnotherOthers() throws IOException {
+    Path lot = lot(500);
+    List<String> first = drawn(lot, 1);
+
+    assertThat(drawn(lot, 1)).isEqualTo(first);
+    assertThat(drawn(lot, 2)).isNotEqualTo(first);
+  }
+
+  private List<String> drawn(Path lot, int seed) throws IOException {
+    run("sample", "draw", lot, "--aql", "1.0", "--seed", seed);
+    return Files.readAllLines(folder.resolve("out/results.csv"));
+  }
+
+  @Test
+  void aWorkSheetShowsTheJointAndNotWhatWasSaidOfIt() throws IOException {
+    Path reports = folder.resolve("reports");
+    Run.of(
+        "score",
+        "sample-images/logger-sensor-open.jpg",
+        "--leads",
+        20,
+        "--pitch",
+        0.5,
+        "--out",
+        reports);
+    Run run = run("sample", "draw", reports, "--aql", "10", "--photos", "sample-images");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    String sheet = Files.readString(folder.resolve("out/work-sheet.html"));
+    assertThat(sheet.split("data:image/png", -1)).hasSize(1 + 5);
+    assertThat(sheet.replaceAll("<style>(?s:.*?)</style>|base64,[^\"]*|logger-sensor-open", ""))
+        .doesNotContain("open", "unjudged", "insufficient", "bridge");
+  }
+
+  @Test
+  void aLotThatIsSmallerThanItsSampleIsInspectedInFull() throws IOException {
+    Run run = run("sample", "draw", lot(4), "--aql", "0.65");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("Lot of 4: inspect 4");
+  }
+
+  @Test
+  void oneCategoryOnlyIsSaidNotComputed() throws IOException {
+    Path grades =
+        file(
+            "g.csv",
+            "item,grader,verdict",
+            "1,a,acceptable",
+            "1,b,acceptable",
+            "2,a,acceptable",
+            "2,b,acceptable");
+    Run run = run("agree", grades, "--reference", "b");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("one category only", "none to rate", "no wrong grade", "None.");
+  }
+
+  @Test
+  void badGradesAreOneLine() throws IOException {
+    assertOneLine(
+        run("agree", file("a.csv", "item,grader,verdict", "1,a,good", "1,b,")),
+        "a.csv, line 3",
+        "\"verdict\" is empty");
+    assertOneLine(
+        run("agree", file("b.csv", "item,grader,verdict", "1,a,x", "1,b,x"), "--reference", "c"),
+        "\"c\" is no grader",
+        "a, b");
+    assertOneLine(
+        run("agree", file("c.csv", "item,grader,verdict", "1,a,x", "1,a,y")), "line 3", "before");
+    assertOneLine(run("agree", file("d.csv", "item,grader", "1,a")), "no column \"verdict\"");
+    assertOneLine(run("agree", file("e.csv", "item,grader,verdict")), "no line below");
+    assertOneLine(
+        run("agree", file("f.csv", "item,grader,verdict", "1,a,x")), "nothing to compare");
+    assertOneLine(run("agree", folder.resolve("none.csv")), "is not a file");
+    assertOneLine(run("agree", file("h.csv", "item,grader,verdict", "1,a,x,extra")), "no table");
+  }
+
+  @Test
+  void namesFromATableStayTextOnThePage() throws IOException {
+    Path grades =
+        file("g.csv", "item,grader,verdict", "<script>1,a,defect", "<script>1,b,acceptable");
+    run("agree", grades);
+
+    assertThat(folder.resolve("out/agreement.html")).content().contains("&lt;script&gt;1");
+  }
+
+  @Test
+  void theGaugeStudyOfTheManual() {
+    Run run = run("gauge", STUDIES.resolve("aiag-gauge.csv"));
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("26.7 %", "27.9 %", "No class limit applies");
+  }
+
+  @Test
+  void readingsWithoutVariationAreSaidToBeSo() throws IOException {
+    StringBuilder text = new StringBuilder("part,operator,trial,measure,value");
+    for (int i = 0; i < 8; i++) {
+      text.append("\n%d,%d,%d,side_overhang_mm,0.1".formatted(i / 4, i / 2 % 2, i % 2));
+    }
+    Run run = run("gauge", file("r.csv", text.toString()), "--lead-width", "0.2");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("nothing varies", "guard band 0 mm", "cannot be tested");
+  }
+
+  @Test
+  void badReadingsAreOneLine() throws IOException {
+    String header = "part,operator,trial,measure,value";
+    assertOneLine(
+        run("gauge", file("a.csv", header, "1,a,1,m,1", "1,a,2,m,")), "line 3", "\"value\"");
+    assertOneLine(run("gauge", file("b.csv", header, "1,a,1,m,NaN")), "line 2", "not a number");
+    assertOneLine(run("gauge", file("c.csv", header, "1,a,1,m,1", "2,a,1,m,2")), "two operators");
+    assertOneLine(
+        run("gauge", file("d.csv", header, "1,a,1,m,1", "1,a,1,m,2")), "line 3", "before");
+    assertOneLine(
+        run("gauge", file("e.csv", header, "1,a,1,m,1", "1,a,2,m,1", "2,b,1,m,1", "2,b,2,m,1")),
+        "part 1, operator b has 0 of 2");
+  }
+
+  @Test
+  void theWafersOfTheHandbook() {
+    Run run = run("chart", STUDIES.resolve("nist-p-chart.csv"), "--by", "wafer");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("mean 0.2313, 347 in 1500", "a point beyond three sigma");
+    assertThat(folder.resolve("out/chart-p-wafer.png")).isNotEmptyFile();
+  }
+
+  @Test
+  void zeroDefectsAreSaidToTellNothingYet() throws IOException {
+    Run run = run("chart", file("j.csv", "day,verdict", "2026-11-24,acceptable"), "--kind", "dpmo");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).contains("not one defect", "0 in 1");
+  }
+
+  @Test
+  void badCountsAreOneLine() throws IOException {
+    assertOneLine(run("chart", file("a.csv", "group,units,count", "1,0,0")), "line 2", "0 units");
+    assertOneLine(
+        run("chart", file("b.csv", "group,units,count", "1,5,-1")), "line 2", "not a count");
+    assertOneLine(run("chart", file("c.csv", "group,units,count", "1,5,6")), "u chart");
+    assertOneLine(run("chart", file("d.csv", "day,verdict", ",defect")), "\"day\" is empty");
+    assertOneLine(run("chart", "--record", folder.resolve("none")), "no record");
+    assertOneLine(run("chart", "x.csv", "--kind", "z"), "--kind z");
+  }
+}

@@ -27,6 +27,13 @@ public final class Table {
     this.name = name;
     this.header = records.isEmpty() ? List.of() : records.get(0).getHeader();
     records.forEach(r -> rows.add(new Row(r)));
+    for (Row row : rows) {
+      if (row.cells.getFieldCount() > header.size()) {
+        throw row.trouble(
+            "%d cells below %d headers; put text with commas in quotes"
+                .formatted(row.cells.getFieldCount(), header.size()));
+      }
+    }
   }
 
   /**
@@ -55,7 +62,7 @@ public final class Table {
       throw new UserError(file + " is not a file; name a CSV file");
     }
     try (CsvReader<NamedCsvRecord> csv =
-        CsvReader.builder().detectBomHeader(true).allowExtraFields(false).ofNamedCsvRecord(file)) {
+        CsvReader.builder().detectBomHeader(true).ofNamedCsvRecord(file)) {
       return csv.stream().toList();
     } catch (CsvParseException e) {
       throw new UserError(file + " is no table: " + firstLine(e) + "; save it as CSV again");

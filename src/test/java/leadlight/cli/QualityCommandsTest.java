@@ -28,7 +28,8 @@ class QualityCommandsTest {
   @AfterEach
   void noPictureStaysInNativeMemoryAndNoNumberIsMissing() throws IOException {
     assertThat(Frame.live()).isZero();
-    try (Stream<Path> files = Files.walk(folder)) {
+    Path out = Files.createDirectories(folder.resolve("out"));
+    try (Stream<Path> files = Files.walk(out)) {
       for (Path page : files.filter(f -> f.toString().endsWith(".html")).toList()) {
         assertThat(Files.readString(page).replaceAll("base64,[^\"]*", ""))
             .doesNotContain("NaN", "Infinity", "http://", "https://", "<script")
@@ -230,7 +231,10 @@ class QualityCommandsTest {
     assertOneLine(
         run("agree", file("f.csv", "item,grader,verdict", "1,a,x")), "nothing to compare");
     assertOneLine(run("agree", folder.resolve("none.csv")), "is not a file");
-    assertOneLine(run("agree", file("h.csv", "item,grader,verdict", "1,a,x,extra")), "no table");
+    assertOneLine(
+        run("agree", file("h.csv", "item,grader,verdict", "1,a,x,extra")),
+        "line 2",
+        "4 cells below 3 headers");
   }
 
   @Test

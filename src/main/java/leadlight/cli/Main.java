@@ -41,6 +41,7 @@ public final class Main {
             .addSubcommand(withStatuses(new BatchCommand(streams)))
             .addSubcommand(new WatchCommand(streams))
             .addSubcommand(record(streams))
+            .addSubcommand(new SheetCommand(streams))
             .addSubcommand(new TrialCommand(streams))
             .addSubcommand(new ConnectorCommand())
             .addSubcommand(scene(streams))

@@ -33,11 +33,14 @@ final class Assets {
    * script known by their SHA-256, nothing else.
    */
   static String policy(String css, String script) {
-    return "default-src 'none'; img-src data:; style-src '"
+    return policy(css) + "; script-src '" + hash(script) + "'";
+  }
+
+  /** The same without any script. */
+  static String policy(String css) {
+    return "default-src 'none'; img-src data:; base-uri 'none'; form-action 'none'; style-src '"
         + hash(css)
-        + "'; script-src '"
-        + hash(script)
-        + "'; base-uri 'none'; form-action 'none'";
+        + "'";
   }
 
   private static String hash(String content) {

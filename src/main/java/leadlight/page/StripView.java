@@ -54,7 +54,8 @@ record StripView(
         ties(strip, places, joints));
   }
 
-  private static byte[] cut(StripGeometry geometry, List<Integer> strip, Frame picture) {
+  /** The straightened piece as JPEG, without any mark. */
+  static byte[] cut(StripGeometry geometry, List<Integer> strip, Frame picture) {
     int width = geometry.widthPx(strip);
     int height = geometry.heightPx();
     try (Canvas canvas = new Canvas(width, height, OUTSIDE)) {

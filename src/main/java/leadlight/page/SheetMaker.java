@@ -1,0 +1,171 @@
+package leadlight.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Verdict;
+import leadlight.report.StripGeometry;
+import leadlight.text.Messages;
+
+/** From scored photos to what the customer is told: no jargon, no number that needs a lesson. */
+final class SheetMaker {
+
+  private static final int STRIP_WIDTH_PX = 2400;
+
+  private final PageContext context;
+  private final Messages words;
+
+  SheetMaker(PageContext context) {
+    this.context = context;
+    this.words = context.words();
+  }
+
+  SheetView view(SheetRequest asked, Optional<CustomerSheet.Shot> before, CustomerSheet.Shot now) {
+    List<SheetView.Picture> pictures = new ArrayList<>();
+    before.ifPresent(shot -> pictures.addAll(pictures(shot, words.get("sheet.before"))));
+    pictures.addAll(pictures(now, words.get(before.isPresent() ? "sheet.after" : "sheet.now")));
+    Optional<String> signer = asked.signedBy().map(SafeText::of);
+    return new SheetView(
+        words.language(),
+        words.get("sheet.title"),
+        facts(asked, now.scored()),
+        summary(before, now.scored()),
+        pictures,
+        lists(before, now.scored()),
+        words.get(signer.isPresent() ? "sheet.signed" : "sheet.unsigned"),
+        signer.orElse(""),
+        words.get("sheet.no-certificate"));
+  }
+
+  private List<PinView.Line> facts(SheetRequest asked, ScoredPhoto now) {
+    List<PinView.Line> facts = new ArrayList<>();
+    asked.job().ifPresent(job -> facts.add(fact("sheet.job", job)));
+    asked.board().ifPresent(board -> facts.add(fact("sheet.board", board)));
+    context.connector().ifPresent(c -> facts.add(fact("page.connector", words.data(c.name()))));
+    now.photo()
+        .takenAt()
+        .ifPresent(at -> facts.add(fact("sheet.date", at.substring(0, Math.min(10, at.length())))));
+    return facts;
+  }
+
+  private PinView.Line fact(String key, String value) {
+    return new PinView.Line(words.get(key), SafeText.of(value));
+  }
+
+  private List<String> summary(Optional<CustomerSheet.Shot> before, ScoredPhoto now) {
+    List<String> sentences = new ArrayList<>();
+    before
+        .map(CustomerSheet.Shot::scored)
+        .filter(scored -> !scored.joints().isEmpty())
+        .ifPresent(
+            scored ->
+                sentences.add(
+                    words.get(
+                        "sheet.summary.before",
+                        Verdicts.count(scored, Verdict.DEFECT),
+                        scored.joints().size())));
+    int leads = now.joints().size();
+    int faulty = Verdicts.count(now, Verdict.DEFECT);
+    int unjudged = Verdicts.count(now, Verdict.UNJUDGED);
+    if (now.row() instanceof RowOutcome.NotFound) {
+      sentences.add(words.get("sheet.summary.no-row"));
+    } else if (faulty > 0) {
+      sentences.add(words.get("sheet.summary.defect", leads, faulty));
+    } else if (unjudged > 0) {
+      sentences.add(words.get("sheet.summary.unjudged", leads, unjudged));
+    } else {
+      sentences.add(words.get("sheet.summary.good", leads));
+    }
+    return sentences;
+  }
+
+  private List<SheetView.Picture> pictures(CustomerSheet.Shot shot, String caption) {
+    List<SheetView.Picture> pictures = new ArrayList<>();
+    if (shot.scored().row() instanceof RowOutcome.Found found) {
+      StripGeometry geometry =
+          new StripGeometry(
+              found, shot.scored().settings().row(), shot.scored().joints(), STRIP_WIDTH_PX);
+      for (List<Integer> strip : geometry.strips()) {
+        pictures.add(
+            new SheetView.Picture(
+                pictures.isEmpty() ? caption : "",
+                words.get("sheet.picture", caption),
+                StripView.cut(geometry, strip, shot.picture()),
+                geometry.widthPx(strip),
+                geometry.heightPx()));
+      }
+    }
+    return pictures;
+  }
+
+  private List<PageView.TitledList> lists(Optional<CustomerSheet.Shot> before, ScoredPhoto now) {
+    List<PageView.TitledList> lists = new ArrayList<>();
+    before.ifPresent(
+        shot -> add(lists, "faults", words.get("sheet.faults"), faults(shot.scored())));
+    List<String> remain = faults(now);
+    if (before.isEmpty() || !remain.isEmpty()) {
+      add(lists, "remains", words.get("sheet.remains"), remain);
+    }
+    add(
+        lists,
+        "not-visible",
+        words.get("sheet.not-visible"),
+        List.of(words.get("sheet.not-visible.text")));
+    return lists;
+  }
+
+  private void add(
+      List<PageView.TitledList> lists, String id, String title, List<String> sentences) {
+    lists.add(
+        new PageView.TitledList(
+            id, title, sentences.isEmpty() ? List.of(words.get("sheet.none")) : sentences));
+  }
+
+  /** One line for each kind of fault, with what it can mean in use. */
+  private List<String> faults(ScoredPhoto scored) {
+    Map<FindingKind, Set<Integer>> pins = new LinkedHashMap<>();
+    for (GradedJoint joint : scored.joints()) {
+      for (Finding finding : joint.findings()) {
+        if (finding.verdict() == Verdict.DEFECT) {
+          pins.computeIfAbsent(finding.kind(), kind -> new LinkedHashSet<>()).add(joint.pin());
+        }
+      }
+    }
+    List<String> lines = new ArrayList<>();
+    pins.forEach(
+        (kind, at) -> {
+          String which =
+              words.get(
+                  at.size() == 1 ? "sheet.contact" : "sheet.contacts",
+                  ReworkView.runs(at.stream().sorted().toList()));
+          lines.add(words.get("sheet.fault." + kind.id(), which) + "." + effect(scored, at));
+        });
+    return lines;
+  }
+
+  /** What such faults look like in use, in the words of the symptoms: plainer than the signals'. */
+  private String effect(ScoredPhoto scored, Set<Integer> pins) {
+    if (context.connector().isEmpty()) {
+      return "";
+    }
+    List<Symptoms.AtRow> symptoms =
+        Symptoms.builtIn().at(context.connector().get(), scored.settings().row());
+    Set<String> effects = new LinkedHashSet<>();
+    for (int pin : pins) {
+      symptoms.stream()
+          .filter(at -> at.pins().stream().anyMatch(group -> group.contains(pin)))
+          .findFirst()
+          .ifPresent(at -> effects.add(words.data(at.symptom().text())));
+    }
+    return effects.isEmpty() ? "" : " " + words.get("sheet.effect", String.join("; ", effects));
+  }
+}

@@ -44,7 +44,8 @@ class ArchitectureTest {
           Map.entry("text", Set.of("model")),
           Map.entry(
               "page",
-              Set.of("model", "data", "vision", "connector", "report", "text", "record", "summary")),
+              Set.of(
+                  "model", "data", "vision", "connector", "report", "text", "record", "summary")),
           Map.entry("scene", Set.of("model", "data", "connector")),
           Map.entry(
               "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),

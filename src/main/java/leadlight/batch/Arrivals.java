@@ -72,9 +72,7 @@ final class Arrivals {
     }
     State before = states.get(file);
     boolean same =
-        before != null
-            && before.size == now.size()
-            && before.time.equals(now.lastModifiedTime());
+        before != null && before.size == now.size() && before.time.equals(now.lastModifiedTime());
     long since = same ? before.sinceNs : nowNs;
     boolean taken = same && before.taken;
     long still = nowNs - since;

@@ -91,6 +91,13 @@ final class ChartCommand implements Callable<Integer> {
 
   private List<ChartData.Graded> joints() {
     try (JobRecord open = record.existing()) {
+      long lost = RecordJoints.withoutRow(open);
+      if (lost > 0) {
+        streams
+            .err()
+            .println(
+                "leadlight: not counted, because no row was found: photos in the record " + lost);
+      }
       return RecordJoints.read(open, by, bad);
     }
   }

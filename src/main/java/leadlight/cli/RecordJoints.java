@@ -37,6 +37,13 @@ final class RecordJoints {
     return joints;
   }
 
+  /** Photos of the record whose row was not found, so that none of their joints is counted. */
+  static long withoutRow(JobRecord record) {
+    return record.scorings(Search.all().latestOnly()).stream()
+        .filter(s -> s.rowReason().isPresent())
+        .count();
+  }
+
   private static String group(Scoring scoring, RecordedJoint joint, String by) {
     return switch (by) {
       case "day" -> scoring.scoredAt().toLocalDate().toString();

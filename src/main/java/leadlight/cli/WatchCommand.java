@@ -33,7 +33,8 @@ final class WatchCommand implements Callable<Integer> {
 
   @Option(
       names = "--open",
-      description = "Keep latest.html in the --out folder up to date, to be left open in a browser.")
+      description =
+          "Keep latest.html in the --out folder up to date, to be left open in a browser.")
   private boolean open;
 
   @Mixin private RunOptions options;

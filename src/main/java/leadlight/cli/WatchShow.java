@@ -68,8 +68,7 @@ final class WatchShow {
   private void show(Path json) {
     String name = json.getFileName().toString();
     Path picture =
-        json.resolveSibling(
-            name.substring(0, name.length() - ".json".length()) + ".annotated.png");
+        json.resolveSibling(name.substring(0, name.length() - ".json".length()) + ".annotated.png");
     try {
       WholeFile.write(out.resolve(PICTURE), Files.readAllBytes(picture));
     } catch (UserError e) {

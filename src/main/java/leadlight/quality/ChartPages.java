@@ -9,8 +9,8 @@ public final class ChartPages {
 
   private ChartPages() {}
 
-  /** The plot of a chart. */
-  public static Plot plot(ControlChart chart, String by) {
+  /** The plot of a chart; points are joined if they follow in time. */
+  private static Plot plot(ControlChart chart, String by, boolean ordered) {
     List<ControlChart.Point> points = chart.points();
     List<double[]> alarms =
         chart.signals().stream()
@@ -32,7 +32,9 @@ public final class ChartPages {
         IntStream.range(0, points.size())
             .mapToObj(i -> new double[] {i, points.get(i).value()})
             .toList();
-    series.add(new Plot.Series("", Plot.Style.LINE, values));
+    if (ordered) {
+      series.add(new Plot.Series("", Plot.Style.LINE, values));
+    }
     series.add(new Plot.Series("group", Plot.Style.POINTS, values));
     series.add(new Plot.Series("signal", Plot.Style.ALARM, alarms));
     return new Plot(
@@ -54,7 +56,7 @@ public final class ChartPages {
   }
 
   /** The plot of a Pareto analysis. */
-  public static Plot plot(Pareto pareto) {
+  private static Plot plot(Pareto pareto) {
     List<double[]> bars =
         IntStream.range(0, pareto.bars().size())
             .mapToObj(i -> new double[] {i, pareto.bars().get(i).count()})
@@ -73,7 +75,7 @@ public final class ChartPages {
    * @param ordered true if the groups follow in time
    */
   public static Page page(ControlChart chart, Pareto pareto, String by, boolean ordered) {
-    Page.Builder page = new Page.Builder().strong(summary(chart)).chart(plot(chart, by));
+    Page.Builder page = new Page.Builder().strong(summary(chart)).chart(plot(chart, by, ordered));
     if (chart.centre() == 0) {
       page.text("There is not one defect: limits of zero tell nothing yet; the next one decides.");
     }

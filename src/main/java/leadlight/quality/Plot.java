@@ -119,8 +119,9 @@ public record Plot(
     int longest = ticks.stream().mapToInt(String::length).max().orElse(1);
     // Names that would run into each other are shown every so often, or in two heights.
     int every = (int) Math.max(1, Math.ceil((longest + 1) * LETTER_PX / room / 2));
+    boolean fits = (longest + 1) * LETTER_PX <= room;
     for (int i = 0; i < ticks.size(); i += every) {
-      on.text(x.at(i), y + i / every % 2 * 16, Anchor.MIDDLE, ticks.get(i), false);
+      on.text(x.at(i), y + (fits ? 0 : i / every % 2 * 16), Anchor.MIDDLE, ticks.get(i), false);
     }
   }
 

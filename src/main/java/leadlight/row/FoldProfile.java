@@ -5,7 +5,7 @@ import leadlight.model.Plane;
 
 /**
  * The middle of the folded strip row by row: for each v the colours across the lead, smoothed along
- * v; how strongly they change from row to row, and whether towards bright or dark.
+ * v; how strongly they change from row to row.
  */
 final class FoldProfile {
 
@@ -14,7 +14,6 @@ final class FoldProfile {
 
   private final double[][] rows;
   private final double[] change;
-  private final double[] rise;
   private final double vFrom;
   private final int perPitch;
 
@@ -27,12 +26,10 @@ final class FoldProfile {
     vFrom = strip.vFrom();
     rows = smoothed(folded(strip, lattice, halfWidth), sigma * perPitch);
     change = new double[rows.length];
-    rise = new double[rows.length];
     for (int y = 1; y + 1 < rows.length; y++) {
       for (int i = 0; i < rows[y].length; i++) {
         double step = rows[y + 1][i] - rows[y - 1][i];
         change[y] += Math.abs(step) / rows[y].length;
-        rise[y] += step / rows[y].length;
       }
     }
     addSingleLeads(strip, lattice, halfWidth, sigma * perPitch);
@@ -55,7 +52,6 @@ final class FoldProfile {
         double step = own[y + 1][0] - own[y - 1][0];
         step = Math.max(-MOST_STEP, Math.min(MOST_STEP, step)) / lattice.count();
         mean[y] += Math.abs(step);
-        rise[y] += step;
       }
     }
     double[] sorted = mean.clone();
@@ -87,7 +83,7 @@ final class FoldProfile {
     return rows;
   }
 
-  private static double[][] smoothed(double[][] rows, double sigma) {
+  static double[][] smoothed(double[][] rows, double sigma) {
     int reach = (int) Math.ceil(3 * sigma);
     double[][] out = new double[rows.length][rows[0].length];
     for (int y = 0; y < rows.length; y++) {
@@ -124,10 +120,6 @@ final class FoldProfile {
     return change[y];
   }
 
-  boolean rises(int y) {
-    return rise[y] > 0;
-  }
-
   boolean isPeak(int y) {
     return change[y] >= change[y - 1] && change[y] > change[y + 1];
   }
@@ -138,27 +130,5 @@ final class FoldProfile {
     double r = change[y + 1];
     double curve = l - 2 * change[y] + r;
     return v(y + (curve < 0 ? 0.5 * (l - r) / curve : 0));
-  }
-
-  /** Mean absolute difference of row y from a colour row. */
-  double distance(int y, double[] colour) {
-    double sum = 0;
-    for (int i = 0; i < colour.length; i++) {
-      sum += Math.abs(rows[y][i] - colour[i]);
-    }
-    return sum / colour.length;
-  }
-
-  /** The column-wise median of rows y0 to y1. */
-  double[] typical(int y0, int y1) {
-    double[] out = new double[rows[0].length];
-    double[] column = new double[y1 - y0 + 1];
-    for (int i = 0; i < out.length; i++) {
-      for (int y = y0; y <= y1; y++) {
-        column[y - y0] = rows[y][i];
-      }
-      out[i] = LeastSquares.median(column);
-    }
-    return out;
   }
 }

@@ -41,8 +41,9 @@ final class RowBuilder {
       zone = new Zone(-zone.to(), -zone.from(), zone.lock());
     }
     double pitchPx = Strip.pitchPx(map, lattice.span() / 2, 0);
+    double beyond = tuning.toe().beyondZone() + 0.5;
     Strip strip =
-        Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, zone.to() + 1.5, FINE);
+        Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, zone.to() + beyond, FINE);
     ToeLocator ends = ToeLocator.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
     double confidence = Math.max(upper, 1 - upper) * Math.max(0, Math.min(1, fit.score()));
     return found(strip, ends, pitchPx, confidence, considered);

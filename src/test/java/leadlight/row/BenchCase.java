@@ -34,17 +34,16 @@ record BenchCase(
     boolean photograph,
     String lamp) {
 
-  static List<BenchCase> all(Path shared) throws IOException {
+  /** The pictures of a folder that have known leads, by name. */
+  static List<BenchCase> all(Path folder) throws IOException {
     List<BenchCase> cases = new ArrayList<>();
-    for (String set : List.of("benchmark/rendered", "benchmark/more", "real")) {
-      Path folder = shared.resolve(set);
-      if (!Files.isDirectory(folder)) {
-        continue;
-      }
-      try (Stream<Path> files = Files.list(folder)) {
-        for (Path f : files.filter(p -> p.toString().endsWith(".json")).sorted().toList()) {
-          JsonNode tree = new ObjectMapper().readTree(f.toFile());
-          cases.add(tree.has("joints") ? rendered(f, tree) : photograph(f, tree));
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path f : files.filter(p -> p.toString().endsWith(".json")).sorted().toList()) {
+        JsonNode tree = new ObjectMapper().readTree(f.toFile());
+        if (tree.has("towards_body_px")) {
+          cases.add(rendered(f, tree));
+        } else if (tree.has("lead_centre_px")) {
+          cases.add(photograph(f, tree));
         }
       }
     }

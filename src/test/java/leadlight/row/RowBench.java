@@ -12,7 +12,7 @@ import leadlight.vision.Frame;
 
 /**
  * Runs row finding over pictures with known leads and prints a line for each and totals. Arguments:
- * the folder that holds benchmark/ and real/, and a pattern of picture names.
+ * a pattern of picture names, then folders of pictures with truth files.
  */
 final class RowBench {
 
@@ -25,15 +25,15 @@ final class RowBench {
   private int notFound;
 
   public static void main(String[] args) throws Exception {
-    RowBench rendered = new RowBench();
-    RowBench photographs = new RowBench();
-    for (BenchCase c : BenchCase.all(Path.of(args[0]))) {
-      if (args.length < 2 || c.name().matches(args[1])) {
-        (c.photograph() ? photographs : rendered).run(c);
+    for (int i = 1; i < args.length; i++) {
+      RowBench bench = new RowBench();
+      for (BenchCase c : BenchCase.all(Path.of(args[i]))) {
+        if (c.name().matches(args[0])) {
+          bench.run(c);
+        }
       }
+      bench.total(args[i]);
     }
-    rendered.total("rendered");
-    photographs.total("photographs");
   }
 
   private void run(BenchCase c) throws Exception {

@@ -50,7 +50,7 @@ final class GaugePhotos {
       OptionalDouble day = GaugeInput.day(row);
       for (ScoredJoints.Joint joint : joints) {
         String part = row.text("board") + " pin " + joint.pin();
-        verdicts.add(new Flips.Said(part, joint.verdict()));
+        verdicts.add(new Flips.Said(part, row.text("operator"), joint.verdict()));
         for (String measure : MEASURES) {
           if (joint.row().maybe(measure).isPresent()) {
             readings.add(

@@ -55,7 +55,7 @@ final class PageFiles {
   private static String wrapped(String paragraph) {
     StringBuilder text = new StringBuilder();
     int used = 0;
-    for (String word : paragraph.split(" ")) {
+    for (String word : paragraph.split(" ", -1)) {
       if (used > 0 && used + 1 + word.length() > LINE) {
         text.append("\n");
         used = 0;

@@ -25,10 +25,19 @@ final class PlotPicture {
 
             @Override
             public void text(double x, double y, Anchor anchor, String text, boolean strong) {
-              sketch.text(x, y, anchor.ordinal() / 2.0, text, strong);
+              sketch.text(x, y, before(anchor), text, strong);
             }
           });
       return sketch.png();
     }
+  }
+
+  /** Share of a text that lies before its place. */
+  private static double before(Surface.Anchor anchor) {
+    return switch (anchor) {
+      case START -> 0;
+      case MIDDLE -> 0.5;
+      case END -> 1;
+    };
   }
 }

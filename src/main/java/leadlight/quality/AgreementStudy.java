@@ -118,7 +118,7 @@ public record AgreementStudy(Grades grades, Reading reading, Optional<String> re
   }
 
   private static String call(Grade grade) {
-    return grade.finding().orElse(grade.verdict());
+    return grade.finding().map(f -> f.replace("; ", " + ")).orElse(grade.verdict());
   }
 
   /** Items that divide the graders, the most divided first, then in their order. */

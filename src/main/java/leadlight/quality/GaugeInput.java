@@ -57,7 +57,7 @@ public record GaugeInput(List<Measured> readings, List<Flips.Said> verdicts) {
       readings.add(new Measured(part, operator, day(row), measure, row.number("value")));
       Optional<String> verdict = row.maybe("verdict");
       if (verdict.isPresent() && seen.add(List.of("v", part, operator, trial))) {
-        verdicts.add(new Flips.Said(part, verdict.get()));
+        verdicts.add(new Flips.Said(part, operator, verdict.get()));
       }
     }
     return new GaugeInput(readings, verdicts);
@@ -74,7 +74,7 @@ public record GaugeInput(List<Measured> readings, List<Flips.Said> verdicts) {
       return OptionalDouble.empty();
     }
     try {
-      return OptionalDouble.of(LocalDate.parse(text.get()).toEpochDay());
+      return OptionalDouble.of((double) LocalDate.parse(text.get()).toEpochDay());
     } catch (DateTimeParseException e) {
       throw row.trouble("\"day\" is \"" + text.get() + "\", not a date such as 2026-11-25");
     }

@@ -67,7 +67,7 @@ public final class GaugePages {
                 "categories",
                 "verdict"),
             pages.summary);
-    pages.flips(flips);
+    pages.flips(flips, operatorWord);
     pages.page.add(pages.details);
     return pages.page.page("Gauge study");
   }
@@ -238,7 +238,9 @@ public final class GaugePages {
     String byLimit =
         fitness.isEmpty()
             ? "No class limit applies to these measures."
-            : "By side overhang this microscope and lamp are " + String.join("; ", fitness) + ".";
+            : "By side overhang alone this microscope and lamp are "
+                + String.join("; ", fitness)
+                + ".";
     String byVerdict =
         flips.parts().isEmpty()
             ? ""
@@ -269,7 +271,7 @@ public final class GaugePages {
         : names;
   }
 
-  private void flips(Flips flips) {
+  private void flips(Flips flips, String operatorWord) {
     List<List<String>> rows = new ArrayList<>();
     flips
         .parts()
@@ -284,9 +286,12 @@ public final class GaugePages {
                         open.count() + " of " + open.of()));
               }
             });
+    List<List<String>> operators = new ArrayList<>();
+    flips.operators().forEach((who, rate) -> operators.add(List.of(who, Words.rate(rate))));
     if (!flips.parts().isEmpty()) {
       page.heading("Verdicts that change")
           .text(rows.isEmpty() ? "Every part got one verdict throughout." : "")
+          .grid(List.of(operatorWord, "other than the part's usual verdict (95 %)"), operators)
           .grid(List.of("part", "other than usual", "no decision"), rows);
     }
   }

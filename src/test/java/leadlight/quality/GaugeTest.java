@@ -100,14 +100,18 @@ class GaugeTest {
     Flips flips =
         Flips.of(
             List.of(
-                new Flips.Said("a", "defect"),
-                new Flips.Said("a", "defect"),
-                new Flips.Said("a", "unjudged"),
-                new Flips.Said("b", "acceptable"),
-                new Flips.Said("b", "acceptable")),
+                new Flips.Said("a", "ring", "defect"),
+                new Flips.Said("a", "ring", "defect"),
+                new Flips.Said("a", "dome", "unjudged"),
+                new Flips.Said("b", "ring", "acceptable"),
+                new Flips.Said("b", "dome", "acceptable")),
             Set.of("unjudged"));
 
     assertThat(flips.parts()).containsEntry("a", new Rate(1, 3)).containsEntry("b", new Rate(0, 2));
+    assertThat(flips.operators())
+        .containsEntry("ring", new Rate(0, 3))
+        .containsEntry("dome", new Rate(1, 2));
+    assertThat(flips.undecided()).containsEntry("a", new Rate(1, 3));
     assertThat(flips.flipping()).isEqualTo(new Rate(1, 2));
     assertThat(flips.verdicts()).isEqualTo(new Rate(1, 5));
   }

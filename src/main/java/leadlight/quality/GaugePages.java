@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import leadlight.trial.Rate;
 
 /** The page of a gauge study. */
@@ -13,8 +12,6 @@ public final class GaugePages {
 
   /** JCGM 106:2012: one-sided guard band at 95 %, in standard uncertainties. */
   private static final double GUARD = 1.645;
-
-  private static final int MOST_NAMED = 30;
 
   private final GaugeInput input;
   private final List<ClassLimit> limits;
@@ -80,7 +77,7 @@ public final class GaugePages {
     // Too little is complete: say which cell lacks what.
     GaugeStudy study = GaugeStudy.of(GaugeData.of(parts < 2 ? all : complete));
     Spread spread = study.anova().spread();
-    summary.add(line(name, spread));
+    summary.add(GaugeWords.line(name, spread, rules));
     details.heading(name);
     if (parts < before) {
       details.text(
@@ -102,8 +99,8 @@ public final class GaugePages {
             "total",
             "gauge of total",
             "categories"),
-        methods(study));
-    details.text(interaction(study.anova()));
+        GaugeWords.methods(study));
+    details.text(GaugeWords.interaction(study.anova(), rules));
     if (study.averageRange().isEmpty()) {
       details.text(
           "The average and range method has constants for up to 10 parts, operators and trials;"
@@ -111,51 +108,6 @@ public final class GaugePages {
     }
     drift(name);
     limits.stream().filter(l -> l.measure().equals(name)).forEach(l -> limit(l, study));
-  }
-
-  private List<String> line(String name, Spread s) {
-    List<String> cells = new ArrayList<>(List.of(name));
-    cells.add(Words.significant(s.equipment()));
-    cells.add(Words.significant(s.operators()));
-    cells.add(Words.significant(s.gauge()));
-    cells.add(Words.significant(s.parts()));
-    cells.add(s.gaugeShare().map(Words::percent).orElse("nothing varies"));
-    cells.add(s.categories().map(c -> "" + c).orElse("no limit"));
-    cells.add(s.gaugeShare().map(rules::verdict).orElse(""));
-    return cells;
-  }
-
-  private static List<List<String>> methods(GaugeStudy study) {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(method("variance analysis", study.anova().spread()));
-    study.averageRange().ifPresent(s -> rows.add(method("average and range", s)));
-    return rows;
-  }
-
-  private static List<String> method(String name, Spread s) {
-    return List.of(
-        name,
-        Words.significant(s.equipment()),
-        Words.significant(s.operators()),
-        Words.significant(s.gauge()),
-        Words.significant(s.parts()),
-        Words.significant(s.total()),
-        s.gaugeShare().map(Words::percent).orElse("nothing varies"),
-        s.categories().map(c -> "" + c).orElse("no limit"));
-  }
-
-  private String interaction(GaugeAnova anova) {
-    String p =
-        anova
-            .interactionP()
-            .map(Words::p)
-            .orElse("repeats are alike to the last digit, so it cannot be tested");
-    return "Interaction of part and operator: %s; %s."
-        .formatted(
-            p,
-            anova.pooled()
-                ? "pooled with the repeats (p above " + rules.poolAboveP() + ")"
-                : "kept: some parts read differently under some operators");
   }
 
   private void drift(String name) {
@@ -188,9 +140,9 @@ public final class GaugePages {
                 verdict,
                 limit.productClass(),
                 Words.significant(limit.value()),
-                unit(limit.measure()),
+                GaugeWords.unit(limit.measure()),
                 Words.significant(guard),
-                unit(limit.measure()),
+                GaugeWords.unit(limit.measure()),
                 Words.percent(share)));
     List<String> near = new ArrayList<>();
     for (int i = 0; i < study.data().parts().size(); i++) {
@@ -206,13 +158,7 @@ public final class GaugePages {
                 Words.significant(limit.value()),
                 limit.source(),
                 Words.significant(guard),
-                near.isEmpty() ? "none" : named(near)));
-  }
-
-  /** The unit that ends a measure's name, as in "side_overhang_mm". */
-  private static String unit(String measure) {
-    int at = measure.lastIndexOf('_');
-    return at < 0 ? "" : " " + measure.substring(at + 1);
+                near.isEmpty() ? "none" : GaugeWords.named(near)));
   }
 
   private void flipsInto(Flips flips) {
@@ -253,7 +199,7 @@ public final class GaugePages {
         undecidable.isEmpty()
             ? " No part was found that it cannot judge."
             : " It cannot judge reliably: "
-                + named(List.copyOf(undecidable))
+                + GaugeWords.named(List.copyOf(undecidable))
                 + "; settle these at the bench.";
     page.strong(byLimit + byVerdict + cannot);
     page.text(
@@ -262,13 +208,6 @@ public final class GaugePages {
                 input.readings().size(),
                 input.readings().stream().map(GaugeInput.Measured::part).distinct().count(),
                 operatorWord));
-  }
-
-  private static String named(List<String> parts) {
-    String names = parts.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
-    return parts.size() > MOST_NAMED
-        ? names + " and " + (parts.size() - MOST_NAMED) + " more"
-        : names;
   }
 
   private void flips(Flips flips, String operatorWord) {

@@ -77,8 +77,11 @@ def main(folder, kills=50, photos=120, seed=1):
     began = time.time()
     while killed < kills:
         run = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        if killed % 5:  # most while it is at work, the others at any moment from its start
+            while run.poll() is None and not list((folder / "out").glob("*/.unfinished")):
+                time.sleep(0.02)
         try:
-            run.wait(dice.uniform(0.3, 9))
+            run.wait(dice.uniform(0, 4))
             # It came to its end: everything again, so that there is work to be broken off.
             shutil.rmtree(folder / "out")
             shutil.rmtree(folder / "record")

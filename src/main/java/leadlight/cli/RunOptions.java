@@ -2,12 +2,20 @@ package leadlight.cli;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import leadlight.batch.Defaults;
 import leadlight.batch.RunSetup;
+import leadlight.connector.ConnectorLibrary;
+import leadlight.connector.RowRequest;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.ScoredPhoto;
 import leadlight.model.UserError;
 import leadlight.page.PhotoPage;
 import leadlight.report.ReportContext;
+import leadlight.vision.Frame;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -58,11 +66,27 @@ final class RunOptions {
     return new RunSetup(
         set,
         new ReportContext(Version.number(), set.name(), String.join(" ", set.notes())),
-        new PhotoPage(pages.context(set, row.request()))::html,
+        pages(set),
         person.name(),
         again,
         threads,
         Clock.systemDefaultZone(),
         FaultLog::write);
+  }
+
+  /** Pages that know the connector of their photo, which differs within a run. */
+  private BiFunction<ScoredPhoto, Frame, byte[]> pages(AcceptanceSet set) {
+    PhotoPage asked = new PhotoPage(pages.context(set, row.request()));
+    List<String> known = ConnectorLibrary.builtIn().ids();
+    Map<String, PhotoPage> made = new ConcurrentHashMap<>();
+    return (scored, picture) -> {
+      String id = scored.settings().row().connectorId();
+      PhotoPage page =
+          known.contains(id)
+              ? made.computeIfAbsent(
+                  id, key -> new PhotoPage(pages.context(set, RowRequest.of(key))))
+              : asked;
+      return page.html(scored, picture);
+    };
   }
 }

@@ -67,8 +67,11 @@ final class Database implements AutoCloseable {
     return source;
   }
 
-  /** Flyway cannot lock an SQLite file against a second Flyway, so a lock file does. */
-  private static void migrate(Path folder, SQLiteDataSource source) throws IOException {
+  /**
+   * Flyway cannot lock an SQLite file against a second Flyway, so a lock file does between programs
+   * and this method's own lock within one.
+   */
+  private static synchronized void migrate(Path folder, SQLiteDataSource source) throws IOException {
     try (FileChannel channel =
             FileChannel.open(
                 folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -79,7 +82,7 @@ final class Database implements AutoCloseable {
               .locations("classpath:leadlight/record")
               .load();
       MigrationInfo newest = flyway.info().current();
-      if (newest != null && newest.getState().isFailed() || isFuture(newest)) {
+      if (isFuture(newest)) {
         throw new UserError(
             "the record in "
                 + folder

@@ -1,12 +1,12 @@
 package leadlight.row;
 
+import java.util.Map;
 import leadlight.model.Plane;
 
 /**
  * Each lead's own place: its foot near the toe matched across with the row's typical foot, its toe
  * matched along; leads that match badly stay closer to the row's lattice. The typical foot's middle
- * is its own axis of symmetry, as lead tops may stand off the lands' lattice (tilt, a shifted
- * part).
+ * is found by its own cues, as lead tops may stand off the lands' lattice (tilt, a shifted part).
  */
 final class LeadRefiner {
 
@@ -41,13 +41,35 @@ final class LeadRefiner {
     this.strip = strip;
     this.lattice = lattice;
     this.ends = ends;
-    this.middle = (int) Math.round(0.8 * strip.perPitch());
-    feet = new double[lattice.count()][][];
-    for (int k = 0; k < feet.length; k++) {
-      feet[k] = across(lattice.u()[k]);
-    }
+    this.middle = (int) Math.round(1.1 * strip.perPitch());
+    feet = across(ends.toe() - 0.4, ends.toe() - 0.05);
     typicalFoot = median(feet);
-    axis = Symmetry.axis(typicalFoot, middle, strip.perPitch());
+    axis = axis(spread.axisWeights());
+  }
+
+  /** Offset of the leads' middles from the lattice, common to the row. */
+  double axis() {
+    return axis;
+  }
+
+  private double axis(Map<String, Double> weights) {
+    int half = strip.perPitch() / 2;
+    double column = Choice.of(axisCues().score(weights), middle - half, middle + half).row();
+    return (column - middle) / strip.perPitch();
+  }
+
+  Cues axisCues() {
+    double from = ends.toe() + 0.05;
+    double[][] land = median(across(from, Math.max(from, ends.landToe() - 0.03)));
+    return AxisCues.of(typicalFoot, land, middle, strip.perPitch());
+  }
+
+  private double[][][] across(double vFrom, double vTo) {
+    double[][][] all = new double[lattice.count()][][];
+    for (int k = 0; k < all.length; k++) {
+      all[k] = across(lattice.u()[k], vFrom, vTo);
+    }
+    return all;
   }
 
   Place place(int k) {
@@ -144,12 +166,10 @@ final class LeadRefiner {
     return out;
   }
 
-  /** Median down the foot near its toe, for each column around u and each channel. */
-  private double[][] across(double u) {
+  /** Median down a stretch of a lead, for each column around u and each channel. */
+  private double[][] across(double u, double v0, double v1) {
     Plane[] planes = {strip.colour().red(), strip.colour().green(), strip.colour().blue()};
     double[][] out = new double[2 * middle + 1][3];
-    double v0 = ends.toe() - 0.4;
-    double v1 = ends.toe() - 0.05;
     int rows = (int) Math.round((v1 - v0) * strip.perPitch());
     double[] column = new double[rows + 1];
     for (int x = 0; x < out.length; x++) {

@@ -41,23 +41,32 @@ final class RowBuilder {
       zone = new Zone(-zone.to(), -zone.from(), zone.lock());
     }
     double pitchPx = Strip.pitchPx(map, lattice.span() / 2, 0);
-    double beyond = tuning.toe().beyondZone() + 0.5;
-    Strip strip =
-        Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, zone.to() + beyond, FINE);
-    ToeLocator ends = ToeLocator.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
+    Located located = locate(photo, map, zone, pitchPx);
+    if (Math.abs(located.refiner.axis()) > tuning.spread().latticeOff()) {
+      map = map.after(new Homography(1, 0, located.refiner.axis(), 0, 1, 0, 0, 0, 1));
+      located = locate(photo, map, zone, pitchPx);
+    }
     double confidence = Math.max(upper, 1 - upper) * Math.max(0, Math.min(1, fit.score()));
-    return found(strip, ends, pitchPx, confidence, considered);
+    return found(located, pitchPx, confidence, considered);
+  }
+
+  private record Located(Strip strip, ToeLocator ends, LeadRefiner refiner) {}
+
+  private Located locate(Pyramid photo, Homography map, Zone zone, double pitchPx) {
+    double vTo = zone.to() + tuning.toe().beyondZone() + 0.5;
+    Strip strip = Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, vTo, FINE);
+    ToeLocator ends = ToeLocator.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
+    LeadRefiner refiner = new LeadRefiner(strip, lattice, ends, tuning.spread(), pitchPx);
+    return new Located(strip, ends, refiner);
   }
 
   private RowOutcome.Found found(
-      Strip strip,
-      ToeLocator ends,
-      double pitchPx,
-      double confidence,
-      List<RowCandidate> considered) {
+      Located located, double pitchPx, double confidence, List<RowCandidate> considered) {
+    Strip strip = located.strip;
+    ToeLocator ends = located.ends;
+    LeadRefiner refiner = located.refiner;
     int n = spec.leads();
     Homography map = strip.uvToPhoto();
-    LeadRefiner refiner = new LeadRefiner(strip, lattice, ends, tuning.spread(), pitchPx);
     List<Lead> leads = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       int k = spec.pin1Reversed() ? n - 1 - i : i;

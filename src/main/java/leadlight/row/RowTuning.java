@@ -2,6 +2,7 @@ package leadlight.row;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Map;
 import leadlight.data.DataFile;
 
 /**
@@ -62,6 +63,8 @@ record RowTuning(
    * @param along of a toe matched along the lead
    * @param alongUntrusted of a toe that could not be matched
    * @param alongPx in photo pixels
+   * @param axisWeights weights of {@link AxisCues}
+   * @param latticeOff leads this far off the lattice mean that the lattice is wrong
    */
   record Spread(
       @JsonProperty(required = true) double across,
@@ -70,7 +73,15 @@ record RowTuning(
       @JsonProperty(required = true) double acrossPx,
       @JsonProperty(required = true) double along,
       @JsonProperty(required = true) double alongUntrusted,
-      @JsonProperty(required = true) double alongPx) {}
+      @JsonProperty(required = true) double alongPx,
+      @JsonProperty(required = true) Map<String, Double> axisWeights,
+      @JsonProperty(required = true) double latticeOff) {
+
+    /** Copies the map. */
+    Spread {
+      axisWeights = Map.copyOf(axisWeights);
+    }
+  }
 
   static RowTuning builtIn() {
     return DataFile.builtIn("row/search.json").read(RowTuning.class);

@@ -79,33 +79,4 @@ final class Symmetry {
     int i = (int) c;
     return p.at(i, y) * (1 - c + i) + p.at(i + 1, y) * (c - i);
   }
-
-  /**
-   * Offset in pitches of the axis of symmetry of the colour edges near the middle of a profile.
-   *
-   * @param profile colours of each column
-   * @param middle column that is offset 0
-   */
-  static double axis(double[][] profile, int middle, int s) {
-    int reach = (int) Math.round(0.2 * s);
-    double[] score = new double[2 * reach + 1];
-    int best = 0;
-    for (int i = 0; i < score.length; i++) {
-      double axis = middle + (i - reach) / 2.0;
-      for (double d = 0.5; d <= 0.28 * s; d += 0.5) {
-        for (int c = 0; c < 3; c++) {
-          score[i] -= Math.abs(step(profile, axis - d, c) - step(profile, axis + d, c));
-        }
-      }
-      best = score[i] > score[best] ? i : best;
-    }
-    return (LeadRefiner.peak(score, best) - reach) / 2.0 / s;
-  }
-
-  private static double step(double[][] profile, double x, int c) {
-    int i = (int) Math.floor(x);
-    double f = x - i;
-    return (1 - f) * Math.abs(profile[i + 1][c] - profile[i - 1][c])
-        + f * Math.abs(profile[i + 2][c] - profile[i][c]);
-  }
 }

@@ -18,7 +18,7 @@ import org.apache.pdfbox.util.Matrix;
 
 /**
  * The customer's sheet as one A4 page. Text that would not fit is set smaller, down to a size that
- * can still be read; a character that the typeface lacks is shown as a box.
+ * can still be read; a character that the typeface lacks is shown as a question mark.
  */
 final class SheetPdf {
 
@@ -28,7 +28,7 @@ final class SheetPdf {
   private static final float[] SIZES = {11, 10, 9, 8, 7, 6};
   private static final float LEADING = 1.38f;
   private static final float MOST_PICTURE = 150;
-  private static final String BOX = "\u25a1";
+  private static final String LACKING = "?";
   private static final String FONTS = "/leadlight/report/";
 
   private final SheetView view;
@@ -162,7 +162,7 @@ final class SheetPdf {
 
   private static String drawable(String text, PDFont font) {
     StringBuilder drawable = new StringBuilder();
-    text.codePoints().forEach(c -> drawable.append(drawable(Character.toString(c), font, BOX)));
+    text.codePoints().forEach(c -> drawable.append(drawable(Character.toString(c), font, LACKING)));
     return drawable.toString();
   }
 

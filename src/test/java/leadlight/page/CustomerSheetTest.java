@@ -1,0 +1,62 @@
+package leadlight.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import leadlight.text.LengthUnit;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class CustomerSheetTest {
+
+  private static CustomerSheet sheet(String language, Optional<String> signedBy) {
+    CustomerSheet.Shot shot = new CustomerSheet.Shot(ScoredRow.SCORED, ScoredRow.PHOTO.frame());
+    return new CustomerSheet(
+        ScoredRow.context(language, LengthUnit.MM),
+        new SheetRequest(Optional.of(ScoredRow.HOSTILE), Optional.of("\u677f 7"), signedBy),
+        Optional.of(shot),
+        shot);
+  }
+
+  private static String letters(String text) {
+    return text.replaceAll("[^\\p{L}\\p{Nd}]", "");
+  }
+
+  private static String text(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertThat(document.getNumberOfPages()).isOne();
+      return new PDFTextStripper().getText(document);
+    }
+  }
+
+  @Test
+  void thePdfSaysWhatThePageSays() throws IOException {
+    CustomerSheet sheet = sheet("en", Optional.of("the bench"));
+    String html = new String(sheet.html(), StandardCharsets.UTF_8);
+    String page =
+        html.substring(html.indexOf("</head>"))
+            .replaceAll("<[^>]*>", " ")
+            .replace("&lt;", "<")
+            .replace("&gt;", ">")
+            .replace("&#34;", "\"")
+            .replace("&#39;", "'")
+            .replace("&amp;", "&");
+    assertThat(letters(text(sheet.pdf())))
+        .as("letter by letter, but for a character that the typeface lacks")
+        .isEqualTo(letters(page).replace("\u677f", ""));
+  }
+
+  @Test
+  void theSameSheetGivesTheSameBytes() {
+    assertThat(sheet("de", Optional.empty()).pdf()).isEqualTo(sheet("de", Optional.empty()).pdf());
+  }
+
+  @Test
+  void nobodySignsBySilence() throws IOException {
+    assertThat(text(sheet("en", Optional.empty()).pdf())).contains("Not signed");
+  }
+}

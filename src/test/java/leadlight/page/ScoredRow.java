@@ -1,0 +1,117 @@
+package leadlight.page;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import leadlight.connector.Connector;
+import leadlight.connector.ConnectorLibrary;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.PhotoInfo;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.model.Verdict;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
+
+/** A sample photo, truly scored once, and variations of the result. */
+final class ScoredRow {
+
+  static final Connector CONNECTOR = ConnectorLibrary.builtIn().find("video-a-19-slots");
+  static final Photo PHOTO =
+      new PhotoReader().read(Path.of("sample-images/base-station-video-mixed.jpg"));
+  static final ScoredPhoto SCORED = score();
+
+  /** A name that tries to run, to break out of its place and to turn the text around. */
+  static final String HOSTILE =
+      "\"'><img src=x onerror=\"window.hacked=1\"><script>window.hacked=2</script>\u202egpj.exe\u0007";
+
+  private ScoredRow() {}
+
+  private static ScoredPhoto score() {
+    AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
+    Settings settings =
+        new Settings(CONNECTOR.rowSpec(0, OptionalInt.empty()), 2, limits.id(), Optional.empty());
+    return new PhotoScorer(settings, limits).score(PHOTO);
+  }
+
+  static PageContext context(String language, LengthUnit unit) {
+    AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
+    return new PageContext(
+        "test", limits.name(), limits.notes(), Messages.of(language), unit, Optional.of(CONNECTOR));
+  }
+
+  /** Pins 5 to 8 with one verdict each, so that all four are on the page. */
+  static ScoredPhoto withAllVerdicts() {
+    List<GradedJoint> joints = new ArrayList<>(SCORED.joints());
+    set(joints, 5, Verdict.ACCEPTABLE, List.of(), Optional.empty());
+    set(
+        joints,
+        6,
+        Verdict.PROCESS_INDICATOR,
+        List.of(finding(FindingKind.EXCESS, Verdict.PROCESS_INDICATOR, 6)),
+        Optional.empty());
+    set(
+        joints,
+        7,
+        Verdict.UNJUDGED,
+        List.of(),
+        Optional.of("possibly open (chance 40 %): take an oblique photo"));
+    set(
+        joints,
+        8,
+        Verdict.DEFECT,
+        List.of(finding(FindingKind.BRIDGE, Verdict.DEFECT, 8, 9)),
+        Optional.empty());
+    return with(SCORED.photo(), joints);
+  }
+
+  static ScoredPhoto named(String file) {
+    PhotoInfo photo = SCORED.photo();
+    return with(
+        new PhotoInfo(
+            file,
+            photo.sha256(),
+            photo.widthPx(),
+            photo.heightPx(),
+            photo.format(),
+            photo.bitsPerChannel(),
+            photo.exifOrientation(),
+            photo.takenAt()),
+        SCORED.joints());
+  }
+
+  static Finding finding(FindingKind kind, Verdict verdict, Integer... pins) {
+    return new Finding(kind, List.of(pins), verdict, 0.9, "", "clause", "replace the connector");
+  }
+
+  static void set(
+      List<GradedJoint> joints,
+      int pin,
+      Verdict verdict,
+      List<Finding> findings,
+      Optional<String> because) {
+    GradedJoint old = joints.get(pin - 1);
+    joints.set(pin - 1, new GradedJoint(old.joint(), verdict, findings, old.checks(), because));
+  }
+
+  static ScoredPhoto with(PhotoInfo photo, List<GradedJoint> joints) {
+    return new ScoredPhoto(
+        photo,
+        SCORED.settings(),
+        SCORED.row(),
+        SCORED.view(),
+        joints,
+        Verdict.DEFECT,
+        SCORED.fitness(),
+        SCORED.notVisible(),
+        SCORED.cautions());
+  }
+}

@@ -39,7 +39,7 @@ final class GapSignals {
 
   /** One entry a gap: entry i lies between joint i and joint i + 1. */
   List<Signals> measure() {
-    double[] metal = metal();
+    double[] metal = DirtSignals.metal(joints, geometry);
     List<Signals> signals = new ArrayList<>();
     for (Gap gap : gaps) {
       signals.add(measure(gap, metal));
@@ -98,19 +98,6 @@ final class GapSignals {
       }
     }
     return typical;
-  }
-
-  /** Colour of the row's metal: median of the lead tops. */
-  private double[] metal() {
-    double lead = 0.8 * geometry.leadHalf();
-    double[][] tops = new double[3][joints.size()];
-    for (int i = 0; i < joints.size(); i++) {
-      LevelledPatch joint = joints.get(i);
-      tops[0][i] = new Zone(joint.light(), -lead, lead, -0.8, -0.1).median();
-      tops[1][i] = new Zone(joint.redGreen(), -lead, lead, -0.8, -0.1).median();
-      tops[2][i] = new Zone(joint.yellowBlue(), -lead, lead, -0.8, -0.1).median();
-    }
-    return new double[] {Stats.median(tops[0]), Stats.median(tops[1]), Stats.median(tops[2])};
   }
 
   private Signals measure(Gap gap, double[] metal) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leadlight.model.Evidence;
 import leadlight.model.Joint;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
@@ -21,6 +22,7 @@ public final class JointMeter {
 
   private final Judgement judgement = Judgement.builtIn();
   private final FitnessLimits limits = FitnessLimits.builtIn();
+  private final DirtLimits dirtLimits = DirtLimits.builtIn();
 
   /**
    * A measured row.
@@ -43,8 +45,12 @@ public final class JointMeter {
   }
 
   private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {
-    EvidenceMaker evidence = new EvidenceMaker(judgement, signals);
+    EvidenceMaker solder = new EvidenceMaker(judgement, signals);
+    DirtEvidence dirt = new DirtEvidence(DirtSignals.of(signals, dirtLimits), dirtLimits);
     SizeMeter sizes = new SizeMeter(spec, signals.geometry(), limits);
+    List<Map<Measure, Quantity>> rowSizes = signals.patches().stream().map(sizes::measure).toList();
+    PlacementEvidence placement =
+        new PlacementEvidence(dirtLimits.placement(), dirtLimits.freeTo().value(), rowSizes);
     Covers covers = new Covers(signals.gaps(), limits.coveredFrom().value());
     List<Joint> joints = new ArrayList<>();
     for (int i = 0; i < signals.patches().size(); i++) {
@@ -52,11 +58,18 @@ public final class JointMeter {
       JointFitness fitness = JointFitness.of(frame, patch, signals.geometry(), limits);
       Optional<String> unfit = fitness.unfitBecause(limits);
       boolean covered = covers.covers(i);
+      Map<Measure, Quantity> size = rowSizes.get(i);
+      List<Evidence> evidence = new ArrayList<>(solder.of(i, unfit.isEmpty()));
+      if (unfit.isEmpty()) {
+        List<Evidence> others = List.copyOf(evidence);
+        evidence.addAll(dirt.of(i, others));
+        evidence.addAll(placement.of(size, others));
+      }
       joints.add(
           new Joint(
               patch.lead(),
-              measures(sizes.measure(patch), fitness),
-              covered ? List.of() : evidence.of(i, unfit.isEmpty()),
+              measures(size, fitness),
+              covered ? List.of() : evidence,
               covered ? Optional.of(Covers.REASON) : unfit));
     }
     return joints;

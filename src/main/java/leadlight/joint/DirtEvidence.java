@@ -1,0 +1,109 @@
+package leadlight.joint;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import leadlight.model.Evidence;
+import leadlight.model.FindingKind;
+import leadlight.model.Reason;
+
+/**
+ * From foreign matter and pits to the chance of residue, solder ball and void. The chance grows
+ * with the square of what was measured: one half at the figure that the data give for it (a
+ * logistic curve of the logarithm).
+ */
+final class DirtEvidence {
+
+  /** Below this there is nothing to speak of. */
+  private static final double WORTH_SAYING = 0.05;
+
+  /** Metal that may reach across is a bridge's matter. */
+  private static final Set<FindingKind> BRIDGES = Set.of(FindingKind.BRIDGE);
+
+  /** A land that is not wetted has dark places of its own. */
+  private static final Set<FindingKind> OTHER_FAULTS =
+      Set.of(
+          FindingKind.OPEN, FindingKind.INSUFFICIENT, FindingKind.EXCESS, FindingKind.MISSING_LEAD);
+
+  private final DirtSignals row;
+  private final DirtLimits limits;
+
+  DirtEvidence(DirtSignals row, DirtLimits limits) {
+    this.row = row;
+    this.limits = limits;
+  }
+
+  /**
+   * Evidence on one joint.
+   *
+   * @param index place in the row from 0
+   * @param other what else speaks against the joint
+   */
+  List<Evidence> of(int index, List<Evidence> other) {
+    List<Evidence> evidence = new ArrayList<>();
+    residue(row.residue()[index]).ifPresent(evidence::add);
+    if (free(other, BRIDGES)) {
+      row.balls().get(index).stream()
+          .max(Comparator.comparingDouble(Spot::highlight))
+          .flatMap(this::ball)
+          .ifPresent(evidence::add);
+    }
+    if (free(other, OTHER_FAULTS)) {
+      pit(row.pits()[index]).ifPresent(evidence::add);
+    }
+    return evidence;
+  }
+
+  private boolean free(List<Evidence> other, Set<FindingKind> kinds) {
+    return other.stream()
+        .filter(evidence -> kinds.contains(evidence.kind()))
+        .allMatch(evidence -> evidence.probability() <= limits.freeTo().value());
+  }
+
+  private Optional<Evidence> residue(double amount) {
+    String words =
+        String.format(
+            Locale.ROOT, "brown film beside the land, %.3f square pitches times depth", amount);
+    return evidence(
+        FindingKind.RESIDUE, "residue_film", amount, limits.stain().area().value(), words);
+  }
+
+  private Optional<Evidence> ball(Spot spot) {
+    String words =
+        String.format(
+            Locale.ROOT,
+            "round bright spot %.2f pitch wide, %.2f brighter than the board, free of the land",
+            spot.wide(),
+            spot.highlight());
+    return evidence(
+        FindingKind.SOLDER_BALL,
+        "ball_highlight",
+        spot.highlight(),
+        limits.spot().highlight().value(),
+        words);
+  }
+
+  private Optional<Evidence> pit(double depth) {
+    String words =
+        String.format(
+            Locale.ROOT, "dark pit ahead of the toe, %.2f darker than its rim all around", depth);
+    return evidence(FindingKind.VOID, "pit_depth", depth, limits.pit().depth().value(), words);
+  }
+
+  private static Optional<Evidence> evidence(
+      FindingKind kind, String signal, double value, double half, String words) {
+    double chance = value <= 0 ? 0 : 1 / (1 + (half / value) * (half / value));
+    return chance < WORTH_SAYING
+        ? Optional.empty()
+        : Optional.of(
+            new Evidence(
+                kind,
+                chance,
+                0,
+                words,
+                List.of(new Reason(signal, value, 0, 2 * Math.log(value / half)))));
+  }
+}

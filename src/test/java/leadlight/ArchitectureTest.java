@@ -40,7 +40,7 @@ class ArchitectureTest {
           Map.entry("joint", Set.of("model", "vision", "data")),
           Map.entry("connector", Set.of("model", "data")),
           Map.entry("grade", Set.of("model", "data")),
-          Map.entry("report", Set.of("model", "data", "vision")),
+          Map.entry("report", Set.of("model", "data", "vision", "text")),
           Map.entry("text", Set.of("model")),
           Map.entry(
               "page",

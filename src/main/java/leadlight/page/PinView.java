@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.connector.BridgeHarm;
 import leadlight.connector.SignalGroup;
-import leadlight.model.Evidence;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -147,12 +146,9 @@ record PinView(
     }
 
     private List<String> because(GradedJoint joint, Finding finding) {
-      for (Evidence evidence : joint.joint().evidence()) {
-        boolean same =
-            evidence.neighbourPin() == 0 || finding.pins().contains(evidence.neighbourPin());
-        if (evidence.kind() == finding.kind() && same && !evidence.reasons().isEmpty()) {
-          return words.plain(evidence.reasons());
-        }
+      List<String> seen = words.because(joint, finding);
+      if (!seen.isEmpty()) {
+        return seen;
       }
       return joint.checks().stream()
           .filter(check -> overhang(check, finding.kind()))

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
 import leadlight.model.Verdict;
+import leadlight.text.Messages;
 
 /**
  * One line of the table of findings: all joints with one kind of trouble and one thing to do.
@@ -16,12 +17,14 @@ import leadlight.model.Verdict;
  * @param verdict what it means
  * @param pins the pins, as "3-5, 9" or, for bridges, "5-6; 9-10"
  * @param what the finding in words
- * @param evidence the numbers behind the surest of them
+ * @param evidence what in the photo speaks for the surest of them
  * @param clause the rule with its source
  * @param todo how to settle it at the bench
  */
 record Entry(
     Verdict verdict, String pins, String what, String evidence, String clause, String todo) {
+
+  private static final Messages WORDS = Messages.of("en");
 
   private record Seen(GradedJoint joint, Finding finding) {}
 
@@ -61,11 +64,16 @@ record Entry(
                 Comparator.comparingDouble((Seen s) -> s.finding().probability())
                     .thenComparing(s -> -s.joint().pin()))
             .orElseThrow();
-    String evidence = surest.finding().evidence();
+    String evidence = evidence(surest);
     if (seen.size() > 1 && !evidence.isEmpty()) {
       evidence = "pin " + surest.joint().pin() + ": " + evidence;
     }
     return new Entry(key.verdict(), pins, key.what(), evidence, key.clause(), key.todo());
+  }
+
+  private static String evidence(Seen seen) {
+    List<String> plain = WORDS.because(seen.joint(), seen.finding());
+    return plain.isEmpty() ? seen.finding().evidence() : String.join("; ", plain);
   }
 
   private static List<Entry> unjudged(List<GradedJoint> joints) {

@@ -13,6 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
+import leadlight.model.Evidence;
+import leadlight.model.Finding;
+import leadlight.model.GradedJoint;
 import leadlight.model.Reason;
 import leadlight.model.UserError;
 
@@ -156,6 +159,18 @@ public final class Messages {
       }
     }
     return reason.signal();
+  }
+
+  /** What in the photo speaks for a finding, in plain words; empty if its signals were not kept. */
+  public List<String> because(GradedJoint joint, Finding finding) {
+    for (Evidence evidence : joint.joint().evidence()) {
+      boolean same =
+          evidence.neighbourPin() == 0 || finding.pins().contains(evidence.neighbourPin());
+      if (evidence.kind() == finding.kind() && same && !evidence.reasons().isEmpty()) {
+        return plain(evidence.reasons());
+      }
+    }
+    return List.of();
   }
 
   /** The reasons that speak for a finding, in plain words, without saying a thing twice. */

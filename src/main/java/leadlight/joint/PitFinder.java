@@ -6,8 +6,11 @@ package leadlight.joint;
  */
 final class PitFinder {
 
-  private static final int DIRECTIONS = 8;
-  private static final int[] RADII = {4, 5};
+  /** Steps to the rim in eight directions, raster points: circles of radius 4 and 5. */
+  private static final int[][][] RIMS = {
+    {{4, 0}, {3, 3}, {0, 4}, {-3, 3}, {-4, 0}, {-3, -3}, {0, -4}, {3, -3}},
+    {{5, 0}, {4, 4}, {0, 5}, {-4, 4}, {-5, 0}, {-4, -4}, {0, -5}, {4, -4}}
+  };
 
   /** Two quartile distances of a calm row are nearly nothing; this much is noise. */
   private static final double LEAST_SPREAD = 0.02;
@@ -43,8 +46,8 @@ final class PitFinder {
     double deepest = -Double.MAX_VALUE;
     for (int y = sheet.row(limits.from().value() * ahead); y <= to; y++) {
       for (int x = middle - half; x <= middle + half; x++) {
-        for (int radius : RADII) {
-          deepest = Math.max(deepest, depth(x, y, radius));
+        for (int[][] rim : RIMS) {
+          deepest = Math.max(deepest, depth(x, y, rim));
         }
       }
     }
@@ -52,14 +55,13 @@ final class PitFinder {
   }
 
   /** Own light may fail in one direction, where a band runs by; the change may not. */
-  private double depth(int x, int y, int radius) {
+  private double depth(int x, int y, int[][] rim) {
     double least = Double.MAX_VALUE;
     double second = Double.MAX_VALUE;
     double change = Double.MAX_VALUE;
-    for (int k = 0; k < DIRECTIONS; k++) {
-      double turn = 2 * Math.PI * k / DIRECTIONS;
-      int rimX = x + (int) Math.round(radius * Math.cos(turn));
-      int rimY = y + (int) Math.round(radius * Math.sin(turn));
+    for (int[] step : rim) {
+      int rimX = x + step[0];
+      int rimY = y + step[1];
       double rise = sheet.value(0, rimX, rimY) - sheet.value(0, x, y);
       change = Math.min(change, sheet.change(0, rimX, rimY) - sheet.change(0, x, y));
       second = Math.min(second, Math.max(least, rise));

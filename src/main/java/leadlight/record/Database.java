@@ -71,7 +71,8 @@ final class Database implements AutoCloseable {
    * Flyway cannot lock an SQLite file against a second Flyway, so a lock file does between programs
    * and this method's own lock within one.
    */
-  private static synchronized void migrate(Path folder, SQLiteDataSource source) throws IOException {
+  private static synchronized void migrate(Path folder, SQLiteDataSource source)
+      throws IOException {
     try (FileChannel channel =
             FileChannel.open(
                 folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);

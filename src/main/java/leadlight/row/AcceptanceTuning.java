@@ -12,6 +12,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param mostOutside most likeness just beyond an end
  * @param leastPitchPx least pitch in photo pixels
  * @param leastBodySide least probability of the body's side
+ * @param mostAxisSpread most spread of the likely middles of the leads, pitches
  * @param alike how close in score a second row must be to make the choice ambiguous
  * @param larger how many times longer a row must be to be preferred to another
  */
@@ -23,5 +24,6 @@ record AcceptanceTuning(
     @JsonProperty(required = true) double mostOutside,
     @JsonProperty(required = true) double leastPitchPx,
     @JsonProperty(required = true) double leastBodySide,
+    @JsonProperty(required = true) double mostAxisSpread,
     @JsonProperty(required = true) double alike,
     @JsonProperty(required = true) double larger) {}

@@ -31,6 +31,7 @@ final class LeadRefiner {
   private final double[][][] feet;
   private final double[][] typicalFoot;
   private final double axis;
+  private final double axisSpread;
   private final RowTuning.Spread spread;
   private final double pitchPx;
 
@@ -44,7 +45,9 @@ final class LeadRefiner {
     this.middle = (int) Math.round(1.1 * strip.perPitch());
     feet = across(ends.toe() - 0.4, ends.toe() - 0.05);
     typicalFoot = median(feet);
-    axis = axis(spread.axisWeights());
+    Choice choice = middleOfLeads(spread.axisWeights());
+    axis = (choice.row() - middle) / strip.perPitch();
+    axisSpread = choice.spread() / strip.perPitch();
   }
 
   /** Offset of the leads' middles from the lattice, common to the row. */
@@ -52,13 +55,17 @@ final class LeadRefiner {
     return axis;
   }
 
-  private double axis(Map<String, Double> weights) {
+  private Choice middleOfLeads(Map<String, Double> weights) {
     int half = strip.perPitch() / 2;
-    double column = Choice.of(axisCues().score(weights), middle - half, middle + half).row();
-    return (column - middle) / strip.perPitch();
+    return Choice.of(axisCues().score(weights), middle - half, middle + half);
   }
 
-  Cues axisCues() {
+  /** Spread of the likely places of {@link #axis}, pitches. */
+  double axisSpread() {
+    return axisSpread;
+  }
+
+  private Cues axisCues() {
     double from = ends.toe() + 0.05;
     double[][] land = median(across(from, Math.max(from, ends.landToe() - 0.03)));
     return AxisCues.of(typicalFoot, land, middle, strip.perPitch());

@@ -46,6 +46,12 @@ final class RowBuilder {
       map = map.after(new Homography(1, 0, located.refiner.axis(), 0, 1, 0, 0, 0, 1));
       located = locate(photo, map, zone, pitchPx);
     }
+    if (located.refiner.axisSpread() > tuning.acceptance().mostAxisSpread()) {
+      return new RowOutcome.NotFound(
+          "a row shows, but not exactly where the middles of its leads lie; light it evenly"
+              + " from all around, and see that it is sharp",
+          considered);
+    }
     double confidence = Math.max(upper, 1 - upper) * Math.max(0, Math.min(1, fit.score()));
     return found(located, pitchPx, confidence, considered);
   }

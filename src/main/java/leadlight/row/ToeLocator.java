@@ -25,8 +25,8 @@ record ToeLocator(double landToe, double toe, double heel, double landHeel, doub
     FoldProfile fold = new FoldProfile(strip, lattice, 0.14, 0.0375);
     double heel = Math.min(toeV, Math.max(zone.from(), heel(fold, toeV, pitchMm, tuning)));
     double landHeel = Math.max(zone.from(), heel - tuning.landBehindHeelMm() / pitchMm);
-    return new ToeLocator(
-        strip.v(land.row()), toeV, heel, landHeel, uToe(toe.spread() / strip.perPitch(), tuning));
+    double spread = toe.spread() / strip.perPitch();
+    return new ToeLocator(strip.v(land.row()), toeV, heel, landHeel, uToe(spread, tuning));
   }
 
   private static Choice landEnd(LengthProfiles p, Strip strip, Zone zone, ToeTuning tuning) {

@@ -13,8 +13,21 @@ class FolderNameTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "..", ".", "../../etc", "/etc", "a/b", "a\\b", "C:", "con", "nul.txt", "a\nb", "a\u0000b",
-        " a ", "a.", "\u202eabc", "=x|y?*\"<>"
+        "..",
+        ".",
+        "../../etc",
+        "/etc",
+        "a/b",
+        "a\\b",
+        "C:",
+        "con",
+        "nul.txt",
+        "a\nb",
+        "a\u0000b",
+        " a ",
+        "a.",
+        "\u202eabc",
+        "=x|y?*\"<>"
       })
   void noNameLeadsOutOfItsFolder(String name) {
     Path root = Path.of("/out/run");

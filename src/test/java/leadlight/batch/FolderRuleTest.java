@@ -54,8 +54,7 @@ class FolderRuleTest {
     "J/board 2/a.jpg, J, board 2, AS_RECEIVED, 1",
     "final/a.jpg, day, 1, FINAL, 1",
   })
-  void foldersSayJobBoardAndStage(
-      String path, String job, String board, Stage stage, int attempt) {
+  void foldersSayJobBoardAndStage(String path, String job, String board, Stage stage, int attempt) {
     assertThat(of(path, row(19)).subject()).isEqualTo(new Subject(job, board, stage, attempt));
   }
 

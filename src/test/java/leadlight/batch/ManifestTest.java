@@ -28,14 +28,12 @@ class ManifestTest {
   @Test
   void aLineSaysAllOfAPhoto() throws IOException {
     JobPhoto photo =
-        read(
-                "photo,job,board,stage,attempt,leads,pitch_mm,class\n"
-                    + "\"a, b.jpg\",\"job \"\"x\"\"\",left,after rework,2,19,0.5,3\n")
+        read("photo,job,board,stage,attempt,leads,pitch_mm,class\n"
+                + "\"a, b.jpg\",\"job \"\"x\"\"\",left,after rework,2,19,0.5,3\n")
             .get(0);
 
     assertThat(photo.photo()).isEqualTo(folder.resolve("a, b.jpg"));
-    assertThat(photo.subject())
-        .isEqualTo(new Subject("job \"x\"", "left", Stage.AFTER_REWORK, 2));
+    assertThat(photo.subject()).isEqualTo(new Subject("job \"x\"", "left", Stage.AFTER_REWORK, 2));
     assertThat(photo.row().leads()).isEqualTo(19);
     assertThat(photo.productClass()).isEqualTo(3);
   }

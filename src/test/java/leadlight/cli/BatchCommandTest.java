@@ -46,8 +46,16 @@ class BatchCommandTest {
     Object[] args =
         Stream.concat(
                 Stream.of(
-                    "batch", day, "--leads", 19, "--pitch", 0.5, "--out", folder.resolve("out"),
-                    "--record", folder.resolve("record")),
+                    "batch",
+                    day,
+                    "--leads",
+                    19,
+                    "--pitch",
+                    0.5,
+                    "--out",
+                    folder.resolve("out"),
+                    "--record",
+                    folder.resolve("record")),
                 Stream.of(more))
             .toArray();
     return Run.of(args);
@@ -148,14 +156,22 @@ class BatchCommandTest {
     assertThat(Run.of("record", "show", 1, "--record", record).out()).contains("sha256", "pin 19");
     assertThat(
             Run.of(
-                    "record", "overrule", 1, 3, "acceptable", "--reason", "seen", "--by", "Ada",
-                    "--record", record)
+                    "record",
+                    "overrule",
+                    1,
+                    3,
+                    "acceptable",
+                    "--reason",
+                    "seen",
+                    "--by",
+                    "Ada",
+                    "--record",
+                    record)
                 .status())
         .isZero();
     assertThat(Run.of("record", "export", csv, "--record", record).status()).isZero();
     assertThat(Run.of("record", "export", json, "--record", record).status()).isZero();
-    assertThat(Files.readAllLines(csv).stream().filter(line -> line.contains(",seen,")))
-        .hasSize(1);
+    assertThat(Files.readAllLines(csv).stream().filter(line -> line.contains(",seen,"))).hasSize(1);
     assertThat(Files.readString(json)).contains("\"reason\":\"seen\"");
     assertThat(Run.of("record", "verify", "--record", record).out())
         .isEqualTo("the record is sound\n");

@@ -68,8 +68,7 @@ class JobRecordTest {
                 new Finding(
                     FindingKind.BRIDGE, List.of(pin, pin + 1), verdict, 0.97, "e", "c", "meter it"))
             : List.of();
-    Optional<String> why =
-        verdict == Verdict.UNJUDGED ? Optional.of("glare") : Optional.empty();
+    Optional<String> why = verdict == Verdict.UNJUDGED ? Optional.of("glare") : Optional.empty();
     return new GradedJoint(
         new Joint(
             lead, Map.of(Measure.SIDE_OVERHANG, new Quantity(0.1, 0.02, Unit.MM)), List.of(), why),
@@ -80,8 +79,7 @@ class JobRecordTest {
 
   private ScoredPhoto scored() throws IOException {
     List<GradedJoint> joints =
-        List.of(
-            joint(1, Verdict.DEFECT), joint(2, Verdict.UNJUDGED), joint(3, Verdict.ACCEPTABLE));
+        List.of(joint(1, Verdict.DEFECT), joint(2, Verdict.UNJUDGED), joint(3, Verdict.ACCEPTABLE));
     RowOutcome.Found row =
         new RowOutcome.Found(
             new Homography(40, 0, 5, 0, 40, 6, 0, 0, 1),
@@ -104,14 +102,7 @@ class JobRecordTest {
             1,
             Optional.of("2026-03-01T11:59:00"));
     return new ScoredPhoto(
-        info,
-        SETTINGS,
-        row,
-        joints,
-        Verdict.DEFECT,
-        List.of("Closer."),
-        List.of("x"),
-        List.of());
+        info, SETTINGS, row, joints, Verdict.DEFECT, List.of("Closer."), List.of("x"), List.of());
   }
 
   private NewScoring scoring(boolean again) throws IOException {
@@ -163,8 +154,7 @@ class JobRecordTest {
       long id = record.add(run(record, "one"), scoring(false));
       Overrule opinion =
           new Overrule(Verdict.ACCEPTABLE, Optional.empty(), "a reflection", "Grace", NOON);
-      BenchResult bench =
-          new BenchResult(BenchTest.METER, "ok", OptionalInt.of(2), "Grace", NOON);
+      BenchResult bench = new BenchResult(BenchTest.METER, "ok", OptionalInt.of(2), "Grace", NOON);
 
       record.overrule(id, 1, opinion);
       record.bench(id, 1, bench);

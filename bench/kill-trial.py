@@ -29,6 +29,15 @@ def day(folder, photos):
         (place / "row.jpg").symlink_to(samples / SAMPLES[i % 3])
 
 
+def recorded(folder):
+    try:
+        path = folder / "record" / "leadlight.sqlite"
+        with sqlite3.connect(f"file:{path}?mode=ro", uri=True) as db:
+            return db.execute("SELECT count(*) FROM scoring").fetchone()[0]
+    except sqlite3.Error:
+        return 0
+
+
 def trouble(folder, total=None):
     found = []
     record = folder / "record" / "leadlight.sqlite"
@@ -77,11 +86,12 @@ def main(folder, kills=50, photos=120, seed=1):
     began = time.time()
     while killed < kills:
         run = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
-        if killed % 5:  # most while it is at work, the others at any moment from its start
-            while run.poll() is None and not list((folder / "out").glob("*/.unfinished")):
-                time.sleep(0.02)
+        before = recorded(folder)
+        # Most while it adds photos, each fifth at any moment from its start.
+        while killed % 5 and run.poll() is None and recorded(folder) <= before:
+            time.sleep(0.02)
         try:
-            run.wait(dice.uniform(0, 4))
+            run.wait(dice.uniform(0, 2))
             # It came to its end: everything again, so that there is work to be broken off.
             shutil.rmtree(folder / "out")
             shutil.rmtree(folder / "record")

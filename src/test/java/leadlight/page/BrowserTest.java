@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import leadlight.model.ScoredPhoto;
 import leadlight.text.LengthUnit;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -24,6 +25,11 @@ import org.junit.jupiter.api.Test;
  * and axe-core. Screenshots and printed PDFs stay in {@code target/pages} to be looked at.
  */
 class BrowserTest {
+
+  @AfterAll
+  static void release() {
+    ScoredRow.closeAll();
+  }
 
   private static final Path CHECKS = Path.of("src/test/browser");
   private static final Path PAGES = Path.of("target/pages");
@@ -54,7 +60,7 @@ class BrowserTest {
 
   private static void page(String name, ScoredPhoto scored, String language) throws IOException {
     PhotoPage page = new PhotoPage(ScoredRow.context(language, LengthUnit.MM));
-    Files.write(PAGES.resolve(name), page.html(scored, ScoredRow.PHOTO.frame()));
+    Files.write(PAGES.resolve(name), page.html(scored, ScoredRow.frame()));
   }
 
   private static void sheet(String name) throws IOException {
@@ -66,7 +72,7 @@ class BrowserTest {
                 Optional.of(ScoredRow.HOSTILE),
                 Optional.of(ScoredRow.HOSTILE)),
             Optional.empty(),
-            new CustomerSheet.Shot(ScoredRow.SCORED, ScoredRow.PHOTO.frame()));
+            new CustomerSheet.Shot(ScoredRow.SCORED, ScoredRow.frame()));
     Files.write(PAGES.resolve(name), sheet.html());
   }
 

@@ -9,12 +9,18 @@ import leadlight.text.LengthUnit;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 class CustomerSheetTest {
 
+  @AfterAll
+  static void release() {
+    ScoredRow.closeAll();
+  }
+
   private static CustomerSheet sheet(String language, Optional<String> signedBy) {
-    CustomerSheet.Shot shot = new CustomerSheet.Shot(ScoredRow.SCORED, ScoredRow.PHOTO.frame());
+    CustomerSheet.Shot shot = new CustomerSheet.Shot(ScoredRow.SCORED, ScoredRow.frame());
     return new CustomerSheet(
         ScoredRow.context(language, LengthUnit.MM),
         new SheetRequest(Optional.of(ScoredRow.HOSTILE), Optional.of("\u677f 7"), signedBy),

@@ -20,13 +20,13 @@ import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
+import leadlight.vision.Frame;
 
 /** A sample photo, truly scored once, and variations of the result. */
 final class ScoredRow {
 
   static final Connector CONNECTOR = ConnectorLibrary.builtIn().find("video-a-19-slots");
-  static final Photo PHOTO =
-      new PhotoReader().read(Path.of("sample-images/base-station-video-mixed.jpg"));
+  private static final List<Photo> OPEN = new ArrayList<>();
   static final ScoredPhoto SCORED = score();
 
   /** A name that tries to run, to break out of its place and to turn the text around. */
@@ -35,11 +35,29 @@ final class ScoredRow {
 
   private ScoredRow() {}
 
+  /** The sample, to be released by {@link #closeAll} when the test class ends. */
+  static synchronized Frame frame() {
+    Photo photo = read();
+    OPEN.add(photo);
+    return photo.frame();
+  }
+
+  static synchronized void closeAll() {
+    OPEN.forEach(Photo::close);
+    OPEN.clear();
+  }
+
+  private static Photo read() {
+    return new PhotoReader().read(Path.of("sample-images/base-station-video-mixed.jpg"));
+  }
+
   private static ScoredPhoto score() {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
     Settings settings =
         new Settings(CONNECTOR.rowSpec(0, OptionalInt.empty()), 2, limits.id(), Optional.empty());
-    return new PhotoScorer(settings, limits).score(PHOTO);
+    try (Photo photo = read()) {
+      return new PhotoScorer(settings, limits).score(photo);
+    }
   }
 
   static PageContext context(String language, LengthUnit unit) {

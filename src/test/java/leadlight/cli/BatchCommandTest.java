@@ -27,7 +27,7 @@ class BatchCommandTest {
   @BeforeEach
   void day() throws IOException {
     day = folder.resolve("day");
-    put("logger-sensor-open.jpg", "=cmd <b> \u6c34\n/port/as received/row.jpg");
+    put("base-station-video-mixed.jpg", "=cmd <b> \u6c34\n/port/as received/row.jpg");
     put("base-station-video-good.jpg", "=cmd <b> \u6c34\n/port/after rework/row.jpg");
   }
 

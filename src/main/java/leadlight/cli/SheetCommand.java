@@ -22,8 +22,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "sheet",
     description = {
-      "Makes a page for the customer, before and after in plain words:",
-      "PHOTO.sheet.html and PHOTO.sheet.pdf. Sheets of that name are replaced."
+      "Makes a page for the customer, before and after in plain words.",
+      "Writes PHOTO.sheet.html and PHOTO.sheet.pdf. Sheets of that name are replaced."
     },
     mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {

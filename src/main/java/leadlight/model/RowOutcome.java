@@ -18,7 +18,8 @@ public sealed interface RowOutcome {
    * @param scalePxPerMm pixels per millimetre along the row, from the known pitch
    * @param bodySide where the body lies in the picture
    * @param confidence 0 to 1
-   * @param tiltRad estimated tilt of the board against the view axis; 0 if none shows
+   * @param tiltRad tilt of the board against the view axis; 0, since it is not measured yet, and
+   *     hence not reported
    * @param considered the rows that were looked at, best first
    */
   record Found(

@@ -143,7 +143,7 @@ final class ScoringWriter {
         found.map(RowOutcome.Found::scalePxPerMm).orElse(null),
         found.map(row -> row.bodySide().id()).orElse(null),
         found.map(RowOutcome.Found::confidence).orElse(null),
-        found.map(RowOutcome.Found::tiltRad).orElse(null),
+        null,
         found.map(row -> JsonText.of(row.mmToPx().rowMajor())).orElse(null),
         JsonText.of(scoring.scored().fitness()));
   }

@@ -131,7 +131,6 @@ final class JsonReport {
       fields.number("scale_px_per_mm", found.scalePxPerMm(), 4);
       fields.text("body_side", found.bodySide().id());
       fields.number("confidence", found.confidence(), 4);
-      fields.number("tilt_deg", Math.toDegrees(found.tiltRad()), 3);
       fields.map("mm_to_px", found.mmToPx().rowMajor());
     } else if (row instanceof RowOutcome.NotFound none) {
       fields.text("reason", none.reason());

@@ -1,0 +1,168 @@
+package leadlight.record;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.ZonedDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import leadlight.data.JsonText;
+import leadlight.model.FindingKind;
+import leadlight.model.Verdict;
+import org.jdbi.v3.core.Handle;
+
+/** Reads and writes sittings and answers; runs within a transaction. */
+final class DrillBook {
+
+  private static final String SITTINGS =
+      "SELECT s.*, t.name AS person FROM sitting s JOIN trainee t ON t.id = s.trainee_id ";
+
+  /** The last line of each pin, of cards in their order. */
+  private static final String ANSWERS =
+      "SELECT a.*, s.zone FROM drill_answer a JOIN sitting s ON s.id = a.sitting_id"
+          + " WHERE a.sitting_id = ? AND a.id = (SELECT max(l.id) FROM drill_answer l"
+          + " WHERE l.sitting_id = a.sitting_id AND l.card = a.card AND l.pin = a.pin)"
+          + " ORDER BY a.card, a.pin";
+
+  private final Handle handle;
+
+  DrillBook(Handle handle) {
+    this.handle = handle;
+  }
+
+  Sitting sit(String person, Sitting.DeckId deck, ZonedDateTime at) {
+    Optional<Sitting> open =
+        handle
+            .select(
+                SITTINGS
+                    + "WHERE t.name = ? AND s.deck_key = ? AND s.own_work = ?"
+                    + " AND s.ended_at IS NULL ORDER BY s.id DESC LIMIT 1",
+                person,
+                deck.key(),
+                deck.ownWork())
+            .map((row, context) -> sitting(row))
+            .findOne();
+    return open.orElseGet(() -> begin(person, deck, at));
+  }
+
+  private Sitting begin(String person, Sitting.DeckId deck, ZonedDateTime at) {
+    handle.execute("INSERT OR IGNORE INTO trainee (name) VALUES (?)", person);
+    handle.execute(
+        "INSERT INTO sitting"
+            + " (trainee_id, own_work, deck_key, deck_name, cards, started_at, zone)"
+            + " SELECT id, ?, ?, ?, ?, ?, ? FROM trainee WHERE name = ?",
+        deck.ownWork(),
+        deck.key(),
+        deck.name(),
+        deck.cards(),
+        ScoringWriter.time(at),
+        at.getZone().getId(),
+        person);
+    return handle
+        .select(SITTINGS + "WHERE s.id = last_insert_rowid()")
+        .map((row, context) -> sitting(row))
+        .one();
+  }
+
+  List<Sitting> sittings(String person) {
+    return handle
+        .select(SITTINGS + "WHERE t.name = ? ORDER BY s.id", person)
+        .map((row, context) -> sitting(row))
+        .list();
+  }
+
+  void add(long sitting, DrillAnswer answer) {
+    handle.execute(
+        "INSERT INTO drill_answer (sitting_id, card, pin, item, verdict, finding, truth,"
+            + " truth_findings, tool, tool_findings, took_ms, given_at)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        sitting,
+        answer.card(),
+        answer.pin(),
+        answer.item(),
+        answer.said().id(),
+        answer.finding().map(FindingKind::id).orElse(null),
+        answer.truth().orElse(null),
+        ids(answer.truthFindings()),
+        answer.tool().map(Verdict::id).orElse(null),
+        ids(answer.toolFindings()),
+        answer.tookMs(),
+        ScoringWriter.time(answer.at()));
+  }
+
+  void tell(long sitting, int card, ZonedDateTime at) {
+    String time = ScoringWriter.time(at);
+    handle.execute("INSERT OR IGNORE INTO drill_told VALUES (?, ?, ?)", sitting, card, time);
+    handle.execute(
+        "UPDATE sitting SET ended_at = ? WHERE id = ? AND ended_at IS NULL"
+            + " AND cards = (SELECT count(*) FROM drill_told WHERE sitting_id = sitting.id)",
+        time,
+        sitting);
+  }
+
+  List<DrillAnswer> answers(long sitting) {
+    return handle.select(ANSWERS, sitting).map((row, context) -> answer(row)).list();
+  }
+
+  Set<Integer> told(long sitting) {
+    return new TreeSet<>(
+        handle
+            .select("SELECT card FROM drill_told WHERE sitting_id = ?", sitting)
+            .mapTo(Integer.class)
+            .list());
+  }
+
+  int erase(String person) {
+    handle.execute("PRAGMA secure_delete = ON");
+    int sittings = sittings(person).size();
+    handle.execute("DELETE FROM trainee WHERE name = ?", person);
+    return sittings;
+  }
+
+  private static String ids(List<FindingKind> kinds) {
+    return JsonText.of(kinds.stream().map(FindingKind::id).toList());
+  }
+
+  private static List<FindingKind> kinds(String ids) {
+    return Arrays.stream(JsonText.read(ids, String[].class)).map(DrillBook::kind).toList();
+  }
+
+  private static FindingKind kind(String id) {
+    return Ids.of(FindingKind.class, FindingKind::id, id);
+  }
+
+  private static Verdict verdict(String id) {
+    return Ids.of(Verdict.class, Verdict::id, id);
+  }
+
+  private static Sitting sitting(ResultSet row) throws SQLException {
+    String zone = row.getString("zone");
+    return new Sitting(
+        row.getLong("id"),
+        row.getString("person"),
+        new Sitting.DeckId(
+            row.getString("deck_key"),
+            row.getString("deck_name"),
+            row.getInt("cards"),
+            row.getBoolean("own_work")),
+        ScoringReader.time(row.getString("started_at"), zone),
+        Optional.ofNullable(row.getString("ended_at")).map(at -> ScoringReader.time(at, zone)));
+  }
+
+  private static DrillAnswer answer(ResultSet row) throws SQLException {
+    return new DrillAnswer(
+        row.getInt("card"),
+        row.getInt("pin"),
+        row.getString("item"),
+        verdict(row.getString("verdict")),
+        Optional.ofNullable(row.getString("finding")).map(DrillBook::kind),
+        Optional.ofNullable(row.getString("truth")),
+        kinds(row.getString("truth_findings")),
+        Optional.ofNullable(row.getString("tool")).map(DrillBook::verdict),
+        kinds(row.getString("tool_findings")),
+        row.getLong("took_ms"),
+        ScoringReader.time(row.getString("given_at"), row.getString("zone")));
+  }
+}

@@ -1,0 +1,87 @@
+package leadlight.record;
+
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Set;
+import leadlight.model.UserError;
+
+/**
+ * The trainees' part of the record in a folder. An answer is on the disk when {@link #answer}
+ * returns. May be used by several threads and programs at once, as {@link JobRecord} may.
+ *
+ * <p>Every method throws {@link UserError} if the file cannot be read or written.
+ */
+public final class DrillRecord implements AutoCloseable {
+
+  private final Database database;
+
+  private DrillRecord(Database database) {
+    this.database = database;
+  }
+
+  /** Opens the record of a folder; makes both if they are not there. */
+  public static DrillRecord open(Path folder) {
+    return new DrillRecord(Database.open(folder));
+  }
+
+  /** The person's unfinished sitting at a deck, or else a new one. */
+  public Sitting sit(String person, Sitting.DeckId deck, ZonedDateTime at) {
+    return database.write(handle -> new DrillBook(handle).sit(person, deck, at));
+  }
+
+  /** Adds an answer; an earlier one to the same pin no longer counts. */
+  public void answer(long sitting, DrillAnswer answer) {
+    database.write(
+        handle -> {
+          new DrillBook(handle).add(sitting, answer);
+          return null;
+        });
+  }
+
+  /** Marks a card as told; the last one ends the sitting. */
+  public void tell(long sitting, int card, ZonedDateTime at) {
+    database.write(
+        handle -> {
+          new DrillBook(handle).tell(sitting, card, at);
+          return null;
+        });
+  }
+
+  /** The answers of a sitting that count, by card and pin. */
+  public List<DrillAnswer> answers(long sitting) {
+    return database.read(handle -> new DrillBook(handle).answers(sitting));
+  }
+
+  /** Numbers of the cards that were told. */
+  public Set<Integer> told(long sitting) {
+    return database.read(handle -> new DrillBook(handle).told(sitting));
+  }
+
+  /** A person's sittings, oldest first. */
+  public List<Sitting> sittings(String person) {
+    return database.read(handle -> new DrillBook(handle).sittings(person));
+  }
+
+  /** Everybody who sat, by name. */
+  public List<String> people() {
+    return database.read(
+        handle ->
+            handle.select("SELECT name FROM trainee ORDER BY name").mapTo(String.class).list());
+  }
+
+  /**
+   * Takes a person and all their sittings and answers out of the record; the place on the disk is
+   * overwritten ("PRAGMA secure_delete").
+   *
+   * @return how many sittings are gone
+   */
+  public int erase(String person) {
+    return database.write(handle -> new DrillBook(handle).erase(person));
+  }
+
+  @Override
+  public void close() {
+    database.close();
+  }
+}

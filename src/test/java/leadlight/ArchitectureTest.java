@@ -38,6 +38,7 @@ class ArchitectureTest {
           Map.entry("photo", Set.of("model", "data", "vision")),
           Map.entry("row", Set.of("model", "vision", "data")),
           Map.entry("joint", Set.of("model", "vision", "data")),
+          Map.entry("reader", Set.of("model", "vision", "data")),
           Map.entry("connector", Set.of("model", "data")),
           Map.entry("grade", Set.of("model", "data")),
           Map.entry("report", Set.of("model", "data", "vision", "text")),

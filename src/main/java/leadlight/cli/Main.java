@@ -45,6 +45,9 @@ public final class Main {
             .addSubcommand(new TrialCommand(streams))
             .addSubcommand(new ConnectorCommand())
             .addSubcommand(scene(streams))
+            .addSubcommand(
+                new CommandLine(new ReaderCommand())
+                    .addSubcommand(new ReaderCommand.PatchesCommand(streams)))
             .addSubcommand(sample(streams))
             .addSubcommand(new AgreeCommand(streams))
             .addSubcommand(new GaugeCommand(streams))

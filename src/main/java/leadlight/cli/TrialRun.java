@@ -97,7 +97,7 @@ final class TrialRun {
   }
 
   private Runnable withTruth(PhotoTruth truth, Photo photo) {
-    PhotoScorer scorer = scorer(plain(truth.leads(), truth.pitchMm()));
+    PhotoScorer scorer = scorer(plain(truth.leads(), truth.pitchMm()), limits);
     ScoredPhoto scored =
         truePositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
     PhotoOutcome outcome = Comparison.of(truth, scored);
@@ -118,11 +118,7 @@ final class TrialRun {
   }
 
   private Runnable withNote(RowNote note, Photo photo) {
-    RowSpec row =
-        note.uneven()
-            ? ConnectorLibrary.builtIn().find(UNEVEN).rowSpec(0, OptionalInt.empty())
-            : plain(note.leads(), note.pitchMm());
-    PhotoScorer scorer = scorer(row);
+    PhotoScorer scorer = scorer(row(note), limits);
     ScoredPhoto scored = scorer.score(photo);
     NoteOutcome outcome = NoteComparison.of(note, scored);
     List<Map<String, Double>> features = features(scorer, photo, scored);
@@ -134,11 +130,25 @@ final class TrialRun {
     };
   }
 
+  /** The row that a user would ask for. */
+  static RowSpec row(TrialPhoto trial) {
+    return trial
+        .truth()
+        .map(truth -> plain(truth.leads(), truth.pitchMm()))
+        .orElseGet(() -> row(trial.note().orElseThrow()));
+  }
+
+  private static RowSpec row(RowNote note) {
+    return note.uneven()
+        ? ConnectorLibrary.builtIn().find(UNEVEN).rowSpec(0, OptionalInt.empty())
+        : plain(note.leads(), note.pitchMm());
+  }
+
   private static RowSpec plain(int leads, double pitchMm) {
     return RowSpec.plain(leads, pitchMm, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  private PhotoScorer scorer(RowSpec row) {
+  static PhotoScorer scorer(RowSpec row, AcceptanceSet limits) {
     Settings settings = new Settings(row, TRUE_CLASS, limits.id(), Optional.empty());
     return new PhotoScorer(settings, limits);
   }

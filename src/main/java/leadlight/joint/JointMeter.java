@@ -10,8 +10,10 @@ import leadlight.model.Joint;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.RowOutcome;
+import leadlight.model.RowPictures;
 import leadlight.model.RowSpec;
 import leadlight.model.RowView;
+import leadlight.model.SolderChances;
 import leadlight.vision.Frame;
 
 /**
@@ -29,8 +31,9 @@ public final class JointMeter {
    *
    * @param joints the joints, pin 1 first
    * @param view what people are shown of them
+   * @param pictures what the second reader looks at
    */
-  public record MeasuredRow(List<Joint> joints, RowView view) {
+  public record MeasuredRow(List<Joint> joints, RowView view, RowPictures pictures) {
 
     /** Copies the list. */
     public MeasuredRow {
@@ -41,7 +44,10 @@ public final class JointMeter {
   /** Measures all joints. */
   public MeasuredRow measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
     RowSignals signals = RowSignals.of(frame, spec, row);
-    return new MeasuredRow(joints(frame, spec, signals), new RowViewMaker(signals).view());
+    return new MeasuredRow(
+        joints(frame, spec, signals),
+        new RowViewMaker(signals).view(),
+        RowPicturesMaker.of(signals.patches(), signals.light()));
   }
 
   private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {
@@ -59,7 +65,8 @@ public final class JointMeter {
       Optional<String> unfit = fitness.unfitBecause(limits);
       boolean covered = covers.covers(i);
       Map<Measure, Quantity> size = rowSizes.get(i);
-      List<Evidence> evidence = new ArrayList<>(solder.of(i, unfit.isEmpty()));
+      SolderChances chances = solder.chances(i);
+      List<Evidence> evidence = new ArrayList<>(solder.of(i, chances, unfit.isEmpty()));
       if (unfit.isEmpty()) {
         List<Evidence> others = List.copyOf(evidence);
         evidence.addAll(dirt.of(i, others));
@@ -70,7 +77,9 @@ public final class JointMeter {
               patch.lead(),
               measures(size, fitness),
               covered ? List.of() : evidence,
-              covered ? Optional.of(Covers.REASON) : unfit));
+              covered ? Optional.of(Covers.REASON) : unfit,
+              Optional.of(chances),
+              Optional.empty()));
     }
     return joints;
   }
@@ -90,5 +99,10 @@ public final class JointMeter {
    */
   public List<Map<String, Double>> features(Frame frame, RowSpec spec, RowOutcome.Found row) {
     return RowSignals.of(frame, spec, row).flat();
+  }
+
+  /** What the second reader looks at, without the measures. */
+  public RowPictures pictures(Frame frame, RowSpec spec, RowOutcome.Found row) {
+    return RowSignals.pictures(frame, spec, row);
   }
 }

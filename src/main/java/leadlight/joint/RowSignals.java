@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import leadlight.model.RowOutcome;
+import leadlight.model.RowPictures;
 import leadlight.model.RowSpec;
 import leadlight.vision.Frame;
 
@@ -45,6 +46,13 @@ record RowSignals(
     List<Signals> gaps = new GapSignals(spec, levelled, geometry).measure();
     RowRelative.add(gaps, List.of());
     return new RowSignals(patches, geometry, light, joints, gaps);
+  }
+
+  /** The joints' pictures alone. */
+  static RowPictures pictures(Frame photo, RowSpec spec, RowOutcome.Found row) {
+    List<JointPatch> patches = placed(photo, spec, row);
+    RowGeometry geometry = new GeometryFinder(spec, patches).find();
+    return RowPicturesMaker.of(patches, RowLight.of(patches, geometry));
   }
 
   /** Joints straightened about their leads, displaced leads found first. */

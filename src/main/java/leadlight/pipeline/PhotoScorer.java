@@ -10,6 +10,7 @@ import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
+import leadlight.model.RowPictures;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.Verdict;
@@ -73,5 +74,10 @@ public final class PhotoScorer {
   /** The numbers that the judgement of each joint rests on, pin 1 first, in a fixed order. */
   public List<Map<String, Double>> features(Photo photo, RowOutcome.Found row) {
     return meter.features(photo.frame(), settings.row(), row);
+  }
+
+  /** The small pictures of the joints that the second reader looks at. */
+  public RowPictures pictures(Photo photo, RowOutcome.Found row) {
+    return meter.pictures(photo.frame(), settings.row(), row);
   }
 }

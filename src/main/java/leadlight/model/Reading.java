@@ -1,0 +1,16 @@
+package leadlight.model;
+
+/**
+ * What the second reader says of one joint.
+ *
+ * @param chances its opinion on the solder
+ * @param strangeness how unlike the joints that it learned from, 0 (like them) to 1
+ * @param unlike true if it is too unlike them for the opinion to count
+ */
+public record Reading(SolderChances chances, double strangeness, boolean unlike) {
+
+  /** Refuses a strangeness outside 0 to 1. */
+  public Reading {
+    Checks.within("strangeness", strangeness, 0, 1);
+  }
+}

@@ -9,10 +9,11 @@ final class BodyBox {
 
   final double faceV;
   final double topZ;
-  private final SceneSpec.Body body;
+  private final BodySpec body;
   private final double left;
   private final double right;
   private final long seed;
+  private final BodyMarks marks;
 
   BodyBox(RowLayout row) {
     this.body = row.spec.body();
@@ -21,6 +22,7 @@ final class BodyBox {
     this.left = -body.overEndMm();
     this.right = row.part.landsAtMm()[row.leads() - 1] + body.overEndMm();
     this.seed = row.spec.seed();
+    this.marks = new BodyMarks(row.spec);
   }
 
   boolean shell() {
@@ -90,6 +92,10 @@ final class BodyBox {
         hit.paint(Material.STEEL);
         hit.surface = Shader.LAND;
         texture(hit, 0.03);
+        brushed(hit);
+        if (hit.nz > 0.99) {
+          marks.shell(hit, back - hit.v);
+        }
         return true;
       }
     }
@@ -98,6 +104,14 @@ final class BodyBox {
       hit.paint(body.material());
       hit.surface = body.material().metal ? Shader.LAND : Shader.MATTE;
       texture(hit, body.material().metal ? 0.03 : 0.10);
+      if (body.material().metal) {
+        brushed(hit);
+      } else {
+        grain(hit);
+        if (hit.nz > 0.95) {
+          marks.plastic(hit, faceV - hit.v);
+        }
+      }
       hit.plain &= !nearShell;
       return true;
     }
@@ -109,6 +123,24 @@ final class BodyBox {
         hit.nu + slope * Grain.cloud(seed + 31, 18 * hit.u, 18 * (hit.v + hit.z)),
         hit.nv + slope * Grain.cloud(seed + 32, 18 * hit.u, 18 * (hit.v + hit.z)),
         hit.nz);
+  }
+
+  /** Fine lines along the sheet's rolling direction. */
+  private void brushed(Hit hit) {
+    double line = 0.05 * Grain.smooth(seed + 34, 3 * hit.u, 55 * hit.v);
+    double worn = 0.92 + 0.08 * Grain.cloud(seed + 35, 0.7 * hit.u, 1.1 * hit.v);
+    hit.normal(hit.nu, hit.nv + line, hit.nz);
+    hit.scale(worn, worn, worn);
+  }
+
+  /** The mould's spark-eroded texture, and the uneven shade of filled plastic. */
+  private void grain(Hit hit) {
+    double x = 34 * hit.u;
+    double y = 34 * (hit.v + hit.z);
+    double rough = 0.14 * Grain.smooth(seed + 36, x, y);
+    double shade = 1 + 0.10 * Grain.smooth(seed + 37, x, y) + 0.05 * Grain.cloud(seed + 38, hit.u, y / 34);
+    hit.normal(hit.nu + rough, hit.nv + 0.14 * Grain.smooth(seed + 39, x, y), hit.nz);
+    hit.scale(shade, shade, shade);
   }
 
   private boolean box(double[] ray, double top, double from, double to, double face, Hit hit) {

@@ -6,6 +6,9 @@ import java.util.SplittableRandom;
 /** Seeded choices. */
 final class Dice {
 
+  /** Share of draws in each outer part of a range of four. */
+  private static final double TAIL = 0.12;
+
   private final SplittableRandom random;
 
   Dice(long seed) {
@@ -24,13 +27,27 @@ final class Dice {
     return least + (most - least) * random.nextDouble();
   }
 
+  /** Even over {least, most}; {least, from, to, most} says where most draws lie. */
   double even(double[] range) {
-    return even(range[0], range[1]);
+    double[] part = part(range);
+    return even(part[0], part[1]);
   }
 
-  /** Even in the logarithm. */
+  /** As {@link #even(double[])}, but in the logarithm. */
   double scale(double[] range) {
-    return range[0] * Math.pow(range[1] / range[0], random.nextDouble());
+    double[] part = part(range);
+    return part[0] * Math.pow(part[1] / part[0], random.nextDouble());
+  }
+
+  private double[] part(double[] range) {
+    if (range.length == 2) {
+      return range;
+    }
+    double at = random.nextDouble();
+    double below = range[1] > range[0] ? TAIL : 0;
+    double above = range[3] > range[2] ? TAIL : 0;
+    int k = at < below ? 0 : at < 1 - above ? 1 : 2;
+    return new double[] {range[k], range[k + 1]};
   }
 
   double sign() {

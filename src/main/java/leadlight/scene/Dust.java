@@ -6,7 +6,7 @@ import java.util.List;
 final class Dust {
 
   private final RowLayout row;
-  private final List<SceneSpec.Dirt> dirt;
+  private final List<Dirt> dirt;
   private final long seed;
 
   Dust(RowLayout row) {
@@ -17,8 +17,8 @@ final class Dust {
 
   double heightAt(double u, double v) {
     double h = 0;
-    for (SceneSpec.Dirt d : dirt) {
-      if (d.kind() == SceneSpec.DirtKind.BALL) {
+    for (Dirt d : dirt) {
+      if (d.kind() == DirtKind.BALL) {
         double r2 = sq(u - d.uMm()) + sq(v - d.vMm());
         if (r2 < sq(d.sizeMm())) {
           h = Math.max(h, d.sizeMm() + Math.sqrt(sq(d.sizeMm()) - r2));
@@ -30,7 +30,7 @@ final class Dust {
 
   /** True inside a pit of the joint's toe fillet. */
   boolean pitted(int i, double u, double v) {
-    double radius = row.spec.joints().get(i).voids();
+    double radius = row.spec.joints().get(i).pitMm();
     if (radius <= 0) {
       return false;
     }
@@ -43,18 +43,18 @@ final class Dust {
   /** Balls and fibres in front of what was met. */
   void meet(double[] ray, Hit hit) {
     for (int k = 0; k < dirt.size(); k++) {
-      SceneSpec.Dirt d = dirt.get(k);
+      Dirt d = dirt.get(k);
       double near = Math.sqrt(sq(hit.u - d.uMm()) + sq(hit.v - d.vMm()));
       hit.plain &= near > 1.5 * d.sizeMm() + 0.3;
-      if (d.kind() == SceneSpec.DirtKind.BALL) {
+      if (d.kind() == DirtKind.BALL) {
         ball(ray, d, hit);
-      } else if (d.kind() == SceneSpec.DirtKind.FIBRE) {
+      } else if (d.kind() == DirtKind.FIBRE) {
         fibre(ray, d, k, hit);
       }
     }
   }
 
-  private static void ball(double[] ray, SceneSpec.Dirt d, Hit hit) {
+  private static void ball(double[] ray, Dirt d, Hit hit) {
     double z = d.sizeMm();
     double u = 0;
     double v = 0;
@@ -78,7 +78,7 @@ final class Dust {
     }
   }
 
-  private void fibre(double[] ray, SceneSpec.Dirt d, int k, Hit hit) {
+  private void fibre(double[] ray, Dirt d, int k, Hit hit) {
     double z = Math.max(0.02, hit.z + 0.02);
     double u = ray[0] + ray[2] * z - d.uMm();
     double v = ray[1] + ray[3] * z - d.vMm();
@@ -104,9 +104,9 @@ final class Dust {
   /** Amber residue over metal and board, scorch on the plastic. */
   void stain(Hit hit) {
     for (int k = 0; k < dirt.size(); k++) {
-      SceneSpec.Dirt d = dirt.get(k);
-      boolean residue = d.kind() == SceneSpec.DirtKind.RESIDUE;
-      if (!residue && d.kind() != SceneSpec.DirtKind.SCORCH) {
+      Dirt d = dirt.get(k);
+      boolean residue = d.kind() == DirtKind.RESIDUE;
+      if (!residue && d.kind() != DirtKind.SCORCH) {
         continue;
       }
       double r =
@@ -119,6 +119,7 @@ final class Dust {
       double rim = 1 + 0.8 * Math.max(0, 1 - 6 * Math.abs(reach - r));
       double a = d.strength() * depth * (residue ? rim : 1);
       hit.scale(Math.exp(-0.35 * a), Math.exp(-0.9 * a), Math.exp(-2.2 * a));
+      hit.film = residue ? Math.max(hit.film, a) : hit.film;
       if (residue && hit.surface != Shader.MATTE) {
         hit.normal(
             hit.nu + 0.1 * a * Grain.cloud(seed + 90, 12 * hit.u, 12 * hit.v),

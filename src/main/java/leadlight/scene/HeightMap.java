@@ -18,10 +18,14 @@ final class HeightMap {
     this.height = Math.max(2, (int) Math.ceil((vEnd - v0) / cellMm));
     this.z = new float[width * height];
     this.tall = new boolean[width * height];
+    this.busy = new boolean[width * height];
   }
 
   /** Marks where the body stands; {@link #low} leaves it out. */
   final boolean[] tall;
+
+  /** Cells that something beside the row may shade. */
+  final boolean[] busy;
 
   /** Rows from here on lie beyond the reach of leads and solder. */
   int lastRow;
@@ -47,7 +51,8 @@ final class HeightMap {
 
   /** True where no lead or solder can be near. */
   boolean lonely(int x, int y) {
-    return tall[y * width + x] || y > lastRow || x < firstColumn || x > lastColumn;
+    int k = y * width + x;
+    return tall[k] || !busy[k] && (y > lastRow || x < firstColumn || x > lastColumn);
   }
 
   double column(double u) {

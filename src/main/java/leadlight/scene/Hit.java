@@ -13,6 +13,9 @@ final class Hit {
   double blue;
   int surface;
 
+  /** Clear resin over whatever was met, 0 for none. */
+  double film;
+
   /** True if nothing changes within a pixel's width, so that one line of sight will do. */
   boolean plain;
 

@@ -13,6 +13,9 @@ final class Horizon {
   private static final int[] STEPS = {1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 17, 20, 24, REACH};
   private static final double SAME_LEVEL_MM = 0.04;
 
+  /** Above this share of its light a sector counts as clear. */
+  private static final double CLEAR = 0.99;
+
   private final HeightMap map;
   private final BodyBox body;
   private final Light light;
@@ -97,7 +100,7 @@ final class Horizon {
   }
 
   /**
-   * Writes the sine of the horizon's elevation and the visible share of each sector's light;
+   * Writes the horizon's {@link #sine rank} and the visible share of each sector's light;
    * returns false where nothing stands above. Only neighbours on the surface's own level count, so
    * that a lead's edge stays sharp.
    */
@@ -124,6 +127,12 @@ final class Horizon {
     return light(horizon, total, share);
   }
 
+  /** Sine of the elevation whose tangent has a rank. */
+  static double sine(double rank) {
+    double flat = 1 - rank;
+    return rank / Math.sqrt(rank * rank + flat * flat);
+  }
+
   private boolean light(double[] horizon, double total, double[] share) {
     boolean blocked = false;
     for (int s = 0; s < Light.SECTORS; s++) {
@@ -132,14 +141,13 @@ final class Horizon {
     }
     for (int s = 0; s < Light.SECTORS; s++) {
       double level = skyline[s] / total / 255;
-      double flat = 1 - level;
-      horizon[s] = level / Math.sqrt(level * level + flat * flat);
+      horizon[s] = level;
       double bin = level * (BINS - 1);
       int k = (int) bin;
       double f = bin - k;
       int at = s * (BINS + 1) + k;
       share[s] = above[at] * (1 - f) + above[at + 1] * f;
-      blocked |= level > 0.01;
+      blocked |= share[s] < CLEAR;
     }
     return blocked;
   }

@@ -25,16 +25,16 @@ final class JointJudge {
   private JointJudge() {}
 
   static Truth.JointTruth truth(RowLayout row, Projection camera, LeadSolid lead, int i) {
-    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    JointPlan joint = row.spec.joints().get(i);
     boolean there = lead.present;
     double overhang = there ? overhang(row, i) : 0;
     List<String> findings = new ArrayList<>();
     Integer bridge = bridgeTo(row, i);
     String class2 = verdict(row, i, overhang, bridge, findings);
-    boolean starved = joint.condition() == SceneSpec.Condition.STARVED;
+    boolean starved = joint.condition() == Condition.STARVED;
     double u = row.part.landsAtMm()[i];
     return new Truth.JointTruth(
-        i + 1,
+        pin(row, i),
         there ? round(foot(row, camera, lead, i, 0, 1)) : null,
         there ? round(foot(row, camera, lead, i, 0, 0)) : null,
         there ? corners(row, camera, lead, i) : null,
@@ -42,9 +42,9 @@ final class JointJudge {
         round(camera.map(u, row.landHeel(), 0)),
         joint.condition().id(),
         there ? round(overhang) : null,
-        starved ? new double[] {round(joint.wettedFrom()), round(joint.wettedTo())} : null,
-        joint.condition() == SceneSpec.Condition.OPEN && joint.liftMm() > 0
-            ? round(joint.liftMm())
+        starved ? new double[] {round(joint.wetting().from()), round(joint.wetting().to())} : null,
+        joint.condition() == Condition.OPEN && joint.pose().liftMm() > 0
+            ? round(joint.pose().liftMm())
             : null,
         bridge,
         findings.isEmpty() ? null : findings,
@@ -53,20 +53,20 @@ final class JointJudge {
 
   private static String verdict(
       RowLayout row, int i, double overhang, Integer bridge, List<String> findings) {
-    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    JointPlan joint = row.spec.joints().get(i);
     boolean defect = false;
     boolean limit = beside(row, i) || near(row, i);
-    limit |= joint.voids() > PIT_LIMIT / 2 * row.part.leadWidthMm();
+    limit |= joint.pitMm() > PIT_LIMIT / 2 * row.part.leadWidthMm();
     switch (joint.condition()) {
       case OPEN, MISSING -> {
         findings.add(joint.condition().id());
         defect = true;
       }
       case STARVED -> {
-        double wetted = joint.wettedTo() - joint.wettedFrom();
+        double wetted = joint.wetting().to() - joint.wetting().from();
         findings.add(joint.condition().id());
         defect = wetted < WETTED_DEFECT;
-        limit |= wetted < WETTED_WHOLE || joint.sideBare() != 0;
+        limit |= wetted < WETTED_WHOLE || joint.wetting().sideBare() != 0;
       }
       case EXCESS -> {
         findings.add(joint.condition().id());
@@ -89,23 +89,28 @@ final class JointJudge {
 
   /** Furthest that the foot stands over its land's side, in lead widths. */
   static double overhang(RowLayout row, int i) {
-    SceneSpec.JointPlan joint = row.spec.joints().get(i);
-    double toe = joint.shiftMm() + row.part.footLengthMm() * Math.sin(joint.skewRad());
-    double off = Math.max(Math.abs(joint.shiftMm()), Math.abs(toe));
+    JointPlan joint = row.spec.joints().get(i);
+    double toe = joint.pose().shiftMm() + row.part.footLengthMm() * Math.sin(joint.pose().skewRad());
+    double off = Math.max(Math.abs(joint.pose().shiftMm()), Math.abs(toe));
     double over = off + (row.part.leadWidthMm() - row.part.landWidthMm()[i]) / 2;
     return Math.max(0, over / row.part.leadWidthMm());
   }
 
   private static Integer bridgeTo(RowLayout row, int i) {
-    for (SceneSpec.Bridge bridge : row.spec.bridges()) {
+    for (Bridge bridge : row.spec.bridges()) {
       if (bridge.pin() == i + 1) {
-        return i + 2;
+        return pin(row, i + 1);
       }
       if (bridge.pin() == i) {
-        return i;
+        return pin(row, i - 1);
       }
     }
     return null;
+  }
+
+  /** Number of a land's pin, counted from the row's right end where the connector does. */
+  private static int pin(RowLayout row, int i) {
+    return row.part.pin1Right() ? row.leads() - i : i + 1;
   }
 
   /**
@@ -114,7 +119,7 @@ final class JointJudge {
   private static boolean beside(RowLayout row, int i) {
     double reach = row.part.pitchMm();
     return row.spec.dirt().stream()
-        .filter(d -> d.kind() == SceneSpec.DirtKind.BALL)
+        .filter(d -> d.kind() == DirtKind.BALL)
         .anyMatch(
             d ->
                 Math.abs(d.uMm() - row.part.landsAtMm()[i]) < reach + d.sizeMm()
@@ -136,27 +141,27 @@ final class JointJudge {
   }
 
   private static double gap(RowLayout row, int i, int k, double along) {
-    if (row.spec.joints().get(i).condition() == SceneSpec.Condition.MISSING
-        || row.spec.joints().get(k).condition() == SceneSpec.Condition.MISSING) {
+    if (row.spec.joints().get(i).condition() == Condition.MISSING
+        || row.spec.joints().get(k).condition() == Condition.MISSING) {
       return Double.MAX_VALUE;
     }
     return Math.abs(place(row, i, along) - place(row, k, along)) - row.part.leadWidthMm();
   }
 
   private static double place(RowLayout row, int i, double along) {
-    SceneSpec.JointPlan joint = row.spec.joints().get(i);
-    return row.part.landsAtMm()[i] + joint.shiftMm() + along * Math.sin(joint.skewRad());
+    JointPlan joint = row.spec.joints().get(i);
+    return row.part.landsAtMm()[i] + joint.pose().shiftMm() + along * Math.sin(joint.pose().skewRad());
   }
 
   /** A point of the foot's upper side: side -1 to 1 across, 0 heel to 1 toe. */
   private static PointPx foot(
       RowLayout row, Projection camera, LeadSolid lead, int i, double side, double t) {
-    SceneSpec.JointPlan joint = row.spec.joints().get(i);
+    JointPlan joint = row.spec.joints().get(i);
     double b = t * row.part.footLengthMm();
     double a = side * row.part.leadWidthMm() / 2;
-    double s = Math.sin(joint.skewRad());
-    double c = Math.cos(joint.skewRad());
-    double u = row.part.landsAtMm()[i] + joint.shiftMm() + b * s + a * c;
+    double s = Math.sin(joint.pose().skewRad());
+    double c = Math.cos(joint.pose().skewRad());
+    double u = row.part.landsAtMm()[i] + joint.pose().shiftMm() + b * s + a * c;
     double v = -row.part.footLengthMm() + b * c - a * s;
     return camera.map(u, v, lead.topAt(b));
   }

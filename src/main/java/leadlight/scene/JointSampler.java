@@ -14,34 +14,35 @@ final class JointSampler {
 
   private final SceneMix mix;
   private final Dice dice;
-  private final SceneSpec.Part part;
-  private final double landWidth;
-  private final SceneSpec.JointPlan[] joints;
-  private final List<SceneSpec.Bridge> bridges = new ArrayList<>();
+  private final PartSpec part;
+  private final JointPlan[] joints;
+  private final List<Bridge> bridges = new ArrayList<>();
   private final double amount;
+  private final double unlike;
   private final double rowShift;
 
-  JointSampler(SceneMix mix, Dice dice, SceneSpec.Part part) {
+  JointSampler(SceneMix mix, Dice dice, PartSpec part) {
     this.mix = mix;
     this.dice = dice;
     this.part = part;
-    this.landWidth = part.landWidthMm()[0];
-    this.joints = new SceneSpec.JointPlan[part.landsAtMm().length];
-    this.amount = dice.even(-4.5, -1.2);
+    this.joints = new JointPlan[part.landsAtMm().length];
+    boolean byHand = dice.chance(mix.byHand());
+    this.amount = byHand ? dice.even(-3.5, 0) : dice.even(-4.5, -1.2);
+    this.unlike = byHand ? dice.even(1.2, 2.6) : dice.even(0.3, 1.1);
     this.rowShift = dice.even(-0.015, 0.015);
   }
 
-  List<SceneSpec.JointPlan> joints() {
+  List<JointPlan> joints() {
     return Arrays.asList(joints);
   }
 
-  List<SceneSpec.Bridge> bridges() {
+  List<Bridge> bridges() {
     return bridges;
   }
 
   void draw() {
     for (int i = 0; i < joints.length; i++) {
-      joints[i] = wetted();
+      joints[i] = wetted(i);
     }
     boolean bad = dice.chance(mix.badRow());
     boolean taken = false;
@@ -56,40 +57,41 @@ final class JointSampler {
     }
   }
 
-  private SceneSpec.JointPlan wetted() {
-    return new SceneSpec.JointPlan(
-        SceneSpec.Condition.WETTED,
-        true,
-        amount + dice.even(-1.1, 1.1),
-        dice.even(0.72, 1.0),
-        dice.even(0.004, 0.012),
+  private JointPlan wetted(int i) {
+    double fullest = 0.45 * strip(i);
+    double pressure = Math.min(fullest, amount + dice.even(-unlike, unlike));
+    return new JointPlan(
+        Condition.WETTED,
+        new JointPlan.Fill(true, pressure, dice.even(0.72, 1.0), dice.even(0.004, 0.012), 0),
+        new JointPlan.Pose(
+            dice.even(0.006, 0.022),
+            rowShift + dice.even(-0.012, 0.012),
+            dice.even(-0.012, 0.012),
+            0,
+            dice.even(-0.012, 0.012),
+            dice.even(-0.03, 0.03)),
+        JointPlan.Wetting.WHOLE,
         0,
-        dice.even(0.006, 0.022),
-        rowShift + dice.even(-0.012, 0.012),
-        dice.even(-0.012, 0.012),
-        0,
-        0,
-        0,
-        1,
-        0,
-        0);
+        false);
   }
 
   /** Returns true if the next joint is taken up too. */
   private boolean apply(int i, SceneMix.Fault fault) {
-    SceneSpec.JointPlan was = joints[i];
+    JointPlan was = joints[i];
     double foot = part.footLengthMm();
     switch (fault) {
-      case OPEN_RESTING -> joints[i] = open(was, 0, 0);
-      case OPEN_FLOATING -> joints[i] = open(was, dice.even(0.03, 0.11), dice.even(0, 0.05));
+      case OPEN_RESTING -> joints[i] = open(i, 0, 0);
+      case OPEN_FLOATING -> joints[i] = open(i, dice.even(0.03, 0.11), dice.even(0, 0.05));
+      case TORN_LAND -> joints[i] = torn(i);
       case STARVED_TOE -> joints[i] = starved(was).withWetted(dice.even(0.50, 0.85), 1, 0);
       case STARVED_HEEL -> joints[i] = starved(was).withWetted(0, dice.even(0.12, 0.48), 0);
       case STARVED_SIDE -> joints[i] = starved(was).withWetted(0, 1, (int) dice.sign());
-      case EXCESS -> joints[i] = excess(was);
-      case MISSING -> joints[i] = missing(was);
-      case SHIFTED -> joints[i] = was.withPlace(shift(), was.skewRad());
-      case BENT -> joints[i] = was.withPlace(was.shiftMm(), dice.sign() * dice.even(0.06, 0.24));
-      case PIT -> joints[i] = was.withVoids(part.leadWidthMm() * dice.even(0.06, 0.24));
+      case EXCESS -> joints[i] = excess(i);
+      case MISSING -> joints[i] = missing(i);
+      case SHIFTED -> joints[i] = was.withPlace(shift(i), was.pose().skewRad());
+      case BENT ->
+          joints[i] = was.withPlace(was.pose().shiftMm(), dice.sign() * dice.even(0.06, 0.24));
+      case PIT -> joints[i] = was.withPit(part.leadWidthMm() * dice.even(0.06, 0.24));
       case BRIDGE_TOE -> bridge(i, dice.even(-0.05, 0.8) * part.landAheadMm(), 0.08, 0.25);
       case BRIDGE_MID -> bridge(i, -foot * dice.even(0.2, 0.7), 0.08, 0.3);
       case BRIDGE_HEEL -> bridge(i, -foot * dice.even(0.75, 1.0), 0.08, 0.3);
@@ -99,8 +101,8 @@ final class JointSampler {
     return fault.name().startsWith("BRIDGE");
   }
 
-  private double shift() {
-    double room = (landWidth - part.leadWidthMm()) / 2;
+  private double shift(int i) {
+    double room = (part.landWidthMm()[i] - part.leadWidthMm()) / 2;
     return dice.sign() * (room + part.leadWidthMm() * dice.even(0.2, 0.95));
   }
 
@@ -111,37 +113,58 @@ final class JointSampler {
     double least = part.landAheadMm() - part.landLengthMm() + 0.6 * width;
     double pressure = Math.min(4.5, dice.even(0.8, 1.5) / width);
     bridges.add(
-        new SceneSpec.Bridge(
+        new Bridge(
             pin, Math.max(least, Math.min(most, v)), width, dice.even(0.1, 0.55), pressure));
   }
 
-  private SceneSpec.JointPlan open(SceneSpec.JointPlan was, double lift, double toeUp) {
-    double shift = was.shiftMm() + dice.even(-0.02, 0.02);
-    double skew = was.skewRad() + dice.even(-0.02, 0.02);
-    return was.with(SceneSpec.Condition.OPEN, strip() * dice.even(0.15, 0.8), 0)
-        .withSolder(dice.chance(0.75), 0)
-        .withPlace(shift, skew)
-        .withLift(lift, toeUp);
+  private JointPlan open(int i, double lift, double toeUp) {
+    JointPlan.Pose was = joints[i].pose();
+    JointPlan.Pose pose =
+        new JointPlan.Pose(
+            was.gapMm(),
+            was.shiftMm() + dice.even(-0.02, 0.02),
+            was.skewRad() + dice.even(-0.02, 0.02),
+            lift,
+            toeUp,
+            was.rollRad());
+    return joints[i].with(Condition.OPEN, fill(i, dice.even(0.15, 0.8), 0.75)).withPose(pose);
+  }
+
+  /** The land came off with the solder on it, or was torn at an earlier try. */
+  private JointPlan torn(int i) {
+    JointPlan open = open(i, dice.even(0, 0.04), dice.even(0, 0.03));
+    return open.with(Condition.OPEN, fill(i, 0, 0)).withoutLand();
+  }
+
+  /** Solder that stands on a land by itself, domed to a share of a half cylinder. */
+  private JointPlan.Fill fill(int i, double dome, double share) {
+    return new JointPlan.Fill(
+        dice.chance(share), strip(i) * dome, 0, joints[i].fill().filmMm(), 0);
   }
 
   /** The pressure at which solder on a bare land of this width stands as a half cylinder. */
-  private double strip() {
-    return 2 / landWidth;
+  private double strip(int i) {
+    return 2 / part.landWidthMm()[i];
   }
 
-  private SceneSpec.JointPlan starved(SceneSpec.JointPlan was) {
-    return was.with(SceneSpec.Condition.STARVED, was.pressurePerMm(), dice.even(0.6, 1));
+  private JointPlan starved(JointPlan was) {
+    JointPlan.Fill f = was.fill();
+    return was.with(
+        Condition.STARVED,
+        new JointPlan.Fill(true, f.pressurePerMm(), dice.even(0.6, 1), f.filmMm(), 0));
   }
 
-  private SceneSpec.JointPlan excess(SceneSpec.JointPlan was) {
+  private JointPlan excess(int i) {
     double spread = dice.even(0, 0.04);
-    double pressure = dice.even(0.5, 0.85) / (landWidth / 2 + spread);
-    return was.with(SceneSpec.Condition.EXCESS, pressure, 1.08).withSolder(true, spread);
+    double pressure = dice.even(0.5, 0.85) / (part.landWidthMm()[i] / 2 + spread);
+    return joints[i].with(
+        Condition.EXCESS,
+        new JointPlan.Fill(true, pressure, 1.08, joints[i].fill().filmMm(), spread));
   }
 
-  private SceneSpec.JointPlan missing(SceneSpec.JointPlan was) {
-    return was.with(SceneSpec.Condition.MISSING, strip() * dice.even(0.1, 0.85), 0)
-        .withSolder(dice.chance(0.7), 0)
+  private JointPlan missing(int i) {
+    return joints[i]
+        .with(Condition.MISSING, fill(i, dice.even(0.1, 0.85), 0.7))
         .withPlace(0, 0);
   }
 }

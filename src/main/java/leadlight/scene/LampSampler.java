@@ -19,33 +19,33 @@ final class LampSampler {
   }
 
   /** Lamps by name, several joined by +; each further one is weaker. */
-  List<SceneSpec.Lamp> draw(String names) {
-    List<SceneSpec.Lamp> out = new ArrayList<>();
+  List<LampSpec> draw(String names) {
+    List<LampSpec> out = new ArrayList<>();
     double power = 1;
     for (String name : names.split("\\+")) {
       out.add(lamp(name, power));
       power = dice.even(0.4, 0.9);
     }
-    out.add(tinted(SceneSpec.LampKind.DOME, 0, 0, 0, dice.even(0.03, 0.14)));
+    out.add(tinted(LampKind.DOME, 0, 0, 0, dice.even(0.03, 0.14)));
     return out;
   }
 
-  private SceneSpec.Lamp lamp(String name, double power) {
+  private LampSpec lamp(String name, double power) {
     return switch (name) {
       case "ring" -> ring(dice.even(40, 72), power);
       case "lowring" -> ring(dice.even(16, 34), power);
-      case "axial" -> tinted(SceneSpec.LampKind.COAXIAL, 90, dice.even(9, 22), 0, power);
-      case "dome" -> tinted(SceneSpec.LampKind.DOME, 0, 0, 0, power);
+      case "axial" -> tinted(LampKind.COAXIAL, 90, dice.even(9, 22), 0, power);
+      case "dome" -> tinted(LampKind.DOME, 0, 0, 0, power);
       case "side" -> patch(dice.even(18, 50), dice.even(14, 34), power);
       case "torch" -> patch(dice.even(58, 84), dice.even(2.5, 6), power);
       default -> throw new UserError("mix: lamp knows no \"" + name + "\"");
     };
   }
 
-  private SceneSpec.Lamp ring(double elevation, double power) {
+  private LampSpec ring(double elevation, double power) {
     int count = dice.chance(0.4) ? 8 * (1 + dice.below(7)) : 0;
-    SceneSpec.Lamp even = tinted(SceneSpec.LampKind.RING, elevation, dice.even(6, 14), 0, power);
-    return new SceneSpec.Lamp(
+    LampSpec even = tinted(LampKind.RING, elevation, dice.even(6, 14), 0, power);
+    return new LampSpec(
         even.kind(),
         even.elevationDeg(),
         even.spreadDeg(),
@@ -57,16 +57,16 @@ final class LampSampler {
         even.blue());
   }
 
-  private SceneSpec.Lamp patch(double elevation, double spread, double power) {
+  private LampSpec patch(double elevation, double spread, double power) {
     double azimuth = openSideDeg + dice.even(-AROUND_FRONT_DEG, AROUND_FRONT_DEG);
-    return tinted(SceneSpec.LampKind.PATCH, elevation, spread, azimuth, power);
+    return tinted(LampKind.PATCH, elevation, spread, azimuth, power);
   }
 
   /** Warm to cold white, about 3000 to 7000 K after the camera's own balance. */
-  private SceneSpec.Lamp tinted(
-      SceneSpec.LampKind kind, double elevation, double spread, double azimuth, double power) {
+  private LampSpec tinted(
+      LampKind kind, double elevation, double spread, double azimuth, double power) {
     double warm = dice.even(-0.10, 0.16);
-    return new SceneSpec.Lamp(
+    return new LampSpec(
         kind, elevation, spread, azimuth, 0, power, 1 + warm, 1, 1 - 1.1 * warm);
   }
 }

@@ -3,8 +3,8 @@ package leadlight.scene;
 /** One lead: a foot with rounded upper edges, and a bend that rises into the body. */
 final class LeadSolid {
 
-  private static final double BEND_FROM = 0.08;
-  private static final double BEND_TO = 0.62;
+  private static final double BEND_FROM = 0.02;
+  private static final double BEND_TO = 0.82;
 
   final boolean present;
   private final int pin;
@@ -20,23 +20,27 @@ final class LeadSolid {
   private final double shift;
   private final double cos;
   private final double sin;
+  private final double roll;
+  private final double crown;
 
   LeadSolid(RowLayout row, int pin, double bottomMm) {
-    SceneSpec.JointPlan joint = row.spec.joints().get(pin);
+    JointPlan joint = row.spec.joints().get(pin);
     this.row = row;
     this.pin = pin;
-    this.present = joint.condition() != SceneSpec.Condition.MISSING;
+    this.present = joint.condition() != Condition.MISSING;
     this.half = row.part.leadWidthMm() / 2;
     this.length = row.part.footLengthMm();
     this.edge = row.part.edgeRadiusMm();
     this.bottom = bottomMm;
     this.thickness = row.part.leadThicknessMm();
-    this.toeUp = joint.toeUpRad();
+    this.toeUp = joint.pose().toeUpRad();
     this.exit = Math.max(row.spec.body().exitMm(), topAt(0));
     this.run = row.spec.body().gapMm();
-    this.shift = joint.shiftMm();
-    this.cos = Math.cos(joint.skewRad());
-    this.sin = Math.sin(joint.skewRad());
+    this.shift = joint.pose().shiftMm();
+    this.cos = Math.cos(joint.pose().skewRad());
+    this.sin = Math.sin(joint.pose().skewRad());
+    this.roll = joint.pose().rollRad();
+    this.crown = row.spec.metal().leadCrown();
   }
 
   /** Height of the upper side, b from the heel (negative in the bend). */
@@ -149,9 +153,13 @@ final class LeadSolid {
     double out = s;
     double up = Math.sqrt(1 - s * s) + 1e-3;
     boolean atToe = length - b < half - Math.abs(a);
-    double na = atToe ? 0 : Math.signum(a) * out;
-    double nb = (atToe ? out : 0) - slope(b) * up;
+    double na = (atToe ? 0 : Math.signum(a) * out) + up * (roll + crown * cube(a / half));
+    double nb = (atToe ? out : 0) + up * (crown * cube(Math.max(0, 1 - (length - b) / half)) - slope(b));
     hit.normal(na * cos + nb * sin, nb * cos - na * sin, up);
+  }
+
+  private static double cube(double x) {
+    return x * x * x;
   }
 
   private double slope(double b) {

@@ -20,14 +20,14 @@ final class Light {
   private final double firstAzimuth;
   private final int[] byDiamond = new int[STEPS];
 
-  Light(List<SceneSpec.Lamp> lamps, Projection camera) {
+  Light(List<LampSpec> lamps, Projection camera) {
     this.firstAzimuth = sharpest(lamps, camera) - Math.PI / SECTORS;
     for (int k = 0; k < STEPS; k++) {
       double diamond = 4.0 * k / (STEPS - 1);
       double v = diamond < 2 ? diamond - 1 : 3 - diamond;
       byDiamond[k] = exactSector((diamond < 2 ? 1 : -1) * (1 - Math.abs(v)), v);
     }
-    for (SceneSpec.Lamp lamp : lamps) {
+    for (LampSpec lamp : lamps) {
       List<double[]> cone = directions(lamp);
       List<double[]> above = new ArrayList<>();
       double level = 0;
@@ -54,9 +54,9 @@ final class Light {
   }
 
   /** Shadows are cut exactly towards the one lamp that throws hard ones. */
-  private static double sharpest(List<SceneSpec.Lamp> lamps, Projection camera) {
-    for (SceneSpec.Lamp lamp : lamps) {
-      if (lamp.kind() == SceneSpec.LampKind.PATCH) {
+  private static double sharpest(List<LampSpec> lamps, Projection camera) {
+    for (LampSpec lamp : lamps) {
+      if (lamp.kind() == LampKind.PATCH) {
         double a = lamp.azimuthDeg() * DEG;
         double[] w = camera.toRow(Math.cos(a), Math.sin(a), 0);
         return Math.atan2(w[1], w[0]);
@@ -88,7 +88,7 @@ final class Light {
   }
 
   /** Unit directions in the camera's frame (x right, y down, towards the lens) and weights. */
-  private static List<double[]> directions(SceneSpec.Lamp lamp) {
+  private static List<double[]> directions(LampSpec lamp) {
     return switch (lamp.kind()) {
       case RING -> ring(lamp);
       case COAXIAL -> patch(90, 0, lamp.spreadDeg(), 5);
@@ -97,7 +97,7 @@ final class Light {
     };
   }
 
-  private static List<double[]> ring(SceneSpec.Lamp lamp) {
+  private static List<double[]> ring(LampSpec lamp) {
     List<double[]> out = new ArrayList<>();
     int count = lamp.count() > 0 ? lamp.count() : 60;
     for (int k = 0; k < 3; k++) {

@@ -4,15 +4,17 @@ package leadlight.scene;
  * What a surface sends towards the lens for every tilt of its normal, each azimuth sector apart.
  * Reflecting surfaces use the GGX microfacet lobe with Smith's masking (Walter, Marschner, Li and
  * Torrance 2007, equations 33 and 34; height-correlated form of Heitz 2014, equation 99); matte
- * ones Lambert's cosine over pi. Normals are stored by stereographic projection.
+ * ones Lambert's cosine over pi. Normals are stored by stereographic projection. One per thread.
  */
 final class LightTable {
 
   private static final int SIZE = 81;
   private static final int HALF = SIZE / 2;
+  private static final int BAND = Light.SECTORS * 3;
 
   private final float[] sectors;
   private final float[] whole;
+  private final float[] mixed = new float[BAND];
 
   /** A table for one roughness; 0 or less makes the matte one. */
   LightTable(Light light, double[] view, double alpha) {
@@ -73,30 +75,42 @@ final class LightTable {
     double y = Math.max(0, Math.min(SIZE - 1.001, nv * scale + HALF));
     int ix = (int) x;
     int iy = (int) y;
-    double fx = x - ix;
-    double fy = y - iy;
+    float fx = (float) (x - ix);
+    float fy = (float) (y - iy);
+    int node = iy * SIZE + ix;
+    if (share == null) {
+      blend(whole, 3, node, fx, fy);
+      for (int c = 0; c < 3; c++) {
+        rgb[c] = mixed[c];
+      }
+      return;
+    }
+    blend(sectors, BAND, node, fx, fy);
     rgb[0] = 0;
     rgb[1] = 0;
     rgb[2] = 0;
-    add(iy * SIZE + ix, (1 - fx) * (1 - fy), share, rgb);
-    add(iy * SIZE + ix + 1, fx * (1 - fy), share, rgb);
-    add((iy + 1) * SIZE + ix, (1 - fx) * fy, share, rgb);
-    add((iy + 1) * SIZE + ix + 1, fx * fy, share, rgb);
+    for (int s = 0; s < Light.SECTORS; s++) {
+      rgb[0] += share[s] * mixed[3 * s];
+      rgb[1] += share[s] * mixed[3 * s + 1];
+      rgb[2] += share[s] * mixed[3 * s + 2];
+    }
   }
 
-  private void add(int node, double weight, double[] share, double[] rgb) {
-    if (share == null) {
-      rgb[0] += weight * whole[3 * node];
-      rgb[1] += weight * whole[3 * node + 1];
-      rgb[2] += weight * whole[3 * node + 2];
-      return;
-    }
-    int k = node * Light.SECTORS * 3;
-    for (int s = 0; s < Light.SECTORS; s++, k += 3) {
-      double w = weight * share[s];
-      rgb[0] += w * sectors[k];
-      rgb[1] += w * sectors[k + 1];
-      rgb[2] += w * sectors[k + 2];
+  /** The four nodes round a place, mixed; one plain loop, so that it runs several wide. */
+  private void blend(float[] table, int band, int node, float fx, float fy) {
+    float nw = (1 - fx) * (1 - fy);
+    float ne = fx * (1 - fy);
+    float sw = (1 - fx) * fy;
+    float se = fx * fy;
+    int top = node * band;
+    int low = (node + SIZE) * band;
+    float[] out = mixed;
+    for (int k = 0; k < band; k++) {
+      out[k] =
+          nw * table[top + k]
+              + ne * table[top + band + k]
+              + sw * table[low + k]
+              + se * table[low + band + k];
     }
   }
 }

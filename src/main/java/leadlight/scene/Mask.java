@@ -27,6 +27,11 @@ public enum Mask {
     return laminate[0] > 0.3;
   }
 
+  /** True for a board that stays dark in a picture. */
+  boolean dark() {
+    return laminate[0] + laminate[1] + laminate[2] < 0.1;
+  }
+
   /** The name in truth files. */
   String id() {
     return name().toLowerCase(java.util.Locale.ROOT);

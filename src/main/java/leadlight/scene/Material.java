@@ -22,6 +22,7 @@ public enum Material {
   WHITE_PLASTIC(false, 0.70, 0.69, 0.64),
   BROWN_PLASTIC(false, 0.09, 0.05, 0.03),
   FIBRE(false, 0.55, 0.55, 0.52),
+  CERAMIC(false, 0.34, 0.25, 0.17),
   MASK(false, 0, 0, 0);
 
   final boolean metal;

@@ -10,11 +10,11 @@ import leadlight.model.PointPx;
 final class Projection {
 
   private final double[] r = new double[9];
-  private final SceneSpec.Camera camera;
+  private final CameraSpec camera;
   private final double focalPx;
   private final double halfDiagonalPx;
 
-  Projection(SceneSpec.Camera camera) {
+  Projection(CameraSpec camera) {
     this.camera = camera;
     this.focalPx = camera.pxPerMm() * camera.distanceMm();
     this.halfDiagonalPx = Math.hypot(camera.widthPx(), camera.heightPx()) / 2;
@@ -50,7 +50,7 @@ final class Projection {
     double depth = r[6] * u + r[7] * v + r[8] * w + camera.distanceMm();
     double px = focalPx * x / depth;
     double py = focalPx * y / depth;
-    double stretch = 1 + camera.k1() * (px * px + py * py) / (halfDiagonalPx * halfDiagonalPx);
+    double stretch = 1 + camera.lens().k1() * (px * px + py * py) / (halfDiagonalPx * halfDiagonalPx);
     return new PointPx(px * stretch + centreX(), py * stretch + centreY());
   }
 
@@ -64,8 +64,8 @@ final class Projection {
     double qy = yPx - centreY();
     double px = qx;
     double py = qy;
-    for (int i = 0; i < 6 && camera.k1() != 0; i++) {
-      double k = 1 + camera.k1() * (px * px + py * py) / (halfDiagonalPx * halfDiagonalPx);
+    for (int i = 0; i < 6 && camera.lens().k1() != 0; i++) {
+      double k = 1 + camera.lens().k1() * (px * px + py * py) / (halfDiagonalPx * halfDiagonalPx);
       px = qx / k;
       py = qy / k;
     }

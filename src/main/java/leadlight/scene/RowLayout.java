@@ -7,7 +7,7 @@ final class RowLayout {
   private static final double BARE_SIDE = 0.2;
 
   final SceneSpec spec;
-  final SceneSpec.Part part;
+  final PartSpec part;
   private final double[] cos;
   private final double[] sin;
   private final double[] heelU;
@@ -15,11 +15,11 @@ final class RowLayout {
   RowLayout(SceneSpec spec) {
     this.spec = spec;
     this.part = spec.part();
-    this.cos = spec.joints().stream().mapToDouble(j -> Math.cos(j.skewRad())).toArray();
-    this.sin = spec.joints().stream().mapToDouble(j -> Math.sin(j.skewRad())).toArray();
+    this.cos = spec.joints().stream().mapToDouble(j -> Math.cos(j.pose().skewRad())).toArray();
+    this.sin = spec.joints().stream().mapToDouble(j -> Math.sin(j.pose().skewRad())).toArray();
     this.heelU = new double[cos.length];
     for (int i = 0; i < cos.length; i++) {
-      heelU[i] = part.landsAtMm()[i] + spec.joints().get(i).shiftMm();
+      heelU[i] = part.landsAtMm()[i] + spec.joints().get(i).pose().shiftMm();
     }
   }
 
@@ -45,8 +45,13 @@ final class RowLayout {
     return i;
   }
 
-  /** Distance inside the land's outline (negative outside), grown by some millimetres. */
+  /** Distance inside the land (negative outside), grown by some millimetres. */
   double insideLand(int i, double u, double v, double grownMm) {
+    return spec.joints().get(i).torn() ? -1 : insideOutline(i, u, v, grownMm);
+  }
+
+  /** Distance inside the outline that the land has, or had. */
+  double insideOutline(int i, double u, double v, double grownMm) {
     double radius = part.landCornerMm() + grownMm;
     double halfU = part.landWidthMm()[i] / 2 + grownMm - radius;
     double halfV = part.landLengthMm() / 2 + grownMm - radius;
@@ -71,7 +76,7 @@ final class RowLayout {
 
   /** Distance inside the foot's outline, negative outside; the heel is open towards the bend. */
   double insideFoot(int i, double u, double v) {
-    if (spec.joints().get(i).condition() == SceneSpec.Condition.MISSING) {
+    if (spec.joints().get(i).condition() == Condition.MISSING) {
       return -1;
     }
     double b = along(i, u, v);
@@ -81,27 +86,27 @@ final class RowLayout {
 
   /** True where the joint's own solder wets the land, or bulges over its edge. */
   boolean wetted(int i, double u, double v) {
-    SceneSpec.JointPlan joint = spec.joints().get(i);
-    if (!joint.solder() || insideLand(i, u, v, joint.spreadMm()) < 0) {
+    JointPlan joint = spec.joints().get(i);
+    if (!joint.fill().solder() || insideLand(i, u, v, joint.fill().spreadMm()) < 0) {
       return false;
     }
-    if (joint.sideBare() == 0 && joint.wettedFrom() <= 0 && joint.wettedTo() >= 1) {
+    if (joint.wetting().whole()) {
       return true;
     }
     double across = across(i, u, v);
-    if (joint.sideBare() * across > BARE_SIDE * part.leadWidthMm()) {
+    if (joint.wetting().sideBare() * across > BARE_SIDE * part.leadWidthMm()) {
       return false;
     }
     double fromToe = 1 - along(i, u, v) / part.footLengthMm();
     double curve = across / part.landWidthMm()[i];
     double ragged = 0.05 * Grain.cloud(spec.seed() + i, 3 * curve, 7) + 0.16 * curve * curve;
-    return (joint.wettedFrom() <= 0 || fromToe > joint.wettedFrom() + ragged)
-        && (joint.wettedTo() >= 1 || fromToe < joint.wettedTo() - ragged);
+    return (joint.wetting().from() <= 0 || fromToe > joint.wetting().from() + ragged)
+        && (joint.wetting().to() >= 1 || fromToe < joint.wetting().to() - ragged);
   }
 
   /** The bridge that covers a place, or null. */
-  SceneSpec.Bridge bridgeAt(double u, double v) {
-    for (SceneSpec.Bridge bridge : spec.bridges()) {
+  Bridge bridgeAt(double u, double v) {
+    for (Bridge bridge : spec.bridges()) {
       int i = bridge.pin() - 1;
       double from = part.landsAtMm()[i] + part.landWidthMm()[i] / 2;
       double to = part.landsAtMm()[i + 1] - part.landWidthMm()[i + 1] / 2;

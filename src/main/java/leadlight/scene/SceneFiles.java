@@ -34,7 +34,7 @@ public final class SceneFiles {
    */
   public static void write(Scene scene, Path folder) {
     String name = scene.spec().name();
-    byte[] picture = jpeg(scene.picture(), scene.spec().camera().jpegQuality());
+    byte[] picture = jpeg(scene.picture(), scene.spec().camera().sensor().jpegQuality());
     WholeFile.write(folder.resolve(name + ".jpg"), picture);
     DataFile.write(folder.resolve(name + ".truth.json"), scene.truth());
     DataFile.write(folder.resolve(name + ".scene.json"), scene.spec());

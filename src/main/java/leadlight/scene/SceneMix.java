@@ -5,33 +5,39 @@ import java.util.Map;
 import leadlight.data.DataFile;
 
 /**
- * What a set of scenes is drawn from: ranges are {least, most}; maps give each choice its weight.
+ * What a set of scenes is drawn from: ranges are {least, most}, or {least, from, to, most} with
+ * three quarters or more between from and to; maps give each choice its weight.
  *
  * @param name stem of the pictures' names
  * @param pxPerPitch drawn evenly in its logarithm
  * @param blurOfPitch defocus over pitch, drawn evenly in its logarithm
  * @param blurSlope most change of blur along the picture, share
- * @param tiltDeg most tilt; the tilt's square is even
- * @param turnDeg most turn away from a level row
+ * @param tiltDeg tilt
+ * @param turnDeg turn away from a level row, either way
  * @param bodySide above, right, below, left
- * @param leads number of leads
+ * @param connector ids of known connectors, and "none" for rows of none
+ * @param leads number of leads, of rows of no connector
  * @param pitchMm pitch
  * @param lamp ring, lowring, axial, dome, side, torch, joined by + for mixes
  * @param mask colours
  * @param finish bare lands: gold, tin, copper (preserved), solder (levelled)
- * @param lead plating: tin, gold, nickel
+ * @param lead plating: tin, gold, nickel, or solder where they were dipped
  * @param body body materials
  * @param gang share with one mask opening
  * @param print share with print beside the row
  * @param pour share with copper under the mask round the row
+ * @param paired share of boards on which copper under the mask joins neighbouring lands
+ * @param crowd share with other parts beside the row
  * @param dull share of dull solder
  * @param residue share of pictures with residue
  * @param fibre share with a fibre
  * @param ball share with a ball
  * @param scorch share with scorched plastic
+ * @param byHand share of rows soldered unevenly, some fillets full
  * @param faultShare faults per joint in an ordinary row
  * @param badRow share of rows in which most joints are bad
  * @param fault kinds of fault
+ * @param mosaic share of cameras with a colour mosaic on their sensor
  * @param noise sensor noise
  * @param sharpen share of pictures sharpened by their camera
  */
@@ -40,9 +46,10 @@ public record SceneMix(
     double[] pxPerPitch,
     double[] blurOfPitch,
     double blurSlope,
-    double tiltDeg,
-    double turnDeg,
+    double[] tiltDeg,
+    double[] turnDeg,
     Map<String, Double> bodySide,
+    Map<String, Double> connector,
     Map<String, Double> leads,
     Map<String, Double> pitchMm,
     Map<String, Double> lamp,
@@ -53,14 +60,18 @@ public record SceneMix(
     double gang,
     double print,
     double pour,
+    double paired,
+    double crowd,
     double dull,
     double residue,
     double fibre,
     double ball,
     double scorch,
+    double byHand,
     double faultShare,
     double badRow,
     Map<Fault, Double> fault,
+    double mosaic,
     double[] noise,
     double sharpen) {
 
@@ -68,6 +79,7 @@ public record SceneMix(
   public enum Fault {
     OPEN_RESTING,
     OPEN_FLOATING,
+    TORN_LAND,
     STARVED_TOE,
     STARVED_HEEL,
     STARVED_SIDE,

@@ -11,6 +11,9 @@ public final class SceneRenderer {
 
   private static final double SHADOW_MARGIN_MM = 0.5;
 
+  /** Blur that hides how a pixel was sampled. */
+  private static final double SOFT_PX = 1.3;
+
   private SceneRenderer() {}
 
   /** Renders one scene on the calling thread. */
@@ -40,10 +43,10 @@ public final class SceneRenderer {
   static LeadSolid[] leads(RowLayout row, SolderField solder) {
     LeadSolid[] leads = new LeadSolid[row.leads()];
     for (int i = 0; i < leads.length; i++) {
-      SceneSpec.JointPlan joint = row.spec.joints().get(i);
-      boolean rests = joint.condition() == SceneSpec.Condition.OPEN;
-      double seat = rests ? solder.seat(i) : joint.gapMm();
-      leads[i] = new LeadSolid(row, i, seat + joint.liftMm());
+      JointPlan joint = row.spec.joints().get(i);
+      boolean rests = joint.condition() == Condition.OPEN;
+      double seat = rests ? solder.seat(i) : joint.pose().gapMm();
+      leads[i] = new LeadSolid(row, i, seat + joint.pose().liftMm());
     }
     return leads;
   }
@@ -72,39 +75,23 @@ public final class SceneRenderer {
         int k = y * map.width + x;
         double h = body.heightAt(map.u(x), map.v(y));
         map.tall[k] = h > 0;
+        map.busy[k] = tracer.crowded(map.u(x), map.v(y), near);
         map.z[k] = (float) (h > 0 ? h : tracer.heightAt(map.u(x), map.v(y)));
       }
     }
     return map;
   }
 
-  static float[][] look(SceneSpec.Camera size, Projection camera, Tracer tracer, Shader shader) {
+  static float[][] look(CameraSpec size, Projection camera, Tracer tracer, Shader shader) {
     int w = size.widthPx();
     int h = size.heightPx();
-    int samples = samples(size);
     float[][] planes = new float[3][w * h];
-    double[] ray = new double[4];
-    double[] rgb = new double[3];
-    Hit hit = new Hit();
-    Hit spare = new Hit();
+    Pixel pixel = new Pixel(camera, tracer, shader, samples(size));
     for (int y = 0; y < h; y++) {
       for (int x = 0; x < w; x++) {
-        camera.sight(x, y, ray);
-        tracer.trace(ray, hit, spare);
-        int across = hit.plain ? 1 : samples;
-        java.util.Arrays.fill(rgb, 0);
-        for (int k = 0; k < across * across; k++) {
-          if (!hit.plain) {
-            double fx = (k % across + 0.5) / across - 0.5;
-            double fy = (k / across + 0.5) / across - 0.5;
-            camera.sight(x + fx, y + fy, ray);
-            tracer.trace(ray, hit, spare);
-            hit.plain = false;
-          }
-          shader.shade(hit, rgb);
-        }
+        double[] rgb = pixel.look(x, y);
         for (int c = 0; c < 3; c++) {
-          planes[c][y * w + x] = (float) (rgb[c] / (across * across));
+          planes[c][y * w + x] = (float) rgb[c];
         }
       }
     }
@@ -112,7 +99,8 @@ public final class SceneRenderer {
   }
 
   /** Lines of sight across a pixel: enough to see the grain and the edges at any scale. */
-  private static int samples(SceneSpec.Camera size) {
-    return size.pxPerMm() > 70 ? 2 : size.pxPerMm() > 35 ? 3 : 4;
+  private static int samples(CameraSpec size) {
+    int sharp = size.pxPerMm() > 70 ? 2 : size.pxPerMm() > 35 ? 3 : 4;
+    return size.lens().blurPx() > SOFT_PX ? 2 : sharp;
   }
 }

@@ -32,7 +32,7 @@ final class Shader {
   private final double[] diffuse = new double[3];
 
   Shader(SceneSpec spec, Light light, double[] view, Horizon horizon) {
-    SceneSpec.Metal m = spec.metal();
+    MetalSpec m = spec.metal();
     this.roughness =
         new double[] {
           m.solderRoughness(), m.leadRoughness(), m.landRoughness(), MASK_ROUGHNESS, MATTE_ROUGHNESS
@@ -66,8 +66,10 @@ final class Shader {
     lobe.look(hit.nu, hit.nv, hit.nz, shares, spec);
     if (hit.material.metal) {
       mirror(hit, rgb);
+      film(hit, shares, rgb);
       return;
     }
+    film(hit, shares, rgb);
     matte.look(hit.nu, hit.nv, hit.nz, shares, diffuse);
     double bounce = shadowed ? BOUNCE * hidden() : 0;
     double gloss = hit.surface == MASK ? RESIN : 0.6 * RESIN;
@@ -78,6 +80,17 @@ final class Shader {
     rgb[0] += hit.red * (diffuse[0] + bounce * metalGlow[0]) + gloss * spec[0];
     rgb[1] += hit.green * (diffuse[1] + bounce * metalGlow[1]) + gloss * spec[1];
     rgb[2] += hit.blue * (diffuse[2] + bounce * metalGlow[2]) + gloss * spec[2];
+  }
+
+  /** Flux residue has a gloss of its own. */
+  private void film(Hit hit, double[] shares, double[] rgb) {
+    if (hit.film > 0) {
+      lobes[MASK].look(hit.nu, hit.nv, hit.nz, shares, diffuse);
+      double share = RESIN * Math.min(1, 1.5 * hit.film);
+      for (int c = 0; c < 3; c++) {
+        rgb[c] += share * diffuse[c];
+      }
+    }
   }
 
   private double hidden() {
@@ -94,7 +107,7 @@ final class Shader {
     double ru = 2 * nv * hit.nu - view[0];
     double rv = 2 * nv * hit.nv - view[1];
     double rz = 2 * nv * hit.nz - view[2];
-    double wall = skyline[light.sector(ru, rv)];
+    double wall = Horizon.sine(skyline[light.sector(ru, rv)]);
     double soft = roughness[hit.surface] + 0.04;
     double blocked = smooth((wall + soft - rz) / (2 * soft));
     double board = smooth((soft - rz) / (2 * soft));

@@ -22,10 +22,10 @@ final class SolderField {
     this.row = row;
     this.cell = cellMm;
     double spread = MARGIN_MM;
-    for (SceneSpec.JointPlan joint : row.spec.joints()) {
-      spread = Math.max(spread, MARGIN_MM + joint.spreadMm());
+    for (JointPlan joint : row.spec.joints()) {
+      spread = Math.max(spread, MARGIN_MM + joint.fill().spreadMm());
     }
-    SceneSpec.Part part = row.part;
+    PartSpec part = row.part;
     int last = row.leads() - 1;
     this.u0 = -part.landWidthMm()[0] / 2 - spread;
     this.v0 = row.landHeel() - spread;
@@ -73,12 +73,12 @@ final class SolderField {
 
   private void fillCell(CapillarySolver grid, int k, double u, double v) {
     int i = row.nearest(u);
-    SceneSpec.JointPlan joint = row.spec.joints().get(i);
-    SceneSpec.Bridge bridge = row.spec.bridges().isEmpty() ? null : row.bridgeAt(u, v);
+    JointPlan joint = row.spec.joints().get(i);
+    Bridge bridge = row.spec.bridges().isEmpty() ? null : row.bridgeAt(u, v);
     boolean own = row.wetted(i, u, v);
     grid.wet[k] = own || bridge != null;
     if (own) {
-      grid.pressure[k] = joint.pressurePerMm();
+      grid.pressure[k] = joint.fill().pressurePerMm();
       grid.floor[k] = floor(i, u, v);
     }
     if (own && bridge == null) {
@@ -91,7 +91,7 @@ final class SolderField {
 
   /** Places the land's edge and the lead's walls between the cells. */
   private void cut(CapillarySolver grid, int k, int i, double u, double v, double d) {
-    double land = row.insideLand(i, u, v, row.spec.joints().get(i).spreadMm());
+    double land = row.insideLand(i, u, v, row.spec.joints().get(i).fill().spreadMm());
     boolean climbs = climbs(i);
     double wall = climbs ? -row.insideFoot(i, u, v) : 1;
     if (land > 1.5 * d && Math.abs(wall) > 1.5 * d) {
@@ -100,7 +100,7 @@ final class SolderField {
     for (int way = 0; way < 4; way++) {
       double uu = u + (way == 0 ? d : way == 1 ? -d : 0);
       double vv = v + (way == 2 ? d : way == 3 ? -d : 0);
-      double landThere = row.insideLand(i, uu, vv, row.spec.joints().get(i).spreadMm());
+      double landThere = row.insideLand(i, uu, vv, row.spec.joints().get(i).fill().spreadMm());
       double wallThere = climbs ? -row.insideFoot(i, uu, vv) : 1;
       double reach = 1;
       if (landThere < 0) {
@@ -113,17 +113,17 @@ final class SolderField {
   }
 
   private boolean climbs(int i) {
-    SceneSpec.Condition condition = row.spec.joints().get(i).condition();
-    return condition == SceneSpec.Condition.WETTED || condition == SceneSpec.Condition.STARVED;
+    Condition condition = row.spec.joints().get(i).condition();
+    return condition == Condition.WETTED || condition == Condition.STARVED;
   }
 
   private double floor(int i, double u, double v) {
-    SceneSpec.JointPlan joint = row.spec.joints().get(i);
-    double film = Math.min(joint.filmMm(), 0.5 * Math.max(0, row.insideLand(i, u, v, 0)));
-    if (joint.condition() == SceneSpec.Condition.OPEN || row.insideFoot(i, u, v) < 0) {
+    JointPlan joint = row.spec.joints().get(i);
+    double film = Math.min(joint.fill().filmMm(), 0.5 * Math.max(0, row.insideLand(i, u, v, 0)));
+    if (joint.condition() == Condition.OPEN || row.insideFoot(i, u, v) < 0) {
       return film;
     }
-    return joint.climb() * (joint.gapMm() + row.part.leadThicknessMm());
+    return joint.fill().climb() * (joint.pose().gapMm() + row.part.leadThicknessMm());
   }
 
   /** Cells where the surface is solder, not the wall it climbs. */
@@ -201,8 +201,8 @@ final class SolderField {
   double seat(int i) {
     double top = 0;
     double length = row.part.footLengthMm();
-    double sin = Math.sin(row.spec.joints().get(i).skewRad());
-    double heelU = row.part.landsAtMm()[i] + row.spec.joints().get(i).shiftMm();
+    double sin = Math.sin(row.spec.joints().get(i).pose().skewRad());
+    double heelU = row.part.landsAtMm()[i] + row.spec.joints().get(i).pose().shiftMm();
     for (double b = 0.05 * length; b < length; b += 2 * cell) {
       double u = heelU + b * sin;
       double v = b - length;

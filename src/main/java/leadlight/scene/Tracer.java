@@ -9,7 +9,8 @@ final class Tracer {
   private final BodyBox body;
   private final BoardFace board;
   private final Dust dust;
-  private final SceneSpec.Metal metal;
+  private final Clutter clutter;
+  private final MetalSpec metal;
   private final double zone;
 
   Tracer(RowLayout row, SolderField solder, LeadSolid[] leads, BodyBox body) {
@@ -19,6 +20,7 @@ final class Tracer {
     this.body = body;
     this.board = new BoardFace(row);
     this.dust = new Dust(row);
+    this.clutter = new Clutter(row.spec);
     this.metal = row.spec.metal();
     this.zone = row.part.pitchMm() * 1.2;
   }
@@ -26,6 +28,7 @@ final class Tracer {
   /** Height of the highest surface at a place. */
   double heightAt(double u, double v) {
     double h = Math.max(body.heightAt(u, v), dust.heightAt(u, v));
+    h = Math.max(h, clutter.heightAt(u, v));
     if (!nearRow(u, v)) {
       return h;
     }
@@ -35,6 +38,11 @@ final class Tracer {
       h = lead > h ? lead : h;
     }
     return isSolder(i, u, v) ? Math.max(h, solder.heightAt(u, v)) : h;
+  }
+
+  /** True if a neighbour of the row is within reach. */
+  boolean crowded(double u, double v, double reachMm) {
+    return clutter.near(u, v, reachMm);
   }
 
   private boolean nearRow(double u, double v) {
@@ -51,22 +59,26 @@ final class Tracer {
   void trace(double[] ray, Hit best, Hit spare) {
     best.z = -1;
     best.plain = false;
+    best.film = 0;
     if (body.meet(ray, best) && best.z > row.spec.body().exitMm() + 0.05) {
       dust.stain(best);
+      board.dust(best);
       return;
     }
     if (nearRow(ray[0], ray[1])) {
       meetLeads(ray, best, spare);
       meetSolder(ray, best, spare);
     }
-    if (best.z < 0) {
+    if (best.z < 0 && !clutter.meet(ray, best)) {
       best.u = ray[0];
       best.v = ray[1];
       best.z = 0;
       board.meet(best);
+      best.plain &= !clutter.near(ray[0], ray[1], 0.1);
     }
     dust.meet(ray, best);
     dust.stain(best);
+    board.dust(best);
   }
 
   private void meetLeads(double[] ray, Hit best, Hit spare) {
@@ -84,6 +96,7 @@ final class Tracer {
     hit.paint(cut && hit.nz < 0.3 ? Material.COPPER : metal.lead());
     hit.surface = Shader.LEAD;
     board.bump(hit, 0.10 * metal.leadRoughness() + 0.01, 0.012);
+    board.bump(hit, 0.02, 0.16);
     double worn =
         1 - 0.10 * (0.5 + 0.5 * Grain.cloud(row.spec.seed() + 40 + k, 4 * hit.u, 5 * hit.v));
     hit.scale(worn, worn, worn);

@@ -1,12 +1,14 @@
 package leadlight.scene;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import leadlight.model.PointPx;
 
 /**
  * What a scene shows, exactly; written beside the picture.
  *
+ * @param connector id of the connector that the row is of, absent for a row of none
  * @param towardsBodyPx one millimetre towards the body, in pixels
  * @param joints one per land
  */
@@ -14,6 +16,7 @@ public record Truth(
     String photo,
     int width,
     int height,
+    String connector,
     int leads,
     double pitchMm,
     double leadWidthMm,
@@ -53,19 +56,26 @@ public record Truth(
       List<String> findings,
       String class2) {}
 
+  /** Deviation of a box one pixel wide. */
+  private static final double PIXEL_PX = 0.29;
+
   static Truth of(RowLayout row, Projection camera, LeadSolid[] leads) {
     SceneSpec spec = row.spec;
-    SceneSpec.Part part = row.part;
+    PartSpec part = row.part;
     PointPx middle = camera.map(spec.camera().aimAlongRowMm(), spec.camera().aimAlongLeadMm(), 0);
     PointPx back = camera.map(spec.camera().aimAlongRowMm(), spec.camera().aimAlongLeadMm() - 1, 0);
     List<JointTruth> joints = new ArrayList<>();
     for (int i = 0; i < row.leads(); i++) {
       joints.add(JointJudge.truth(row, camera, leads[i], i));
     }
+    if (part.pin1Right()) {
+      Collections.reverse(joints);
+    }
     return new Truth(
         spec.name() + ".jpg",
         spec.camera().widthPx(),
         spec.camera().heightPx(),
+        part.connector(),
         row.leads(),
         part.pitchMm(),
         part.leadWidthMm(),
@@ -76,22 +86,28 @@ public record Truth(
         part.landAheadMm(),
         lampName(spec.lamps()),
         spec.board().mask().id(),
-        JointJudge.round(Math.hypot(spec.camera().blurPx(), 0.29)),
+        JointJudge.round(edgeBlur(spec.camera())),
         spec.camera().tiltRad(),
         JointJudge.round(new PointPx(back.x() - middle.x(), back.y() - middle.y())),
-        count(spec, SceneSpec.DirtKind.BALL),
-        count(spec, SceneSpec.DirtKind.RESIDUE) > 0,
-        count(spec, SceneSpec.DirtKind.FIBRE) > 0,
+        count(spec, DirtKind.BALL),
+        count(spec, DirtKind.RESIDUE) > 0,
+        count(spec, DirtKind.FIBRE) > 0,
         joints);
   }
 
-  private static int count(SceneSpec spec, SceneSpec.DirtKind kind) {
+  /** Deviation of an edge in green: optics, the pixel's own width, and the mosaic. */
+  private static double edgeBlur(CameraSpec camera) {
+    double mosaic = camera.sensor().mosaic() ? Mosaic.BLUR_PX : 0;
+    return Math.hypot(Math.hypot(camera.lens().blurPx(), PIXEL_PX), mosaic);
+  }
+
+  private static int count(SceneSpec spec, DirtKind kind) {
     return (int) spec.dirt().stream().filter(d -> d.kind() == kind).count();
   }
 
   /** The lamps by falling power, the faint room light left out. */
-  private static String lampName(List<SceneSpec.Lamp> lamps) {
-    double most = lamps.stream().mapToDouble(SceneSpec.Lamp::power).max().orElse(1);
+  private static String lampName(List<LampSpec> lamps) {
+    double most = lamps.stream().mapToDouble(LampSpec::power).max().orElse(1);
     return lamps.stream()
         .filter(l -> l.power() > 0.35 * most)
         .sorted((a, b) -> Double.compare(b.power(), a.power()))
@@ -101,7 +117,7 @@ public record Truth(
         .orElseThrow();
   }
 
-  private static String kindName(SceneSpec.Lamp lamp) {
+  private static String kindName(LampSpec lamp) {
     return switch (lamp.kind()) {
       case RING -> lamp.elevationDeg() < 35 ? "lowring" : "ring";
       case COAXIAL -> "axial";

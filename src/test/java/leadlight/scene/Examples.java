@@ -9,11 +9,14 @@ final class Examples {
 
   static final SceneMix MIX = SceneMix.read(Path.of("models/scene/mix-even.json"));
 
+  private static final CameraSpec.Sensing PLAIN =
+      new CameraSpec.Sensing(false, 0.002, 1, 1, 0.15, 0, 1, 0, 0.95);
+
   private Examples() {}
 
   /** Aims at (3, -0.5) from 100 mm with 80 px a millimetre, 1000 x 400 px. */
-  static SceneSpec.Camera camera(double turn, double tiltX, double tiltY, double k1) {
-    return new SceneSpec.Camera(
+  static CameraSpec camera(double turn, double tiltX, double tiltY, double k1) {
+    return new CameraSpec(
         1000,
         400,
         80,
@@ -22,38 +25,30 @@ final class Examples {
         turn,
         new double[] {tiltX, tiltY},
         100,
-        k1,
-        0.4,
-        0,
-        0,
-        0.002,
-        1,
-        1,
-        0.15,
-        0,
-        0.95);
+        new CameraSpec.Lens(k1, 0.4, 0, 0, 0, 0, 0, 0),
+        PLAIN);
   }
 
   /** A small row of sound joints under a ring lamp. */
   static SceneSpec sound(int leads) {
     double[] places = new double[leads];
     double[] widths = new double[leads];
-    List<SceneSpec.JointPlan> joints = new ArrayList<>();
+    List<JointPlan> joints = new ArrayList<>();
     for (int i = 0; i < leads; i++) {
       places[i] = 0.5 * i;
       widths[i] = 0.3;
       joints.add(joint());
     }
-    SceneSpec.Camera c = camera(0, 0, 0, 0);
+    CameraSpec c = camera(0, 0, 0, 0);
     return new SceneSpec(
         "sound",
         7,
-        new SceneSpec.Part(0.5, places, widths, 1.5, 0.4, 0.01, 0.2, 0.13, 1.0, 0.01),
-        new SceneSpec.Body(0.3, 1.5, 0.5, 1, Material.BLACK_PLASTIC, -1, 0),
-        new SceneSpec.Board(Mask.GREEN, Material.GOLD, 0.05, false, 0, 0.15, false, false),
-        new SceneSpec.Metal(Material.TIN, 0.25, 0.12, 0, 0.25),
-        List.of(new SceneSpec.Lamp(SceneSpec.LampKind.RING, 55, 8, 0, 0, 1, 1, 1, 1)),
-        new SceneSpec.Camera(
+        new PartSpec(null, false, 0.5, places, widths, 1.5, 0.4, 0.01, 0.2, 0.13, 1.0, 0.01),
+        new BodySpec(0.3, 1.5, 0.5, 1, Material.BLACK_PLASTIC, -1, 0, 0),
+        new BoardSpec(Mask.GREEN, Material.GOLD, 0.05, false, 0, 0.15, false, 0, false, 0, List.of()),
+        new MetalSpec(Material.TIN, 0.25, 0, 0.12, 0, 0.25),
+        List.of(new LampSpec(LampKind.RING, 55, 8, 0, 0, 1, 1, 1, 1)),
+        new CameraSpec(
             240,
             160,
             60,
@@ -62,29 +57,30 @@ final class Examples {
             0,
             c.tiltRad(),
             100,
-            0,
-            0.3,
-            0,
-            0,
-            0.002,
-            1,
-            1,
-            0.15,
-            0,
-            0.95),
+            new CameraSpec.Lens(0, 0.3, 0, 0, 0, 0, 0, 0),
+            PLAIN),
         joints,
         List.of(),
         List.of());
   }
 
-  static SceneSpec.JointPlan joint() {
-    return new SceneSpec.JointPlan(
-        SceneSpec.Condition.WETTED, true, -3, 1, 0.008, 0, 0.015, 0, 0, 0, 0, 0, 1, 0, 0);
+  static JointPlan.Fill fill(double pressurePerMm, double climb) {
+    return new JointPlan.Fill(true, pressurePerMm, climb, 0.008, 0);
+  }
+
+  static JointPlan joint() {
+    return new JointPlan(
+        Condition.WETTED,
+        fill(-3, 1),
+        new JointPlan.Pose(0.015, 0, 0, 0, 0, 0),
+        JointPlan.Wetting.WHOLE,
+        0,
+        false);
   }
 
   /** The scene with its first joint changed. */
-  static SceneSpec with(SceneSpec s, SceneSpec.JointPlan first, List<SceneSpec.Bridge> bridges) {
-    List<SceneSpec.JointPlan> joints = new ArrayList<>(s.joints());
+  static SceneSpec with(SceneSpec s, JointPlan first, List<Bridge> bridges) {
+    List<JointPlan> joints = new ArrayList<>(s.joints());
     joints.set(0, first);
     return new SceneSpec(
         s.name(),

@@ -15,15 +15,15 @@ class JointJudgeTest {
   void overhangBeyondHalfTheLeadIsADefectWithAZoneAroundIt(double shiftMm, String class2) {
     // Lead 0.20 on land 0.30: overhang over lead width is (shift - 0.05) / 0.20. The neighbour is
     // left out, as it would stand within the clearance.
-    SceneSpec.JointPlan shifted = Examples.joint().withPlace(-shiftMm, 0);
+    JointPlan shifted = Examples.joint().withPlace(-shiftMm, 0);
     assertThat(judge(shifted, List.of()).class2()).isEqualTo(class2);
   }
 
   @ParameterizedTest
   @CsvSource({"0.0, 0.50, defect", "0.0, 0.80, limit", "0.6, 1.0, defect"})
   void aFootWettedOnHalfItsLengthIsStarved(double from, double to, String class2) {
-    SceneSpec.JointPlan starved =
-        Examples.joint().with(SceneSpec.Condition.STARVED, -3, 1).withWetted(from, to, 0);
+    JointPlan starved =
+        Examples.joint().with(Condition.STARVED, Examples.fill(-3, 1)).withWetted(from, to, 0);
     Truth.JointTruth truth = judge(starved, List.of());
     assertThat(truth.class2()).isEqualTo(class2);
     assertThat(truth.findings()).containsExactly("insufficient");
@@ -31,7 +31,7 @@ class JointJudgeTest {
 
   @Test
   void bothEndsOfABridgeAreDefects() {
-    List<SceneSpec.Bridge> bridge = List.of(new SceneSpec.Bridge(1, 0.1, 0.1, 0.2, 3));
+    List<Bridge> bridge = List.of(new Bridge(1, 0.1, 0.1, 0.2, 3));
     SceneSpec spec = Examples.with(Examples.sound(4), Examples.joint(), bridge);
     List<Truth.JointTruth> joints = SceneRenderer.render(spec).truth().joints();
     assertThat(joints).extracting(Truth.JointTruth::bridgeTo).containsExactly(2, 1, null, null);
@@ -42,14 +42,14 @@ class JointJudgeTest {
 
   @Test
   void aMissingLeadHasALandButNoToe() {
-    SceneSpec.JointPlan gone = Examples.joint().with(SceneSpec.Condition.MISSING, 3, 0);
+    JointPlan gone = Examples.joint().with(Condition.MISSING, Examples.fill(3, 0));
     Truth.JointTruth truth = judge(gone, List.of());
     assertThat(truth.toePx()).isNull();
     assertThat(truth.landToePx()).isNotNull();
     assertThat(truth.class2()).isEqualTo("defect");
   }
 
-  private static Truth.JointTruth judge(SceneSpec.JointPlan first, List<SceneSpec.Bridge> bridges) {
+  private static Truth.JointTruth judge(JointPlan first, List<Bridge> bridges) {
     SceneSpec spec = Examples.with(Examples.sound(3), first, bridges);
     return SceneRenderer.render(spec).truth().joints().get(0);
   }

@@ -1,0 +1,9 @@
+package leadlight.scene;
+
+/** What lies about. */
+public enum DirtKind {
+  RESIDUE,
+  FIBRE,
+  BALL,
+  SCORCH
+}

@@ -1,0 +1,85 @@
+package leadlight.scene;
+
+/**
+ * One joint.
+ *
+ * @param condition what became of it
+ * @param fill the solder
+ * @param pose where the lead stands
+ * @param wetting which part of the foot the solder holds
+ * @param pitMm radius of a pit in the toe fillet, 0 for none
+ * @param torn the land is gone: bare laminate under the lead
+ */
+public record JointPlan(
+    Condition condition, Fill fill, Pose pose, Wetting wetting, double pitMm, boolean torn) {
+
+  /**
+   * Solder on a land.
+   *
+   * @param solder false leaves the land's finish bare
+   * @param pressurePerMm mean curvature times two: below 0 hollow, above 0 domed
+   * @param climb height of the solder on the lead's walls, share of its upper side's height
+   * @param filmMm least solder thickness on wetted land
+   * @param spreadMm how far solder bulges over the land's edge
+   */
+  public record Fill(
+      boolean solder, double pressurePerMm, double climb, double filmMm, double spreadMm) {}
+
+  /**
+   * Place of a lead.
+   *
+   * @param gapMm solder between land and lead
+   * @param shiftMm lead off the land's middle
+   * @param skewRad turn of the foot about its heel
+   * @param liftMm lead above its seat
+   * @param toeUpRad foot rising towards the toe
+   * @param rollRad lean of the foot's top to the side; too small to move anything but the light
+   */
+  public record Pose(
+      double gapMm,
+      double shiftMm,
+      double skewRad,
+      double liftMm,
+      double toeUpRad,
+      double rollRad) {}
+
+  /**
+   * The wetted part of a foot.
+   *
+   * @param from its start, share of the foot from its toe
+   * @param to its end
+   * @param sideBare -1 or 1: that side of the lead is bare; 0 none
+   */
+  public record Wetting(double from, double to, int sideBare) {
+    static final Wetting WHOLE = new Wetting(0, 1, 0);
+
+    boolean whole() {
+      return sideBare == 0 && from <= 0 && to >= 1;
+    }
+  }
+
+  JointPlan with(Condition newCondition, Fill newFill) {
+    return new JointPlan(newCondition, newFill, pose, wetting, pitMm, torn);
+  }
+
+  JointPlan withPose(Pose newPose) {
+    return new JointPlan(condition, fill, newPose, wetting, pitMm, torn);
+  }
+
+  JointPlan withPlace(double shiftMm, double skewRad) {
+    return withPose(
+        new Pose(pose.gapMm, shiftMm, skewRad, pose.liftMm, pose.toeUpRad, pose.rollRad));
+  }
+
+  JointPlan withWetted(double from, double to, int sideBare) {
+    return new JointPlan(condition, fill, pose, new Wetting(from, to, sideBare), pitMm, torn);
+  }
+
+  JointPlan withPit(double radiusMm) {
+    return new JointPlan(condition, fill, pose, wetting, radiusMm, torn);
+  }
+
+  JointPlan withoutLand() {
+    return new JointPlan(condition, fill, pose, wetting, pitMm, true);
+  }
+}

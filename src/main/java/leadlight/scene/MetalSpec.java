@@ -1,0 +1,19 @@
+package leadlight.scene;
+
+/**
+ * Metal surfaces; roughness is the microfacet slope (alpha) of Walter et al. 2007.
+ *
+ * @param lead plating of the leads
+ * @param leadRoughness of their tops
+ * @param leadCrown slope of their tops at the sides: rolled-over edges, or a skin of solder
+ * @param solderRoughness 0.06 mirror-like to 0.45 dull
+ * @param solderGrain slope of the grain on the solder, 0 for none
+ * @param landRoughness of bare lands
+ */
+public record MetalSpec(
+    Material lead,
+    double leadRoughness,
+    double leadCrown,
+    double solderRoughness,
+    double solderGrain,
+    double landRoughness) {}

@@ -97,7 +97,7 @@ final class TrialRun {
   }
 
   private Runnable withTruth(PhotoTruth truth, Photo photo) {
-    PhotoScorer scorer = scorer(plain(truth.leads(), truth.pitchMm()), limits);
+    PhotoScorer scorer = scorer(row(truth), limits);
     ScoredPhoto scored =
         truePositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
     PhotoOutcome outcome = Comparison.of(truth, scored);
@@ -132,10 +132,15 @@ final class TrialRun {
 
   /** The row that a user would ask for. */
   static RowSpec row(TrialPhoto trial) {
-    return trial
-        .truth()
-        .map(truth -> plain(truth.leads(), truth.pitchMm()))
-        .orElseGet(() -> row(trial.note().orElseThrow()));
+    return trial.truth().map(TrialRun::row).orElseGet(() -> row(trial.note().orElseThrow()));
+  }
+
+  private static RowSpec row(PhotoTruth truth) {
+    return truth
+        .connector()
+        .map(id -> ConnectorLibrary.builtIn().find(id))
+        .map(known -> known.rowSpec(0, OptionalInt.of(truth.leads())))
+        .orElseGet(() -> plain(truth.leads(), truth.pitchMm()));
   }
 
   private static RowSpec row(RowNote note) {

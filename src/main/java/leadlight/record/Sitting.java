@@ -13,11 +13,7 @@ import java.util.Optional;
  * @param endedAt when the last card was told; empty if it can be gone on with
  */
 public record Sitting(
-    long id,
-    String person,
-    DeckId deck,
-    ZonedDateTime startedAt,
-    Optional<ZonedDateTime> endedAt) {
+    long id, String person, DeckId deck, ZonedDateTime startedAt, Optional<ZonedDateTime> endedAt) {
 
   /**
    * A deck, as far as the record knows it.

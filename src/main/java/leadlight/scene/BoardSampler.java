@@ -79,8 +79,7 @@ final class BoardSampler {
   }
 
   /** Chips that would touch one that is there are left out. */
-  private static void chip(
-      List<Neighbour> out, boolean lying, double length, double u, double v) {
+  private static void chip(List<Neighbour> out, boolean lying, double length, double u, double v) {
     double wide = length / 2;
     double along = lying ? length : wide;
     double across = lying ? wide : length;

@@ -138,7 +138,8 @@ final class BodyBox {
     double x = 34 * hit.u;
     double y = 34 * (hit.v + hit.z);
     double rough = 0.14 * Grain.smooth(seed + 36, x, y);
-    double shade = 1 + 0.10 * Grain.smooth(seed + 37, x, y) + 0.05 * Grain.cloud(seed + 38, hit.u, y / 34);
+    double shade =
+        1 + 0.10 * Grain.smooth(seed + 37, x, y) + 0.05 * Grain.cloud(seed + 38, hit.u, y / 34);
     hit.normal(hit.nu + rough, hit.nv + 0.14 * Grain.smooth(seed + 39, x, y), hit.nz);
     hit.scale(shade, shade, shade);
   }

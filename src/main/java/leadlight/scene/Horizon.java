@@ -100,9 +100,9 @@ final class Horizon {
   }
 
   /**
-   * Writes the horizon's {@link #sine rank} and the visible share of each sector's light;
-   * returns false where nothing stands above. Only neighbours on the surface's own level count, so
-   * that a lead's edge stays sharp.
+   * Writes the horizon's {@link #sine rank} and the visible share of each sector's light; returns
+   * false where nothing stands above. Only neighbours on the surface's own level count, so that a
+   * lead's edge stays sharp.
    */
   boolean shares(double u, double v, double z, double[] horizon, double[] share) {
     double x = map.column(u);

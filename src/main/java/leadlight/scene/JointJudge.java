@@ -90,7 +90,8 @@ final class JointJudge {
   /** Furthest that the foot stands over its land's side, in lead widths. */
   static double overhang(RowLayout row, int i) {
     JointPlan joint = row.spec.joints().get(i);
-    double toe = joint.pose().shiftMm() + row.part.footLengthMm() * Math.sin(joint.pose().skewRad());
+    double toe =
+        joint.pose().shiftMm() + row.part.footLengthMm() * Math.sin(joint.pose().skewRad());
     double off = Math.max(Math.abs(joint.pose().shiftMm()), Math.abs(toe));
     double over = off + (row.part.leadWidthMm() - row.part.landWidthMm()[i]) / 2;
     return Math.max(0, over / row.part.leadWidthMm());
@@ -150,7 +151,9 @@ final class JointJudge {
 
   private static double place(RowLayout row, int i, double along) {
     JointPlan joint = row.spec.joints().get(i);
-    return row.part.landsAtMm()[i] + joint.pose().shiftMm() + along * Math.sin(joint.pose().skewRad());
+    return row.part.landsAtMm()[i]
+        + joint.pose().shiftMm()
+        + along * Math.sin(joint.pose().skewRad());
   }
 
   /** A point of the foot's upper side: side -1 to 1 across, 0 heel to 1 toe. */

@@ -113,8 +113,7 @@ final class JointSampler {
     double least = part.landAheadMm() - part.landLengthMm() + 0.6 * width;
     double pressure = Math.min(4.5, dice.even(0.8, 1.5) / width);
     bridges.add(
-        new Bridge(
-            pin, Math.max(least, Math.min(most, v)), width, dice.even(0.1, 0.55), pressure));
+        new Bridge(pin, Math.max(least, Math.min(most, v)), width, dice.even(0.1, 0.55), pressure));
   }
 
   private JointPlan open(int i, double lift, double toeUp) {
@@ -138,8 +137,7 @@ final class JointSampler {
 
   /** Solder that stands on a land by itself, domed to a share of a half cylinder. */
   private JointPlan.Fill fill(int i, double dome, double share) {
-    return new JointPlan.Fill(
-        dice.chance(share), strip(i) * dome, 0, joints[i].fill().filmMm(), 0);
+    return new JointPlan.Fill(dice.chance(share), strip(i) * dome, 0, joints[i].fill().filmMm(), 0);
   }
 
   /** The pressure at which solder on a bare land of this width stands as a half cylinder. */
@@ -163,8 +161,6 @@ final class JointSampler {
   }
 
   private JointPlan missing(int i) {
-    return joints[i]
-        .with(Condition.MISSING, fill(i, dice.even(0.1, 0.85), 0.7))
-        .withPlace(0, 0);
+    return joints[i].with(Condition.MISSING, fill(i, dice.even(0.1, 0.85), 0.7)).withPlace(0, 0);
   }
 }

@@ -66,7 +66,6 @@ final class LampSampler {
   private LampSpec tinted(
       LampKind kind, double elevation, double spread, double azimuth, double power) {
     double warm = dice.even(-0.10, 0.16);
-    return new LampSpec(
-        kind, elevation, spread, azimuth, 0, power, 1 + warm, 1, 1 - 1.1 * warm);
+    return new LampSpec(kind, elevation, spread, azimuth, 0, power, 1 + warm, 1, 1 - 1.1 * warm);
   }
 }

@@ -154,7 +154,8 @@ final class LeadSolid {
     double up = Math.sqrt(1 - s * s) + 1e-3;
     boolean atToe = length - b < half - Math.abs(a);
     double na = (atToe ? 0 : Math.signum(a) * out) + up * (roll + crown * cube(a / half));
-    double nb = (atToe ? out : 0) + up * (crown * cube(Math.max(0, 1 - (length - b) / half)) - slope(b));
+    double nb =
+        (atToe ? out : 0) + up * (crown * cube(Math.max(0, 1 - (length - b) / half)) - slope(b));
     hit.normal(na * cos + nb * sin, nb * cos - na * sin, up);
   }
 

@@ -3,7 +3,9 @@ package leadlight.scene;
 import java.util.ArrayList;
 import java.util.List;
 
-/** White print on the mask: the part's outline, a mark at pin 1, marks beside and ahead of the row. */
+/**
+ * White print on the mask: the part's outline, a mark at pin 1, marks beside and ahead of the row.
+ */
 final class Legend {
 
   private static final double HALF_MM = 0.065;

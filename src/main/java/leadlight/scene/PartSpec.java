@@ -4,7 +4,8 @@ package leadlight.scene;
  * The row as built.
  *
  * @param connector id of the connector that the row is of; null for a row that is of none
- * @param pin1Right pin 1 is rightmost when the body lies above, so that pins count from the last land
+ * @param pin1Right pin 1 is rightmost when the body lies above, so that pins count from the last
+ *     land
  * @param pitchMm nominal pitch
  * @param landsAtMm middle of each land along the row, pin 1 at 0
  * @param landWidthMm width of each land

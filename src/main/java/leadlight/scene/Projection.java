@@ -50,7 +50,8 @@ final class Projection {
     double depth = r[6] * u + r[7] * v + r[8] * w + camera.distanceMm();
     double px = focalPx * x / depth;
     double py = focalPx * y / depth;
-    double stretch = 1 + camera.lens().k1() * (px * px + py * py) / (halfDiagonalPx * halfDiagonalPx);
+    double stretch =
+        1 + camera.lens().k1() * (px * px + py * py) / (halfDiagonalPx * halfDiagonalPx);
     return new PointPx(px * stretch + centreX(), py * stretch + centreY());
   }
 

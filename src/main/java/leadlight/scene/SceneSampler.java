@@ -24,8 +24,7 @@ final class SceneSampler {
     BoardSpec board = boards.board(body);
     MetalSpec metal = boards.metal();
     CameraSpec camera = new CameraSampler(mix, dice, part).draw(body, board.mask(), tilt);
-    List<LampSpec> lamps =
-        new LampSampler(dice, camera.rotationRad()).draw(dice.pick(mix.lamp()));
+    List<LampSpec> lamps = new LampSampler(dice, camera.rotationRad()).draw(dice.pick(mix.lamp()));
     JointSampler joints = new JointSampler(mix, dice, part);
     joints.draw();
     return new SceneSpec(

@@ -19,6 +19,7 @@ public record Truth(
     String connector,
     int leads,
     double pitchMm,
+    List<Double> landsAtMm,
     double leadWidthMm,
     double leadThicknessMm,
     double footLengthMm,
@@ -78,6 +79,7 @@ public record Truth(
         part.connector(),
         row.leads(),
         part.pitchMm(),
+        places(part),
         part.leadWidthMm(),
         part.leadThicknessMm(),
         part.footLengthMm(),
@@ -93,6 +95,17 @@ public record Truth(
         count(spec, DirtKind.RESIDUE) > 0,
         count(spec, DirtKind.FIBRE) > 0,
         joints);
+  }
+
+  /** Places of the lands from pin 1. */
+  private static List<Double> places(PartSpec part) {
+    double[] at = part.landsAtMm();
+    int last = at.length - 1;
+    List<Double> places = new ArrayList<>();
+    for (int i = 0; i <= last; i++) {
+      places.add(JointJudge.round(part.pin1Right() ? at[last] - at[last - i] : at[i]));
+    }
+    return places;
   }
 
   /** Deviation of an edge in green: optics, the pixel's own width, and the mosaic. */

@@ -1,15 +1,18 @@
 package leadlight.trial;
 
 import java.util.List;
+import java.util.Optional;
 import leadlight.model.PointPx;
 
 /**
  * What is true of a rendered picture; of all this the tool under trial is told only {@code leads}
- * and {@code pitchMm}.
+ * and {@code pitchMm}, or the connector where the row is of one.
  *
  * @param photo file name
+ * @param connector id of the connector that the row is of
  * @param leads number of leads
  * @param pitchMm pitch
+ * @param landsAtMm places of the lands along the row, pin 1 at 0
  * @param leadWidthMm width of a lead
  * @param landLengthMm length of a land
  * @param landAheadOfToeMm how far the land runs ahead of the toe
@@ -22,8 +25,10 @@ import leadlight.model.PointPx;
  */
 public record PhotoTruth(
     String photo,
+    Optional<String> connector,
     int leads,
     double pitchMm,
+    List<Double> landsAtMm,
     double leadWidthMm,
     double landLengthMm,
     double landAheadOfToeMm,
@@ -37,9 +42,13 @@ public record PhotoTruth(
   /** Copies the list; there must be a joint for each lead, at least three, in order. */
   public PhotoTruth {
     joints = List.copyOf(joints);
+    landsAtMm = List.copyOf(landsAtMm);
     if (leads < 3 || joints.size() != leads) {
       throw new IllegalArgumentException(
           "a row of " + leads + " leads needs as many joints (3 or more), has " + joints.size());
+    }
+    if (landsAtMm.size() != leads) {
+      throw new IllegalArgumentException("a row needs a place for each of its lands");
     }
     for (int i = 0; i < leads; i++) {
       if (joints.get(i).pin() != i + 1) {
@@ -48,9 +57,9 @@ public record PhotoTruth(
     }
   }
 
-  /** Mean pitch in the picture, by the lands of the first and the last pin. */
+  /** Pitch in the picture on the mean, by the lands of the first and the last pin. */
   public double pitchPx() {
-    return first().distanceTo(last()) / (leads - 1);
+    return first().distanceTo(last()) * pitchMm / landsAtMm.get(leads - 1);
   }
 
   /** Direction from pin 1 to pin N, x right, y down. */

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import leadlight.model.PointPx;
 import leadlight.model.UserError;
 
@@ -50,8 +51,10 @@ final class TruthReader {
     need(node, "joints").forEach(joint -> joints.add(toJoint(joint)));
     return new PhotoTruth(
         need(node, "photo").asText(),
+        Optional.ofNullable(node.get("connector")).map(JsonNode::asText),
         need(node, "leads").asInt(),
         number(node, "pitch_mm"),
+        lands(node),
         number(node, "lead_width_mm"),
         number(node, "land_length_mm"),
         number(node, "land_ahead_of_toe_mm"),
@@ -61,6 +64,17 @@ final class TruthReader {
         Math.hypot(tilt.path(0).asDouble(), tilt.path(1).asDouble()),
         point(need(node, "towards_body_px")),
         joints);
+  }
+
+  /** Even rows need not state the places of their lands. */
+  private static List<Double> lands(JsonNode node) {
+    if (!node.has("lands_at_mm")) {
+      double pitch = number(node, "pitch_mm");
+      return IntStream.range(0, need(node, "leads").asInt()).mapToObj(i -> i * pitch).toList();
+    }
+    List<Double> places = new ArrayList<>();
+    node.get("lands_at_mm").forEach(place -> places.add(place.asDouble()));
+    return places;
   }
 
   private static JointTruth toJoint(JsonNode node) {

@@ -22,7 +22,7 @@ public final class TruthRow {
     Homography mmToPx = mmToPx(truth);
     List<Lead> leads = new ArrayList<>();
     for (JointTruth joint : truth.joints()) {
-      leads.add(lead(joint, (joint.pin() - 1) * truth.pitchMm(), truth, mmToPx));
+      leads.add(lead(joint, truth.landsAtMm().get(joint.pin() - 1), truth, mmToPx));
     }
     return new RowOutcome.Found(
         mmToPx,
@@ -55,7 +55,7 @@ public final class TruthRow {
     List<PointPx> mm = new ArrayList<>();
     List<PointPx> px = new ArrayList<>();
     for (JointTruth joint : truth.joints()) {
-      double uMm = (joint.pin() - 1) * truth.pitchMm();
+      double uMm = truth.landsAtMm().get(joint.pin() - 1);
       mm.add(new PointPx(uMm, toeMm));
       px.add(joint.landToePx());
       mm.add(new PointPx(uMm, heelMm));

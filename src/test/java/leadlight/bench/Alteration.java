@@ -162,8 +162,10 @@ record Alteration(String name, Alter alter) {
     PointPx body = map.map(truth.towardsBodyPx().x(), truth.towardsBodyPx().y());
     return new PhotoTruth(
         truth.photo(),
+        truth.connector(),
         truth.leads(),
         truth.pitchMm(),
+        truth.landsAtMm(),
         truth.leadWidthMm(),
         truth.landLengthMm(),
         truth.landAheadOfToeMm(),

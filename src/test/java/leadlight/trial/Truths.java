@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -29,8 +30,10 @@ final class Truths {
   static PhotoTruth row(JointTruth... joints) {
     return new PhotoTruth(
         "row.png",
+        Optional.empty(),
         joints.length,
         0.5,
+        IntStream.range(0, joints.length).mapToObj(i -> 0.5 * i).toList(),
         0.2,
         0.625,
         0.125,

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  */
 final class Arrivals {
 
-  static final long STILL_NS = 150_000_000L;
+  static final long STILL_NS = 100_000_000L;
   static final long DOUBTFUL_NS = 2_000_000_000L;
 
   /** Job, board, stage, and a few folders more; deeper is a loop of links. */

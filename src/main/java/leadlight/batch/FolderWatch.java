@@ -14,7 +14,7 @@ import leadlight.model.UserError;
  */
 public final class FolderWatch {
 
-  private static final long PAUSE_MS = 100;
+  private static final long PAUSE_MS = 40;
   private static final long TROUBLE_MS = 2_000;
 
   /** A large folder takes long to look at; at most this share of the time goes to that. */
@@ -33,6 +33,11 @@ public final class FolderWatch {
     this.defaults = defaults;
     this.run = run;
     this.arrivals = new Arrivals(folder);
+  }
+
+  /** Makes ready for the first photo; takes a second or two. */
+  public void warmUp() {
+    run.warmUp();
   }
 
   /** Lets {@link #watch} end after the photo that is being worked on. */

@@ -4,6 +4,12 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import leadlight.model.UserError;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -35,33 +41,40 @@ public final class Main {
   private static int run(Streams streams, String... args) {
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
-    CommandLine command =
-        new CommandLine(new Main())
-            .addSubcommand(withStatuses(new ScoreCommand(streams)))
-            .addSubcommand(withStatuses(new BatchCommand(streams)))
-            .addSubcommand(new WatchCommand(streams))
-            .addSubcommand(record(streams))
-            .addSubcommand(new SheetCommand(streams))
-            .addSubcommand(new TrialCommand(streams))
-            .addSubcommand(new ConnectorCommand())
-            .addSubcommand(scene(streams))
-            .addSubcommand(
-                new CommandLine(new ReaderCommand())
-                    .addSubcommand(new ReaderCommand.PatchesCommand(streams)))
-            .addSubcommand(sample(streams))
-            .addSubcommand(new AgreeCommand(streams))
-            .addSubcommand(new GaugeCommand(streams))
-            .addSubcommand(new ChartCommand(streams))
-            .setOut(out)
-            .setErr(err)
-            .setParameterExceptionHandler((e, arguments) -> usage(e))
-            .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
+    CommandLine command = new CommandLine(new Main());
+    commands(streams, args).forEach((name, made) -> command.addSubcommand(name, made.get()));
+    command
+        .setOut(out)
+        .setErr(err)
+        .setParameterExceptionHandler((e, arguments) -> usage(e))
+        .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
     try {
       return command.execute(args);
     } catch (Error e) {
       // What the machine refuses, as memory or a library: no stack trace on the terminal either.
       return failed(e, streams);
     }
+  }
+
+  /** The command that is asked for alone: to read what all have to offer takes a tenth second. */
+  private static Map<String, Supplier<Object>> commands(Streams streams, String... args) {
+    Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    all.put("score", () -> withStatuses(new ScoreCommand(streams)));
+    all.put("batch", () -> withStatuses(new BatchCommand(streams)));
+    all.put("watch", () -> new WatchCommand(streams));
+    all.put("record", () -> record(streams));
+    all.put("sheet", () -> new SheetCommand(streams));
+    all.put("trial", () -> new TrialCommand(streams));
+    all.put("connector", ConnectorCommand::new);
+    all.put("scene", () -> scene(streams));
+    all.put("reader", () -> reader(streams));
+    all.put("sample", () -> sample(streams));
+    all.put("agree", () -> new AgreeCommand(streams));
+    all.put("gauge", () -> new GaugeCommand(streams));
+    all.put("chart", () -> new ChartCommand(streams));
+    Optional<String> asked = Stream.of(args).limit(1).filter(all::containsKey).findFirst();
+    asked.ifPresent(name -> all.keySet().retainAll(Set.of(name)));
+    return all;
   }
 
   private static CommandLine withStatuses(Object command) {
@@ -81,6 +94,11 @@ public final class Main {
         .addSubcommand(new SayCommands.OverruleCommand())
         .addSubcommand(new SayCommands.BenchCommand())
         .setCaseInsensitiveEnumValuesAllowed(true);
+  }
+
+  private static CommandLine reader(Streams streams) {
+    return new CommandLine(new ReaderCommand())
+        .addSubcommand(new ReaderCommand.PatchesCommand(streams));
   }
 
   private static CommandLine sample(Streams streams) {

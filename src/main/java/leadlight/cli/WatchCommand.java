@@ -62,6 +62,7 @@ final class WatchCommand implements Callable<Integer> {
         BatchRun run = BatchRun.open(what, options.out(), record, setup)) {
       FolderWatch watch = new FolderWatch(folder, options.defaults(), run);
       signal.asks(watch::stop);
+      watch.warmUp();
       WatchShow show = new WatchShow(streams, open, options.out());
       streams.err().println("leadlight: watching " + folder + ", results in " + run.folder());
       watch.watch(show::took, line -> streams.err().println("leadlight: " + line));

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
@@ -16,6 +18,7 @@ import leadlight.model.Settings;
 import leadlight.model.Verdict;
 import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
+import leadlight.photo.PictureFacts;
 import leadlight.row.RowFinder;
 
 /**
@@ -39,11 +42,26 @@ public final class PhotoScorer {
 
   /** Looks for the row, then scores its joints. */
   public ScoredPhoto score(Photo photo) {
-    return score(photo, finder.find(photo.frame(), settings.row(), settings.hint()));
+    return score(photo, () -> finder.find(photo.frame(), settings.row(), settings.hint()));
   }
 
   /** Scores the joints of a row that is already known. */
   public ScoredPhoto score(Photo photo, RowOutcome row) {
+    return score(photo, () -> row);
+  }
+
+  private ScoredPhoto score(Photo photo, Supplier<RowOutcome> finding) {
+    // The whole picture is judged beside the row; it must not be closed before that has ended.
+    CompletableFuture<PictureFacts> facts =
+        CompletableFuture.supplyAsync(() -> fitness.facts(photo.frame()));
+    try {
+      return score(photo, finding.get(), facts);
+    } finally {
+      facts.handle((done, trouble) -> done).join();
+    }
+  }
+
+  private ScoredPhoto score(Photo photo, RowOutcome row, CompletableFuture<PictureFacts> facts) {
     Optional<JointMeter.MeasuredRow> measured =
         row instanceof RowOutcome.Found found
             ? Optional.of(meter.measure(photo.frame(), settings.row(), found))
@@ -57,17 +75,17 @@ public final class PhotoScorer {
         measured.map(JointMeter.MeasuredRow::view),
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
-        fitness(photo, row),
+        fitness(photo, row, facts.join()),
         advice.notVisible(settings.row()),
         advice.cautions(settings.row(), joints));
   }
 
-  private List<String> fitness(Photo photo, RowOutcome row) {
+  private List<String> fitness(Photo photo, RowOutcome row, PictureFacts facts) {
     OptionalDouble pitchPx =
         row instanceof RowOutcome.Found found
             ? OptionalDouble.of(found.pitchPx())
             : OptionalDouble.empty();
-    List<String> whatToChange = fitness.advice(fitness.facts(photo.frame()), pitchPx);
+    List<String> whatToChange = fitness.advice(facts, pitchPx);
     return Stream.concat(photo.notes().stream(), whatToChange.stream()).toList();
   }
 

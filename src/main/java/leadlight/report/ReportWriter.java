@@ -1,7 +1,10 @@
 package leadlight.report;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import leadlight.model.ScoredPhoto;
 import leadlight.vision.Frame;
 
@@ -41,8 +44,15 @@ public final class ReportWriter {
    * @throws leadlight.model.UserError if the folder cannot be written
    */
   public WrittenReport write(ScoredPhoto scored, Frame picture, Path outDir) {
-    byte[] png = AnnotatedPicture.png(scored, picture, context);
+    // Picture and page cost the most and need nothing of each other.
+    List<byte[]> shown =
+        Stream.<Supplier<byte[]>>of(
+                () -> AnnotatedPicture.png(scored, picture, context),
+                () -> page.apply(scored, picture))
+            .parallel()
+            .map(Supplier::get)
+            .toList();
     return new ResultFiles(outDir, scored.photo())
-        .write(json(scored), CsvReport.bytes(scored), png, page.apply(scored, picture));
+        .write(json(scored), CsvReport.bytes(scored), shown.get(0), shown.get(1));
   }
 }

@@ -47,7 +47,7 @@ final class BusyTiles {
     try (MatScope scope = new MatScope()) {
       Mat small = scope.add(new Mat());
       Size map = new Size(across * MAP_PX, down * MAP_PX);
-      Imgproc.resize(grey, small, map, 0, 0, Imgproc.INTER_AREA);
+      Shrink.area(grey, small, map);
       Mat gx = scope.add(new Mat());
       Mat gy = scope.add(new Mat());
       Imgproc.Sobel(small, gx, CvType.CV_32F, 1, 0);

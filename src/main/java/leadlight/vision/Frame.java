@@ -70,7 +70,12 @@ public final class Frame implements AutoCloseable {
   /** A copy shrunk by area averaging to {@code factor} (above 0, at most 1) of its size. */
   public Frame shrunk(double factor) {
     Mat small = new Mat();
-    Imgproc.resize(mat(), small, new Size(), factor, factor, Imgproc.INTER_AREA);
+    if (factor < 0.5) {
+      Size size = new Size(Math.rint(factor * widthPx()), Math.rint(factor * heightPx()));
+      Shrink.area(mat(), small, size);
+    } else {
+      Imgproc.resize(mat(), small, new Size(), factor, factor, Imgproc.INTER_AREA);
+    }
     return new Frame(small);
   }
 

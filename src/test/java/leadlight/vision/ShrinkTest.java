@@ -11,7 +11,10 @@ import org.opencv.imgproc.Imgproc;
 
 class ShrinkTest {
 
-  /** OpenCV's own averaging in one go is the reference; each halving rounds to whole levels. */
+  /**
+   * OpenCV's own averaging in one go is the reference; each of the three steps rounds by up to a
+   * level.
+   */
   @Test
   void shrinkingInStepsGivesTheAverageThatOneStepGives() {
     NativeLibrary.load();
@@ -26,7 +29,7 @@ class ShrinkTest {
       Imgproc.resize(picture, once, size, 0, 0, Imgproc.INTER_AREA);
 
       assertThat(steps.size()).isEqualTo(size);
-      assertThat(Core.norm(steps, once, Core.NORM_INF)).isLessThanOrEqualTo(2);
+      assertThat(Core.norm(steps, once, Core.NORM_INF)).isLessThanOrEqualTo(3);
       assertThat(Core.norm(steps, once, Core.NORM_L1) / (3 * size.area())).isLessThan(1);
     }
   }

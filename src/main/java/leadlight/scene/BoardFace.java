@@ -5,7 +5,7 @@ final class BoardFace {
 
   private static final double PLAIN_MM = 0.08;
   private static final double SLOPE_MM = 0.025;
-  private static final double TRACE_SLOPE = 0.35;
+  private static final double TRACE_SLOPE = 0.24;
   private static final double MASK_SLOPE = 0.7;
   private static final double HOLE_MM = 0.1;
   private static final double SPECK_CELL_MM = 0.3;

@@ -7,6 +7,7 @@ import java.util.List;
 final class BoardSampler {
 
   private static final double KEEP_CLEAR_MM = 0.7;
+  private static final double APART_MM = 0.6;
 
   private final SceneMix mix;
   private final Dice dice;
@@ -64,7 +65,7 @@ final class BoardSampler {
       double size = dice.even(0.6, 1.0);
       double u = dice.even(0, end);
       double v = ahead + size / 2 + dice.even(0, 0.8);
-      out.add(new Neighbour(Neighbour.Kind.TEST_LAND, u, v, size, size, 0.02));
+      place(out, new Neighbour(Neighbour.Kind.TEST_LAND, u, v, size, size, 0.02));
     }
     if (dice.chance(0.5)) {
       double along = dice.even(0.9, 1.5);
@@ -78,20 +79,22 @@ final class BoardSampler {
     return out;
   }
 
-  /** Chips that would touch one that is there are left out. */
   private static void chip(List<Neighbour> out, boolean lying, double length, double u, double v) {
-    double wide = length / 2;
-    double along = lying ? length : wide;
-    double across = lying ? wide : length;
+    double along = lying ? length : length / 2;
+    double across = lying ? length / 2 : length;
+    place(out, new Neighbour(Neighbour.Kind.CHIP, u, v, along, across, 0.35 * length + 0.1));
+  }
+
+  /** What would touch another is left out. */
+  private static void place(List<Neighbour> out, Neighbour next) {
     for (Neighbour n : out) {
-      boolean apart =
-          Math.abs(n.uMm() - u) > (n.alongMm() + along) / 2 + 0.6
-              || Math.abs(n.vMm() - v) > (n.acrossMm() + across) / 2 + 0.6;
-      if (!apart) {
+      double alongRow = (n.alongMm() + next.alongMm()) / 2 + APART_MM;
+      double alongLead = (n.acrossMm() + next.acrossMm()) / 2 + APART_MM;
+      if (Math.abs(n.uMm() - next.uMm()) < alongRow && Math.abs(n.vMm() - next.vMm()) < alongLead) {
         return;
       }
     }
-    out.add(new Neighbour(Neighbour.Kind.CHIP, u, v, along, across, 0.35 * length + 0.1));
+    out.add(next);
   }
 
   MetalSpec metal() {

@@ -10,6 +10,7 @@ final class Legend {
 
   private static final double HALF_MM = 0.065;
   private static final double FAR_MM = 0.08;
+  private static final int WORDS = 3;
 
   private final List<double[]> strokes = new ArrayList<>();
   private final RowLayout row;
@@ -65,11 +66,11 @@ final class Legend {
   }
 
   private void words() {
-    for (int word = 0; word < 3; word++) {
+    for (int word = 0; word < WORDS; word++) {
       double size = 0.4 + 0.5 * Grain.hash(seed, 15, word);
       double v = row.part.landAheadMm() + 0.65 + 1.6 * Grain.hash(seed, 16, word);
-      double u = end * (1.3 * Grain.hash(seed, 17, word) - 0.15);
-      int letters = 1 + (int) (4 * Grain.hash(seed, 18, word));
+      double u = end * ((word + 0.9 * Grain.hash(seed, 17, word)) * 1.2 / WORDS - 0.1);
+      int letters = (int) (5 * Grain.hash(seed, 18, word) * Math.min(1, end / 8));
       for (int k = 0; k < letters; k++) {
         int glyph = (int) (StrokeFont.glyphs() * Grain.hash(seed, 19 + word, k));
         StrokeFont.draw(glyph, u + 0.78 * k * size, v, size, this::line);

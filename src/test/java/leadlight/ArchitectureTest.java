@@ -55,6 +55,19 @@ class ArchitectureTest {
           Map.entry("quality", Set.of("model", "data", "trial")),
           Map.entry("summary", Set.of("model", "data", "record")),
           Map.entry(
+              "drill",
+              Set.of(
+                  "model",
+                  "data",
+                  "vision",
+                  "photo",
+                  "pipeline",
+                  "grade",
+                  "trial",
+                  "record",
+                  "quality",
+                  "text")),
+          Map.entry(
               "batch",
               Set.of(
                   "model",

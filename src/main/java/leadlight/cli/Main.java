@@ -72,6 +72,7 @@ public final class Main {
     all.put("agree", () -> new AgreeCommand(streams));
     all.put("gauge", () -> new GaugeCommand(streams));
     all.put("chart", () -> new ChartCommand(streams));
+    all.put("drill", () -> DrillCommand.line(streams));
     Optional<String> asked = Stream.of(args).limit(1).filter(all::containsKey).findFirst();
     asked.ifPresent(name -> all.keySet().retainAll(Set.of(name)));
     return all;

@@ -1,0 +1,32 @@
+package leadlight.cli;
+
+import leadlight.model.UserError;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** {@code leadlight drill}: learning to see a bad joint by judging many, blind. */
+@Command(
+    name = "drill",
+    description = {
+      "Practice for trainees: judge joints blind and be told at once.",
+      "It says what was shown on pictures; it certifies nothing and nobody."
+    },
+    mixinStandardHelpOptions = true,
+    synopsisSubcommandLabel = "new|take|own|history|class")
+final class DrillCommand implements Runnable {
+
+  static CommandLine line(Streams streams) {
+    return new CommandLine(new DrillCommand())
+        .addSubcommand(new DrillNewCommand(streams))
+        .addSubcommand(new DrillTakeCommand(streams))
+        .addSubcommand(new DrillOwnCommand(streams))
+        .addSubcommand(new DrillHistoryCommand(streams))
+        .addSubcommand(new DrillClassCommand(streams))
+        .setCaseInsensitiveEnumValuesAllowed(true);
+  }
+
+  @Override
+  public void run() {
+    throw new UserError("say which: drill new, take, own, history or class");
+  }
+}

@@ -1,0 +1,93 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.concurrent.Callable;
+import leadlight.data.WholeFile;
+import leadlight.drill.OpenDeck;
+import leadlight.drill.OwnWork;
+import leadlight.drill.Taking;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.Settings;
+import leadlight.model.UserError;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.record.DrillRecord;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight drill own}: grading one's own row before the tool's score is seen. */
+@Command(
+    name = "own",
+    description = {
+      "Lets a person grade every pin of a row that they soldered, then shows Leadlight's score "
+          + "beside: agreed, missed, over-called, and what to look at.",
+      "Leadlight is not the truth; what differs is settled at the bench."
+    },
+    mixinStandardHelpOptions = true)
+final class DrillOwnCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "PHOTO", description = "Photo of the row.")
+  private Path file;
+
+  @Option(
+      names = "--class",
+      paramLabel = "1|2|3",
+      defaultValue = "2",
+      description = "Product class (default: ${DEFAULT-VALUE}).")
+  private int productClass;
+
+  @Mixin private RowOptions row;
+
+  @Mixin private HintOptions hint;
+
+  @Mixin private Limits limits;
+
+  @Mixin private Person person;
+
+  @Mixin private DrillDesk desk;
+
+  @Mixin private RecordOption record;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports/own",
+      description = "Folder for the straightened row, with --terminal (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  DrillOwnCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    if (productClass < 1 || productClass > 3) {
+      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
+    }
+    OpenDeck deck = deck(limits.load());
+    Path pictures = out.resolve(file.getFileName());
+    if (desk.inTerminal()) {
+      OutputFolder.make(pictures);
+      deck.pictures().forEach((name, jpeg) -> WholeFile.write(pictures.resolve(name), jpeg));
+    }
+    try (DrillRecord open = DrillRecord.open(record.folder())) {
+      Taking taking = new Taking(deck, open, person.name(), false, ZonedDateTime::now);
+      desk.sit(taking, pictures, streams);
+      taking.lastWords().forEach(streams.out()::println);
+    }
+    return ExitStatus.GOOD.code();
+  }
+
+  private OpenDeck deck(AcceptanceSet set) {
+    Settings settings = new Settings(row.spec(), productClass, set.id(), hint.hint());
+    try (Photo photo = new PhotoReader().read(file)) {
+      return OwnWork.of(new PhotoScorer(settings, set).score(photo), photo);
+    }
+  }
+}

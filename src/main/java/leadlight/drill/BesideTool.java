@@ -1,0 +1,39 @@
+package leadlight.drill;
+
+import leadlight.model.Verdict;
+import leadlight.record.DrillAnswer;
+
+/** A trainee's verdict on their own joint beside the tool's; neither is the truth. */
+public enum BesideTool {
+  /** Both call it sound, or both a defect. */
+  AGREED("You and Leadlight agree"),
+  /** The tool sees a defect where the trainee saw none. */
+  MISSED("Leadlight sees a defect here"),
+  /** The trainee sees a defect where the tool sees none. */
+  OVER_CALLED("Leadlight sees no defect here"),
+  /** One of them, or both, cannot tell from the photo. */
+  LEFT_OPEN("Not decided from the photo");
+
+  private final String words;
+
+  BesideTool(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  static BesideTool of(DrillAnswer answer) {
+    Verdict tool = answer.tool().orElse(Verdict.UNJUDGED);
+    if (tool == Verdict.UNJUDGED || answer.said() == Verdict.UNJUDGED) {
+      return LEFT_OPEN;
+    }
+    boolean toolCalls = tool == Verdict.DEFECT;
+    boolean personCalls = answer.said() == Verdict.DEFECT;
+    if (toolCalls == personCalls) {
+      return AGREED;
+    }
+    return toolCalls ? MISSED : OVER_CALLED;
+  }
+}

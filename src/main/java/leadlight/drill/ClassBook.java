@@ -1,0 +1,157 @@
+package leadlight.drill;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import leadlight.model.FindingKind;
+import leadlight.quality.AgreePages;
+import leadlight.quality.AgreementStudy;
+import leadlight.quality.Grade;
+import leadlight.quality.Grades;
+import leadlight.quality.Page;
+import leadlight.quality.Page.Grid;
+import leadlight.quality.Page.Heading;
+import leadlight.quality.Page.Text;
+import leadlight.record.DrillAnswer;
+import leadlight.record.DrillRecord;
+
+/**
+ * All trainees of a record, for their instructor.
+ *
+ * @param people by name
+ */
+public record ClassBook(List<History> people) {
+
+  private static final String TRUTH = "truth";
+
+  /** Copies the list. */
+  public ClassBook {
+    people = List.copyOf(people);
+  }
+
+  /** Everybody in the record. */
+  public static ClassBook of(DrillRecord record) {
+    return new ClassBook(
+        record.people().stream().map(name -> History.of(record, name)).toList());
+  }
+
+  /** The class table and the findings that are weakest in the whole class. */
+  public Page page() {
+    List<Page.Block> blocks = new ArrayList<>();
+    List<List<String>> rows = people.stream().map(ClassBook::row).toList();
+    blocks.add(
+        new Grid(
+            List.of("who", "sittings", "joints", "missed", "false alarms", "kappa", "weakest"),
+            rows));
+    blocks.add(
+        new Text(
+            "Figures of each one's last %d sittings, with 95 %% intervals."
+                .formatted(DrillRules.builtIn().recentSittings().value()),
+            false));
+    weakest(blocks);
+    blocks.add(new Text(ResultWords.CERTIFIES_NOTHING, true));
+    return new Page("The class", blocks);
+  }
+
+  private static List<String> row(History history) {
+    Optional<Figures> f = history.recent();
+    String weakest =
+        history.findings().stream()
+            .filter(finding -> finding.notRight().count() > 0)
+            .findFirst()
+            .map(w -> Telling.kind(w.finding()) + ", " + DrillPages.rate(w.notRight()) + " not right")
+            .orElse("");
+    return List.of(
+        history.person(),
+        "" + history.drills().size(),
+        f.map(x -> "" + x.judged()).orElse("0"),
+        f.map(x -> DrillPages.rate(x.missed())).orElse(""),
+        f.map(x -> DrillPages.rate(x.falseAlarm())).orElse(""),
+        f.map(x -> ResultWords.value(x.kappa())).orElse(""),
+        weakest);
+  }
+
+  private void weakest(List<Page.Block> blocks) {
+    List<DrillAnswer> all = people.stream().flatMap(h -> h.answers().stream()).toList();
+    List<List<String>> rows = new ArrayList<>();
+    for (History.ByFinding finding : History.findings(all, new Boxes())) {
+      rows.add(
+          List.of(
+              Telling.kind(finding.finding()),
+              DrillPages.rate(finding.missed()),
+              DrillPages.rate(finding.notRight())));
+    }
+    if (!rows.isEmpty()) {
+      blocks.add(new Heading("Findings, the weakest first"));
+      blocks.add(
+          new Grid(List.of("defect", "called sound", "not right in verdict and name"), rows));
+    }
+  }
+
+  /**
+   * How all who took a deck agree, with each other and with the truth.
+   *
+   * @return empty if nobody has finished it
+   */
+  public Optional<Page> agreement(OpenDeck deck) {
+    List<Grade> grades = new ArrayList<>();
+    for (History history : people) {
+      lastAt(history, deck).ifPresent(sat -> add(history.person(), sat, grades));
+    }
+    if (grades.isEmpty()) {
+      return Optional.empty();
+    }
+    truth(deck, grades);
+    AgreementStudy study =
+        new AgreementStudy(Grades.of(grades), Figures.READING, Optional.of(TRUTH));
+    return Optional.of(AgreePages.page(study, item -> picture(deck, item)));
+  }
+
+  private static Optional<History.Sat> lastAt(History history, OpenDeck deck) {
+    return history.drills().stream()
+        .filter(sat -> sat.sitting().deck().key().equals(deck.id().key()))
+        .filter(sat -> sat.sitting().endedAt().isPresent())
+        .max(Comparator.comparingLong(sat -> sat.sitting().id()));
+  }
+
+  private static void add(String person, History.Sat sat, List<Grade> grades) {
+    sat.answers()
+        .forEach(
+            a ->
+                grades.add(
+                    new Grade(
+                        item(a.card(), a.item()),
+                        person,
+                        1,
+                        a.said().id(),
+                        a.finding().map(FindingKind::id))));
+  }
+
+  private static void truth(OpenDeck deck, List<Grade> grades) {
+    Set<String> asked = new HashSet<>(grades.stream().map(Grade::item).toList());
+    for (int number = 1; number <= deck.deck().cards().size(); number++) {
+      for (Deck.Spot spot : deck.card(number).spots()) {
+        String item = item(number, spot.item());
+        Known known = spot.known().orElseThrow();
+        if (asked.contains(item)) {
+          List<String> kinds = known.findings().stream().map(FindingKind::id).toList();
+          Optional<String> finding =
+              kinds.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", kinds));
+          grades.add(new Grade(item, TRUTH, 1, known.id(), finding));
+        }
+      }
+    }
+  }
+
+  private static String item(int card, String item) {
+    return "card " + card + ": " + item;
+  }
+
+  private static byte[] picture(OpenDeck deck, String item) {
+    int number = Integer.parseInt(item.substring("card ".length(), item.indexOf(':')));
+    return deck.card(number).spots().size() == 1 ? deck.picture(number) : new byte[0];
+  }
+}

@@ -1,0 +1,259 @@
+package leadlight.drill;
+
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import leadlight.model.FindingKind;
+import leadlight.quality.Page;
+import leadlight.quality.Page.Grid;
+import leadlight.quality.Page.Heading;
+import leadlight.quality.Page.Text;
+import leadlight.quality.Plot;
+import leadlight.trial.Rate;
+
+/** What a person has shown, as pages. */
+public final class DrillPages {
+
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
+  private final History history;
+  private final List<Page.Block> blocks = new ArrayList<>();
+
+  private DrillPages(History history) {
+    this.history = history;
+  }
+
+  /** The history: figures over time, findings, confusion, own work, what comes next. */
+  public static Page history(History history) {
+    DrillPages pages = new DrillPages(history);
+    pages.opening();
+    pages.overTime();
+    pages.findings();
+    pages.confusion();
+    pages.ownWork();
+    pages.blocks.add(new Text(ResultWords.CERTIFIES_NOTHING, true));
+    return new Page("Drills of " + history.person(), pages.blocks);
+  }
+
+  private void opening() {
+    List<List<String>> rows = new ArrayList<>();
+    history.recent().ifPresent(f -> rows.add(line(recentWords(), f)));
+    history.figures().ifPresent(f -> rows.add(line("all " + history.drills().size(), f)));
+    if (rows.isEmpty()) {
+      text("No drill with truth has been answered yet.");
+      return;
+    }
+    blocks.add(new Grid(HEADER, rows));
+    text(
+        "Rates with 95 % Wilson intervals; kappa (Cohen) against the truth with a large-sample 95 %"
+            + " interval. An open answer is neither missed nor a false alarm. Half of a drill's"
+            + " joints are faulty; on a board, where faults are rare, more of them are missed.");
+  }
+
+  private static final List<String> HEADER =
+      List.of("sittings", "joints", "missed", "false alarms", "left open", "kappa");
+
+  private String recentWords() {
+    int recent = DrillRules.builtIn().recentSittings().value();
+    return "last " + Math.min(recent, history.drills().size());
+  }
+
+  private static List<String> line(String name, Figures f) {
+    return List.of(
+        name,
+        "" + f.judged(),
+        rate(f.missed()),
+        rate(f.falseAlarm()),
+        rate(f.leftOpen()),
+        f.kappa().isEmpty()
+            ? "not defined"
+            : ResultWords.value(f.kappa()) + " (" + ResultWords.range(f.kappa()) + ")");
+  }
+
+  static String rate(Rate rate) {
+    return rate.of() == 0
+        ? "none to rate"
+        : String.format(
+            Locale.ROOT,
+            "%d of %d, %.0f %% (%.0f to %.0f)",
+            rate.count(),
+            rate.of(),
+            100 * rate.share(),
+            100 * rate.lower(),
+            100 * rate.upper());
+  }
+
+  private void overTime() {
+    List<List<String>> rows = new ArrayList<>();
+    List<String> ticks = new ArrayList<>();
+    Band missed = new Band("missed");
+    Band alarms = new Band("false alarms");
+    for (History.Sat sat : history.drills()) {
+      Optional<Figures> figures = Figures.of(sat.answers());
+      if (figures.isPresent()) {
+        String when = day(sat.sitting().startedAt());
+        rows.add(line(when + ", " + sat.sitting().deck().name(), figures.get()));
+        missed.add(ticks.size(), figures.get().missed());
+        alarms.add(ticks.size(), figures.get().falseAlarm());
+        ticks.add("" + (ticks.size() + 1));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    blocks.add(new Heading("Over time"));
+    if (rows.size() > 1) {
+      blocks.add(missed.chart(ticks));
+      blocks.add(alarms.chart(ticks));
+    }
+    blocks.add(new Grid(HEADER, rows));
+  }
+
+  /** A rate over sittings. */
+  private static final class Band {
+    private final String name;
+    private final List<double[]> rate = new ArrayList<>();
+    private final List<double[]> lower = new ArrayList<>();
+    private final List<double[]> upper = new ArrayList<>();
+
+    Band(String name) {
+      this.name = name;
+    }
+
+    void add(int at, Rate of) {
+      if (of.of() > 0) {
+        rate.add(new double[] {at, 100 * of.share()});
+        lower.add(new double[] {at, 100 * of.lower()});
+        upper.add(new double[] {at, 100 * of.upper()});
+      }
+    }
+
+    Page.Chart chart(List<String> ticks) {
+      return new Page.Chart(
+          new Plot(
+              "Share " + name,
+              "sitting",
+              "per cent",
+              ticks,
+              List.of(
+                  new Plot.Series("95 % interval, upper", Plot.Style.DASHED, upper),
+                  new Plot.Series("lower", Plot.Style.DASHED, lower),
+                  new Plot.Series(name, Plot.Style.LINE, rate),
+                  new Plot.Series("each sitting", Plot.Style.POINTS, rate))));
+    }
+  }
+
+  private void findings() {
+    List<List<String>> rows = new ArrayList<>();
+    for (History.ByFinding f : history.findings()) {
+      rows.add(
+          List.of(
+              Telling.kind(f.finding()),
+              rate(f.missed()),
+              rate(f.notRight()),
+              f.box() + " of " + DrillRules.builtIn().boxes().count(),
+              share(f.box())));
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    blocks.add(new Heading("By finding, the weakest first"));
+    blocks.add(
+        new Grid(
+            List.of("defect", "called sound", "not right in verdict and name", "box", "comes up"),
+            rows));
+    text(
+        "Boxes after Leitner (1972): a right answer moves a finding one box on, any other back to"
+            + " the first. \"leadlight drill new --for\" draws by them.");
+  }
+
+  private static String share(int box) {
+    return box == 1 ? "most often" : "1/" + (1 << (box - 1)) + " as often";
+  }
+
+  private void confusion() {
+    Optional<Figures> figures = history.figures();
+    List<List<String>> rows = new ArrayList<>();
+    if (figures.isPresent()) {
+      for (Map.Entry<String, Map<String, Integer>> truth :
+          figures.get().confusion().entrySet()) {
+        List<String> calls = new ArrayList<>();
+        truth.getValue().entrySet().stream()
+            .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+            .forEach(call -> calls.add(call.getKey() + " " + call.getValue()));
+        rows.add(List.of(truth.getKey(), String.join(", ", calls)));
+      }
+    }
+    if (!rows.isEmpty()) {
+      blocks.add(new Heading("What was called what"));
+      blocks.add(new Grid(List.of("in truth", "called"), rows));
+    }
+  }
+
+  private void ownWork() {
+    if (history.own().isEmpty()) {
+      return;
+    }
+    blocks.add(new Heading("Own work, beside Leadlight"));
+    List<List<String>> rows = new ArrayList<>();
+    history
+        .besideTool()
+        .forEach((side, count) -> rows.add(List.of(side.words(), "" + count)));
+    blocks.add(new Grid(List.of(history.own().size() + " rows", "joints"), rows));
+    text("Leadlight is not the truth, so these count in no rate above.");
+  }
+
+  /** One page to hand over: what was shown, and that it certifies nothing. */
+  public static Page summary(History history, String toolVersion) {
+    DrillPages pages = new DrillPages(history);
+    Optional<Figures> recent = history.recent();
+    if (recent.isEmpty()) {
+      pages.text("No drill with truth has been answered yet.");
+    } else {
+      pages.shown(recent.get());
+    }
+    pages.blocks.add(new Text(ResultWords.CERTIFIES_NOTHING, true));
+    pages.text("Made by Leadlight " + toolVersion + " from the record of the workshop.");
+    return new Page("What " + history.person() + " has shown", pages.blocks);
+  }
+
+  private void shown(Figures f) {
+    List<History.Sat> sat = history.drills();
+    int recent = Math.min(DrillRules.builtIn().recentSittings().value(), sat.size());
+    text(
+        "%s judged %d joints in photos, in %d sittings from %s to %s. The figures are those of the last %d, with %d joints whose truth was known and told only afterwards."
+            .formatted(
+                history.person(),
+                history.answers().size(),
+                sat.size(),
+                day(sat.get(0).sitting().startedAt()),
+                day(sat.get(sat.size() - 1).sitting().startedAt()),
+                recent,
+                f.judged()));
+    blocks.add(
+        new Grid(
+            List.of("figure", "value, with its 95 % interval"),
+            List.of(
+                List.of("defects called sound", rate(f.missed())),
+                List.of("sound joints called defects", rate(f.falseAlarm())),
+                List.of("left open", rate(f.leftOpen())),
+                List.of(
+                    "kappa against the truth",
+                    ResultWords.value(f.kappa()) + " (" + ResultWords.range(f.kappa()) + ")"))));
+    List<FindingKind> kinds = history.findings().stream().map(History.ByFinding::finding).toList();
+    text("Defects shown: " + String.join(", ", kinds.stream().map(Telling::kind).toList()) + ".");
+  }
+
+  private static String day(ZonedDateTime at) {
+    return DAY.format(at);
+  }
+
+  private void text(String words) {
+    blocks.add(new Text(words, false));
+  }
+}

@@ -1,0 +1,52 @@
+package leadlight.drill;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import leadlight.data.DataFile;
+
+/**
+ * Figures of drills, with their sources: {@code models/drill/drill.json}.
+ *
+ * @param boxes the schedule's compartments
+ * @param soundShare share of sound joints in a deck
+ * @param recentSittings sittings that figures of today rest on
+ * @param borderline what is near a limit in class 2
+ * @param class3Overhang when side overhang is acceptable or a defect in class 3
+ */
+record DrillRules(
+    @JsonProperty(required = true) Boxed boxes,
+    @JsonProperty(required = true) Share soundShare,
+    @JsonProperty(required = true) Count recentSittings,
+    @JsonProperty(required = true) Borderline borderline,
+    @JsonProperty(required = true) Band class3Overhang) {
+
+  /** Compartments. */
+  record Boxed(
+      @JsonProperty(required = true) int count, @JsonProperty(required = true) String source) {}
+
+  /** A share. */
+  record Share(
+      @JsonProperty(required = true) double value, @JsonProperty(required = true) String source) {}
+
+  /** A number of things. */
+  record Count(
+      @JsonProperty(required = true) int value, @JsonProperty(required = true) String source) {}
+
+  /** Ranges {least, most}. */
+  record Borderline(
+      @JsonProperty(required = true) double[] overhangOfLeadWidth,
+      @JsonProperty(required = true) double[] bareShareOfFoot,
+      @JsonProperty(required = true) String source) {}
+
+  /** Acceptable up to one figure, a defect above the other; between them not counted. */
+  record Band(
+      @JsonProperty(required = true) double acceptable,
+      @JsonProperty(required = true) double defect,
+      @JsonProperty(required = true) String source) {}
+
+  private static final DrillRules BUILT_IN =
+      DataFile.builtIn("drill/drill.json").read(DrillRules.class);
+
+  static DrillRules builtIn() {
+    return BUILT_IN;
+  }
+}

@@ -1,0 +1,143 @@
+package leadlight.drill;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import leadlight.model.FindingKind;
+import leadlight.record.DrillAnswer;
+import leadlight.record.DrillRecord;
+import leadlight.record.Sitting;
+import leadlight.trial.Rate;
+
+/**
+ * What one person has shown, sitting by sitting. Only closed cards count.
+ *
+ * @param person the name that the trainee chose
+ * @param drills decks with truth, oldest first
+ * @param own rows of their own, oldest first
+ */
+public record History(String person, List<Sat> drills, List<Sat> own) {
+
+  /**
+   * A sitting with its answers.
+   *
+   * @param sitting which
+   * @param answers to its closed cards, by card and pin
+   */
+  public record Sat(Sitting sitting, List<DrillAnswer> answers) {
+
+    /** Copies the list. */
+    public Sat {
+      answers = List.copyOf(answers);
+    }
+  }
+
+  /**
+   * How well faults of a kind are found.
+   *
+   * @param missed called sound, of those that were judged
+   * @param notRight missed, left open or called by another name, of all
+   * @param box where the schedule has it
+   */
+  public record ByFinding(FindingKind finding, Rate missed, Rate notRight, int box) {}
+
+  /** Copies the lists. */
+  public History {
+    drills = List.copyOf(drills);
+    own = List.copyOf(own);
+  }
+
+  /** What the record has of a person; empty lists if nothing. */
+  public static History of(DrillRecord record, String person) {
+    List<Sat> drills = new ArrayList<>();
+    List<Sat> own = new ArrayList<>();
+    for (Sitting sitting : record.sittings(person)) {
+      Set<Integer> closed = record.told(sitting.id());
+      List<DrillAnswer> answers =
+          record.answers(sitting.id()).stream().filter(a -> closed.contains(a.card())).toList();
+      if (!answers.isEmpty()) {
+        (sitting.deck().ownWork() ? own : drills).add(new Sat(sitting, answers));
+      }
+    }
+    return new History(person, drills, own);
+  }
+
+  /** The answers of all drills in their order. */
+  public List<DrillAnswer> answers() {
+    return drills.stream().flatMap(sat -> sat.answers().stream()).toList();
+  }
+
+  /** The figures of all drills; empty without any. */
+  public Optional<Figures> figures() {
+    return Figures.of(answers());
+  }
+
+  /** The figures of the last drills; empty without any. */
+  public Optional<Figures> recent() {
+    int from = Math.max(0, drills.size() - DrillRules.builtIn().recentSittings().value());
+    return Figures.of(
+        drills.subList(from, drills.size()).stream()
+            .flatMap(sat -> sat.answers().stream())
+            .toList());
+  }
+
+  /** Where the schedule has each finding. */
+  public Boxes boxes() {
+    return Boxes.after(answers());
+  }
+
+  /** Joints that the person has judged, as they are called in pools. */
+  public Set<String> seen() {
+    Set<String> seen = new HashSet<>();
+    answers().forEach(answer -> seen.add(answer.item()));
+    return seen;
+  }
+
+  /** Each kind of fault that was shown, the worst first. */
+  public List<ByFinding> findings() {
+    return findings(answers(), boxes());
+  }
+
+  /** Each kind of fault among answers, the worst first: by the share that was not right. */
+  static List<ByFinding> findings(List<DrillAnswer> answers, Boxes boxes) {
+    Map<FindingKind, List<Outcome>> outcomes = new EnumMap<>(FindingKind.class);
+    for (DrillAnswer answer : answers) {
+      boolean faulty = answer.truth().filter(Outcome.DEFECT::equals).isPresent();
+      if (faulty && !answer.truthFindings().isEmpty()) {
+        outcomes
+            .computeIfAbsent(answer.truthFindings().get(0), f -> new ArrayList<>())
+            .add(Outcome.of(answer));
+      }
+    }
+    List<ByFinding> findings = new ArrayList<>();
+    outcomes.forEach(
+        (finding, of) ->
+            findings.add(
+                new ByFinding(
+                    finding,
+                    new Rate(
+                        count(of, Outcome.MISSED), of.size() - count(of, Outcome.LEFT_OPEN)),
+                    new Rate(of.size() - count(of, Outcome.RIGHT), of.size()),
+                    boxes.box(finding))));
+    findings.sort(Comparator.comparingDouble((ByFinding f) -> -f.notRight().share()));
+    return findings;
+  }
+
+  private static int count(List<Outcome> outcomes, Outcome wanted) {
+    return (int) outcomes.stream().filter(o -> o == wanted).count();
+  }
+
+  /** How often each side was taken beside the tool, over all rows of their own. */
+  public Map<BesideTool, Integer> besideTool() {
+    Map<BesideTool, Integer> counts = new EnumMap<>(BesideTool.class);
+    own.stream()
+        .flatMap(sat -> sat.answers().stream())
+        .forEach(answer -> counts.merge(BesideTool.of(answer), 1, Integer::sum));
+    return counts;
+  }
+}

@@ -1,0 +1,52 @@
+package leadlight.drill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadlight.drill.Deck.Spot;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.UserError;
+import leadlight.photo.Photo;
+
+/** A row that the trainee soldered: a deck of one card, of which nobody knows the truth. */
+public final class OwnWork {
+
+  private OwnWork() {}
+
+  /**
+   * The row of a photo, all pins to be graded before the tool's score is told.
+   *
+   * @param scored the photo's score
+   * @param photo the same photo, open
+   * @throws UserError if no row was found
+   */
+  public static OpenDeck of(ScoredPhoto scored, Photo photo) {
+    if (!(scored.row() instanceof RowOutcome.Found place)) {
+      String reason = ((RowOutcome.NotFound) scored.row()).reason();
+      throw new UserError(scored.photo().file() + ": no row was found: " + reason);
+    }
+    double pitchMm = scored.settings().row().pitchMm();
+    Window window = Window.row(place, pitchMm);
+    Spots maker = new Spots(scored.photo().file(), pitchMm, place, window);
+    List<Spot> spots = new ArrayList<>();
+    scored
+        .joints()
+        .forEach(
+            joint ->
+                spots.add(
+                    maker.of(joint.pin(), Optional.empty(), Optional.of(ToolSaid.of(joint)))));
+    String name = MadeDeck.pictureName(1);
+    byte[] jpeg = window.jpeg(photo.frame());
+    Deck deck =
+        new Deck(
+            Deck.FORMAT,
+            scored.photo().file(),
+            "own work, " + spots.size() + " joints",
+            0,
+            scored.settings().productClass(),
+            List.of(DeckMaker.card(name, jpeg, window, spots)));
+    return OpenDeck.ofOwnWork(new MadeDeck(deck, Map.of(name, jpeg)));
+  }
+}

@@ -1,0 +1,90 @@
+package leadlight.drill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import leadlight.quality.Estimate;
+import leadlight.record.DrillAnswer;
+import leadlight.record.Sitting;
+import leadlight.trial.Rate;
+
+/** A sitting's result in words and figures. */
+final class ResultWords {
+
+  static final String CERTIFIES_NOTHING =
+      "This says what was shown on these pictures. It certifies nothing: no person, no skill at"
+          + " the bench, no board.";
+
+  private final Sitting sitting;
+  private final List<DrillAnswer> answers;
+
+  ResultWords(Sitting sitting, List<DrillAnswer> answers) {
+    this.sitting = sitting;
+    this.answers = List.copyOf(answers);
+  }
+
+  Views.Result result(List<Views.Done> cards) {
+    return sitting.deck().ownWork() ? own(cards) : drill(cards);
+  }
+
+  private Views.Result drill(List<Views.Done> cards) {
+    long right = answers.stream().filter(a -> Outcome.of(a).isRight()).count();
+    long counted = answers.stream().filter(a -> Outcome.of(a).counts()).count();
+    List<Views.Figure> figures = new ArrayList<>();
+    Figures.of(answers)
+        .ifPresent(
+            f -> {
+              figures.add(figure("Missed", f.missed(), "of the defects"));
+              figures.add(figure("False alarms", f.falseAlarm(), "of the sound joints"));
+              figures.add(figure("Left open", f.leftOpen(), "of all"));
+              figures.add(new Views.Figure("Kappa with the truth", value(f.kappa()), range(f.kappa())));
+            });
+    return new Views.Result(
+        right + " of " + counted + " right", figures, cards, CERTIFIES_NOTHING);
+  }
+
+  private Views.Result own(List<Views.Done> cards) {
+    List<Views.Figure> figures = new ArrayList<>();
+    for (BesideTool side : BesideTool.values()) {
+      String pins =
+          String.join(
+              ", ",
+              answers.stream()
+                  .filter(a -> BesideTool.of(a) == side)
+                  .map(a -> "" + a.pin())
+                  .toList());
+      long count = answers.stream().filter(a -> BesideTool.of(a) == side).count();
+      boolean listed = side != BesideTool.AGREED && count > 0;
+      figures.add(
+          new Views.Figure(side.words(), "" + count, listed ? "pins " + pins : "of " + answers.size()));
+    }
+    long agreed = answers.stream().filter(a -> BesideTool.of(a) == BesideTool.AGREED).count();
+    return new Views.Result(
+        agreed + " of " + answers.size() + " alike",
+        figures,
+        cards,
+        "Leadlight is not the truth: where you differ, look again, then settle it at the bench. "
+            + CERTIFIES_NOTHING);
+  }
+
+  static Views.Figure figure(String name, Rate rate, String ofWhat) {
+    return rate.of() == 0
+        ? new Views.Figure(name, "none to rate", "")
+        : new Views.Figure(
+            name,
+            rate.count() + " of " + rate.of(),
+            String.format(
+                Locale.ROOT, "%s, %.0f to %.0f %%", ofWhat, 100 * rate.lower(), 100 * rate.upper()));
+  }
+
+  static String value(Optional<Estimate> kappa) {
+    return kappa.map(k -> String.format(Locale.ROOT, "%.2f", k.value())).orElse("not defined");
+  }
+
+  static String range(Optional<Estimate> kappa) {
+    return kappa
+        .map(k -> String.format(Locale.ROOT, "%.2f to %.2f", k.lower(), k.upper()))
+        .orElse("answers of one kind only");
+  }
+}

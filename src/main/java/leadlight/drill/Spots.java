@@ -1,0 +1,57 @@
+package leadlight.drill;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import leadlight.drill.Deck.Spot;
+import leadlight.model.FindingKind;
+import leadlight.model.Lead;
+import leadlight.model.RowOutcome;
+
+/** The joints of one picture, ready to be asked for. */
+final class Spots {
+
+  private final String file;
+  private final double pitchMm;
+  private final RowOutcome.Found place;
+  private final Window window;
+
+  /** Takes the photo's name, its row, and what of it is shown. */
+  Spots(String file, double pitchMm, RowOutcome.Found place, Window window) {
+    this.file = file;
+    this.pitchMm = pitchMm;
+    this.place = place;
+    this.window = window;
+  }
+
+  Spot of(int pin, Optional<Known> known, Optional<ToolSaid> tool) {
+    Lead lead = place.leads().get(pin - 1);
+    List<FindingKind> kinds =
+        Stream.concat(
+                known.stream().flatMap(k -> k.findings().stream()),
+                tool.stream().flatMap(t -> t.kinds().stream()))
+            .distinct()
+            .toList();
+    Marks marks = new Marks(window, pitchMm, lead, place.leads().size());
+    return new Spot(
+        pin,
+        file + " pin " + pin,
+        Math.round(window.xPx(pin)),
+        Math.round(window.px(pitchMm) / 2),
+        known,
+        tool,
+        marks.of(kinds, bridgeTo(known, tool)));
+  }
+
+  private static OptionalInt bridgeTo(Optional<Known> known, Optional<ToolSaid> tool) {
+    OptionalInt truth = known.map(Known::bridgeTo).orElse(OptionalInt.empty());
+    return truth.isPresent()
+        ? truth
+        : tool.stream()
+            .flatMap(t -> t.remarks().stream())
+            .filter(r -> r.kind() == FindingKind.BRIDGE && r.pins().size() == 2)
+            .mapToInt(r -> r.pins().get(1))
+            .findFirst();
+  }
+}

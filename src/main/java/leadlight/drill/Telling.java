@@ -1,0 +1,150 @@
+package leadlight.drill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import leadlight.drill.Deck.Mark;
+import leadlight.drill.Deck.Spot;
+import leadlight.model.FindingKind;
+import leadlight.model.Verdict;
+import leadlight.record.DrillAnswer;
+import leadlight.text.Messages;
+import leadlight.trial.TrueClass;
+
+/** What is told of a joint after it was judged. */
+final class Telling {
+
+  private static final Messages WORDS = Messages.of("en");
+
+  /**
+   * A joint, told.
+   *
+   * @param outcome name of what the answer was worth
+   * @param headline the same in words
+   * @param good true if nothing is to be learnt from it
+   * @param you the trainee's verdict, as id
+   * @param other the truth's verdict (of own work the tool's), as id
+   * @param lines name and text
+   * @param marks where to look
+   */
+  record Told(
+      int pin,
+      String outcome,
+      String headline,
+      boolean good,
+      String you,
+      String other,
+      List<Line> lines,
+      List<Mark> marks) {}
+
+  /** A name with what is said of it. */
+  record Line(String name, String text) {}
+
+  private Telling() {}
+
+  static Told of(Spot spot, DrillAnswer answer) {
+    List<Line> lines = new ArrayList<>();
+    spot.known().ifPresent(known -> lines.add(new Line("In truth", truth(known))));
+    lines.add(new Line("You said", said(answer.said(), answer.finding())));
+    lines.add(new Line("Leadlight", spot.tool().map(Telling::tool).orElse("found no row here")));
+    lookAt(spot).ifPresent(text -> lines.add(new Line("Look at", text)));
+    spot.tool().ifPresent(tool -> reasons(tool, lines));
+    boolean own = spot.known().isEmpty();
+    Outcome outcome = Outcome.of(answer);
+    BesideTool beside = BesideTool.of(answer);
+    return new Told(
+        spot.pin(),
+        id(own ? beside : outcome),
+        own ? beside.words() : headline(outcome, spot.known().orElseThrow()),
+        own ? beside == BesideTool.AGREED : outcome.isRight(),
+        answer.said().id(),
+        own
+            ? spot.tool().map(ToolSaid::verdict).orElse(Verdict.UNJUDGED).id()
+            : spot.known().orElseThrow().id(),
+        lines,
+        spot.marks());
+  }
+
+  private static String id(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static String headline(Outcome outcome, Known known) {
+    String is = known.verdict() == TrueClass.DEFECT ? kinds(known.findings()) : "sound";
+    return switch (outcome) {
+      case NOT_COUNTED -> outcome.words();
+      case FALSE_ALARM -> outcome.words() + ": this one is sound";
+      default -> outcome.words() + ": " + is;
+    };
+  }
+
+  private static String truth(Known known) {
+    String is =
+        switch (known.verdict()) {
+          case ACCEPTABLE -> "sound";
+          case DEFECT -> kinds(known.findings());
+          case LIMIT ->
+              "too close to a limit to count"
+                  + (known.findings().isEmpty() ? "" : ": " + kinds(known.findings()));
+        };
+    String to =
+        known.bridgeTo().isPresent() ? " to pin " + known.bridgeTo().getAsInt() : "";
+    return is + to + " (" + known.how() + ")";
+  }
+
+  static String said(Verdict verdict, Optional<FindingKind> finding) {
+    return switch (verdict) {
+      case ACCEPTABLE, PROCESS_INDICATOR -> "sound";
+      case UNJUDGED -> "cannot tell from this photo";
+      case DEFECT -> finding.map(Telling::kind).orElse("defect of another kind");
+    };
+  }
+
+  static String kind(FindingKind kind) {
+    return WORDS.get("kind." + kind.id());
+  }
+
+  private static String kinds(List<FindingKind> kinds) {
+    return kinds.isEmpty()
+        ? "defect"
+        : kinds.stream().map(Telling::kind).collect(Collectors.joining(" and "));
+  }
+
+  private static String tool(ToolSaid tool) {
+    String verdict = WORDS.get("verdict." + tool.verdict().id());
+    if (tool.verdict() == Verdict.UNJUDGED) {
+      return verdict + tool.unjudgedBecause().map(why -> ": " + why).orElse("");
+    }
+    String findings =
+        tool.remarks().stream()
+            .map(r -> kind(r.kind()) + ", " + r.percent() + " % sure")
+            .collect(Collectors.joining("; "));
+    return findings.isEmpty() ? verdict : verdict + ": " + findings;
+  }
+
+  /** What the fault looks like: the truth's, or else the tool's. */
+  private static Optional<String> lookAt(Spot spot) {
+    List<FindingKind> kinds =
+        spot.known()
+            .map(Known::findings)
+            .filter(k -> !k.isEmpty())
+            .orElseGet(() -> spot.tool().map(ToolSaid::kinds).orElse(List.of()));
+    return kinds.stream().findFirst().map(kind -> WORDS.get("kind." + kind.id() + ".plain"));
+  }
+
+  private static void reasons(ToolSaid tool, List<Line> lines) {
+    for (ToolSaid.Remark remark : tool.remarks()) {
+      if (!remark.because().isEmpty()) {
+        lines.add(new Line("Leadlight saw", String.join("; ", remark.because())));
+      }
+      if (!remark.clause().isEmpty()) {
+        lines.add(new Line("Rule", remark.clause()));
+      }
+      if (!remark.settleBy().isEmpty()) {
+        lines.add(new Line("Settle it by", remark.settleBy()));
+      }
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package leadlight.drill;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Optional;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.Verdict;
+import leadlight.text.Messages;
+
+/**
+ * What Leadlight says of a joint, kept until the trainee has spoken.
+ *
+ * @param verdict its verdict
+ * @param remarks its findings
+ * @param unjudgedBecause why it does not judge, if so
+ */
+public record ToolSaid(
+    @JsonProperty(required = true) Verdict verdict,
+    List<Remark> remarks,
+    Optional<String> unjudgedBecause) {
+
+  private static final Messages WORDS = Messages.of("en");
+
+  /**
+   * A finding.
+   *
+   * @param pins the pins that it concerns
+   * @param percent how sure
+   * @param because what in the photo speaks for it
+   * @param clause the rule
+   * @param settleBy how to settle it
+   */
+  public record Remark(
+      @JsonProperty(required = true) FindingKind kind,
+      List<Integer> pins,
+      int percent,
+      List<String> because,
+      String clause,
+      String settleBy) {
+
+    /** Fills in what a file leaves out because it is empty. */
+    public Remark {
+      pins = pins == null ? List.of() : List.copyOf(pins);
+      because = because == null ? List.of() : List.copyOf(because);
+      clause = clause == null ? "" : clause;
+      settleBy = settleBy == null ? "" : settleBy;
+    }
+  }
+
+  /** Fills in what a file leaves out because it is empty. */
+  public ToolSaid {
+    remarks = remarks == null ? List.of() : List.copyOf(remarks);
+  }
+
+  static ToolSaid of(GradedJoint joint) {
+    return new ToolSaid(
+        joint.verdict(),
+        joint.findings().stream()
+            .map(
+                f ->
+                    new Remark(
+                        f.kind(),
+                        f.pins(),
+                        (int) Math.floor(100 * f.probability()),
+                        because(joint, f),
+                        f.clause(),
+                        f.settleBy()))
+            .toList(),
+        joint.unjudgedBecause());
+  }
+
+  /** Plain words; the numbers where the record kept no more than these. */
+  private static List<String> because(GradedJoint joint, Finding finding) {
+    List<String> plain = WORDS.because(joint, finding);
+    boolean numbers = plain.isEmpty() && !finding.evidence().isEmpty();
+    return numbers ? List.of(finding.evidence()) : plain;
+  }
+
+  List<FindingKind> kinds() {
+    return remarks.stream().map(Remark::kind).distinct().toList();
+  }
+}

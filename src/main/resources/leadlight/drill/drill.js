@@ -1,0 +1,357 @@
+"use strict";
+(() => {
+  const $ = (id) => document.getElementById(id);
+  const SVG = "http://www.w3.org/2000/svg";
+  const LARGEST = 6;
+  let state, card, pin, picks, zoom, shownAt;
+  let before = Promise.resolve();
+  let giving = false;
+
+  /** One request after the other, so that no card is closed before its last answer is there. */
+  function ask(path, body) {
+    const mine = before.then(() => request(path, body));
+    before = mine.catch(() => null);
+    return mine;
+  }
+
+  async function request(path, body) {
+    const answer = await fetch(path, {
+      method: body ? "POST" : "GET",
+      headers: body ? { "Content-Type": "application/json" } : {},
+      body: body && JSON.stringify(body),
+    }).catch(() => null);
+    if (!answer?.ok) {
+      const why = answer ? await answer.text() : "Leadlight is no longer running; start it again.";
+      $("trouble").textContent = why + " What was answered before is kept.";
+      $("trouble").hidden = false;
+      throw new Error(why);
+    }
+    $("trouble").hidden = true;
+    return answer.status === 204 ? null : answer.json();
+  }
+
+  function element(name, text, parent) {
+    const made = document.createElement(name);
+    made.textContent = text ?? "";
+    parent?.append(made);
+    return made;
+  }
+
+  function drawn(name, attributes, parent) {
+    const made = document.createElementNS(SVG, name);
+    for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+    parent.append(made);
+    return made;
+  }
+
+  function sign(verdict, parent) {
+    const svg = drawn("svg", { class: "sign", "aria-hidden": "true" }, parent);
+    drawn("use", { href: "#sign-" + verdict }, svg);
+  }
+
+  function key(text, parent) {
+    const kbd = element("kbd", text, parent);
+    kbd.setAttribute("aria-hidden", "true");
+  }
+
+  const show = (id) => ["work", "result", "bye"].forEach((s) => ($(s).hidden = s !== id));
+  const isRow = () => card.spots.length > 1;
+  const told = () => card.told ?? [];
+  const spot = () => card.spots.find((s) => s.pin === pin);
+
+  // The choices ------------------------------------------------------------------------------
+
+  function choice(verdict, finding, keyName, words, parent) {
+    const button = element("button", "", parent);
+    button.type = "button";
+    button.dataset.verdict = verdict;
+    button.dataset.finding = finding ?? "";
+    button.dataset.key = keyName.toLowerCase();
+    if (!finding) sign(verdict, button);
+    element("span", words, button);
+    key(keyName, button);
+    button.addEventListener("click", () => pick(verdict, finding));
+  }
+
+  function choices() {
+    choice("acceptable", null, "S", "Sound, as far as a photo shows", $("choices"));
+    const group = element("p", "A defect:", $("choices"));
+    group.className = "group";
+    const faults = element("div", "", $("choices"));
+    faults.className = "faults";
+    state.choices.forEach((c) => choice("defect", c.id, c.key, c.words, faults));
+    choice("unjudged", null, "U", "Cannot tell from this photo", $("choices"));
+  }
+
+  async function pick(verdict, finding) {
+    picks.set(pin, { verdict, finding });
+    const body = { card: card.card, pin, verdict, took_ms: Math.round(performance.now() - shownAt) };
+    if (finding && finding !== "other") body.finding = finding;
+    drawPicks();
+    await ask("answer", body);
+    if (isRow()) {
+      const open = card.spots.find((s) => !picks.has(s.pin));
+      const at = card.spots.indexOf(spot());
+      const onward = card.spots.slice(at + 1).find((s) => !picks.has(s.pin)) ?? open;
+      if (onward) return look(onward.pin);
+    }
+    $("give").focus();
+  }
+
+  function drawPicks() {
+    const picked = picks.get(pin);
+    document.querySelectorAll("#choices button").forEach((b) => {
+      const on = picked?.verdict === b.dataset.verdict && (picked?.finding ?? "") === b.dataset.finding;
+      b.setAttribute("aria-pressed", on);
+    });
+    $("give").disabled = picks.size < card.spots.length;
+    drawPins();
+  }
+
+  // The picture ------------------------------------------------------------------------------
+
+  function drawPicture() {
+    const svg = $("picture");
+    svg.replaceChildren();
+    svg.setAttribute("viewBox", `0 0 ${card.width} ${card.height}`);
+    const href = `picture/${card.card}.jpg`;
+    drawn("image", { href, width: card.width, height: card.height }, svg);
+    drawn("g", { id: "overlay" }, svg);
+    svg.setAttribute("aria-label", isRow() ? "The row to judge, body above" : "The joint to judge, between the two pointers; body above");
+  }
+
+  function pointer(x, width, overlay) {
+    for (const [from, to] of [[0, 26], [card.height, card.height - 26]]) {
+      const d = `M${x - width} ${from}L${x} ${to}L${x + width} ${from}`;
+      drawn("path", { class: "here-halo", d }, overlay);
+      drawn("path", { class: "here", d }, overlay);
+    }
+  }
+
+  function drawOverlay() {
+    const overlay = $("overlay");
+    overlay.replaceChildren();
+    pointer(spot().x, 20, overlay);
+    const marks = told().find((t) => t.pin === pin)?.marks ?? [];
+    for (const m of marks) {
+      const box = { x: m.x_px, y: m.y_px, width: m.width_px, height: m.height_px, rx: 8 };
+      drawn("rect", { ...box, class: "mark-halo" }, overlay);
+      drawn("rect", { ...box, class: "mark" }, overlay);
+    }
+    $("marks").hidden = marks.length === 0;
+  }
+
+  function drawPins() {
+    const box = $("pins");
+    box.replaceChildren();
+    if (!isRow()) return;
+    box.classList.toggle("told", told().length > 0);
+    for (const s of card.spots) {
+      const button = element("button", "", box);
+      button.type = "button";
+      button.style.left = (100 * (s.x - s.half)) / card.width + "%";
+      button.style.width = (200 * s.half) / card.width + "%";
+      element("span", s.pin, button);
+      const t = told().find((one) => one.pin === s.pin);
+      const mine = t?.you ?? picks.get(s.pin)?.verdict;
+      if (mine) sign(mine, button);
+      if (t) {
+        sign(t.other, button);
+        button.classList.toggle("differs", !t.good);
+      }
+      button.setAttribute("aria-current", s.pin === pin);
+      button.setAttribute("aria-label", `Pin ${s.pin}` + (t ? `: ${t.headline}` : mine ? ", answered" : ""));
+      button.addEventListener("click", () => look(s.pin));
+    }
+  }
+
+  function size(to) {
+    zoom = Math.max(1, Math.min(LARGEST, to));
+    const least = isRow() ? card.spots.length * 2.15 : 0;
+    const frame = $("frame");
+    const centre = (frame.scrollLeft + frame.clientWidth / 2) / Math.max(1, frame.scrollWidth);
+    const middle = (frame.scrollTop + frame.clientHeight / 2) / Math.max(1, frame.scrollHeight);
+    $("stage").style.width = `max(${100 * zoom}%, ${least * zoom}rem)`;
+    frame.scrollLeft = centre * frame.scrollWidth - frame.clientWidth / 2;
+    frame.scrollTop = middle * frame.scrollHeight - frame.clientHeight / 2;
+  }
+
+  function look(at) {
+    pin = at;
+    shownAt = performance.now();
+    drawOverlay();
+    if (told().length) drawTold();
+    else {
+      $("question").textContent = isRow() ? `Pin ${pin}: what is it?` : "What is the joint between the pointers?";
+      drawPicks();
+    }
+    drawPins();
+    const frame = $("frame");
+    const x = (spot().x / card.width) * $("stage").clientWidth;
+    if (isRow() && (x < frame.scrollLeft + 30 || x > frame.scrollLeft + frame.clientWidth - 30)) {
+      frame.scrollLeft = x - frame.clientWidth / 2;
+    }
+  }
+
+  // A card ------------------------------------------------------------------------------------
+
+  async function open(number) {
+    card = await ask(`card/${number}`);
+    picks = new Map((card.given ?? []).map((g) => [g.pin, g]));
+    show("work");
+    $("work").classList.toggle("row", isRow());
+    const isTold = told().length > 0;
+    $("ask").hidden = isTold;
+    $("told").hidden = !isTold;
+    drawPicture();
+    pin = card.spots[0].pin;
+    size(1);
+    const first = isTold ? told().find((t) => !t.good) : card.spots.find((s) => !picks.has(s.pin));
+    look((first ?? card.spots[0]).pin);
+    count();
+    window.scrollTo(0, 0);
+    (isTold ? $("next") : $("frame")).focus({ preventScroll: true });
+  }
+
+  function count() {
+    const done = (state.closed ?? []).length;
+    $("count").textContent = state.own_work ? `${card.spots.length} joints` : `Card ${card.card} of ${state.cards}`;
+    $("progress").value = done / state.cards;
+  }
+
+  function drawTold() {
+    const t = told().find((one) => one.pin === pin);
+    $("headline").textContent = (isRow() ? `Pin ${pin}. ` : "") + t.headline;
+    $("told-sign").setAttribute("href", "#sign-" + t.other);
+    $("lines").replaceChildren();
+    for (const line of t.lines ?? []) {
+      const row = element("div", "", $("lines"));
+      element("dt", line.name, row);
+      element("dd", line.text, row);
+    }
+    const overview = $("overview");
+    overview.replaceChildren();
+    if (isRow()) {
+      const differ = told().filter((one) => !one.good);
+      const words = state.own_work ? "Look again at pin" : "Not right: pin";
+      overview.append(differ.length ? words + " " : "All alike.");
+      differ.forEach((one) => {
+        const go = element("button", one.pin, overview);
+        go.type = "button";
+        go.setAttribute("aria-label", `Pin ${one.pin}: ${one.headline}`);
+        go.addEventListener("click", () => look(one.pin));
+      });
+    }
+    const last = state.next === 0;
+    $("next").textContent = last ? "Result " : "Next card ";
+    key("Enter", $("next"));
+  }
+
+  async function give() {
+    if (giving) return;
+    giving = true;
+    try {
+      await ask("close", { card: card.card });
+      state = await ask("state");
+      await (state.tell_at_end ? onward() : open(card.card));
+    } finally {
+      giving = false;
+    }
+  }
+
+  const onward = () => (state.next ? open(state.next) : result());
+
+  // The result --------------------------------------------------------------------------------
+
+  async function result() {
+    const all = await ask("result");
+    show("result");
+    $("count").textContent = "";
+    $("progress").value = 1;
+    $("result-title").textContent = all.headline;
+    $("figures").replaceChildren();
+    for (const f of all.figures ?? []) {
+      const box = element("div", "", $("figures"));
+      element("dt", f.name, box);
+      element("dd", f.value, box);
+      element("dd", f.range, box);
+    }
+    $("cards").replaceChildren();
+    $("cards-title").hidden = all.cards.length < 2;
+    for (const c of all.cards) {
+      const button = element("button", "", element("li", "", $("cards")));
+      button.type = "button";
+      button.classList.toggle("bad", !c.good && c.outcome !== "not-counted");
+      element("b", all.cards.length > 1 ? c.card : "", button);
+      element("span", all.cards.length > 1 ? c.headline : "Look at the row again", button);
+      button.addEventListener("click", () => open(c.card));
+    }
+    $("summary").textContent = all.summary;
+    window.scrollTo(0, 0);
+    ($("cards").querySelector("button.bad") ?? $("leave")).focus({ preventScroll: true });
+  }
+
+  async function leave() {
+    await ask("leave", {});
+    show("bye");
+    $("bye").querySelector("h2").focus();
+  }
+
+  // Keys --------------------------------------------------------------------------------------
+
+  function step(by) {
+    if (!isRow()) return false;
+    const at = card.spots.indexOf(spot()) + by;
+    if (at >= 0 && at < card.spots.length) look(card.spots[at].pin);
+    return true;
+  }
+
+  function marks() {
+    const off = document.documentElement.classList.toggle("no-marks");
+    $("marks").setAttribute("aria-pressed", !off);
+  }
+
+  document.addEventListener("keydown", (event) => {
+    if (event.ctrlKey || event.metaKey || event.altKey || $("work").hidden) return;
+    const name = event.key.toLowerCase();
+    const asking = !$("ask").hidden;
+    const chosen = asking && document.querySelector(`#choices button[data-key="${CSS.escape(name)}"]`);
+    const acts = {
+      "+": () => size(zoom * 1.5),
+      "=": () => size(zoom * 1.5),
+      "-": () => size(zoom / 1.5),
+      0: () => size(1),
+      m: () => !$("marks").hidden && marks(),
+      arrowleft: () => step(-1),
+      arrowright: () => step(1),
+      enter: () => {
+        if (event.target.closest("button")) return false;
+        (asking ? $("give") : $("next")).click();
+        return true;
+      },
+    };
+    if (chosen) {
+      chosen.click();
+      event.preventDefault();
+    } else if (acts[name] && acts[name]() !== false) {
+      event.preventDefault();
+    }
+  });
+
+  $("give").addEventListener("click", give);
+  $("next").addEventListener("click", onward);
+  $("leave").addEventListener("click", leave);
+  $("larger").addEventListener("click", () => size(zoom * 1.5));
+  $("smaller").addEventListener("click", () => size(zoom / 1.5));
+  $("whole").addEventListener("click", () => size(1));
+  $("marks").addEventListener("click", marks);
+
+  (async () => {
+    state = await ask("state");
+    $("deck").textContent = state.own_work ? "Your own work: " + state.deck : state.deck;
+    $("who").textContent = `${state.person}; ${state.about}`;
+    document.title = state.deck + ": Leadlight drill";
+    choices();
+    onward();
+  })();
+})();

@@ -129,10 +129,7 @@ final class DrillNewCommand implements Callable<Integer> {
     Progress progress = new Progress(streams, cards);
     MadeDeck made = DeckMaker.make(pool(), draw(), request(), limits.load(), progress::done);
     made.write(out);
-    streams
-        .out()
-        .printf(
-            "%d cards, %d joints in %s%n", cards, made.deck().joints(), out);
+    streams.out().printf("%d cards, %d joints in %s%n", cards, made.deck().joints(), out);
     streams.out().println("take it: leadlight drill take " + out + " --by NAME");
     return ExitStatus.GOOD.code();
   }

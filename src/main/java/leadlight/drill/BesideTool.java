@@ -6,20 +6,28 @@ import leadlight.record.DrillAnswer;
 /** A trainee's verdict on their own joint beside the tool's; neither is the truth. */
 public enum BesideTool {
   /** Both call it sound, or both a defect. */
-  AGREED("You and Leadlight agree"),
+  AGREED("Agreed", "You and Leadlight agree"),
   /** The tool sees a defect where the trainee saw none. */
-  MISSED("Leadlight sees a defect here"),
+  MISSED("Perhaps missed", "Leadlight sees a defect here"),
   /** The trainee sees a defect where the tool sees none. */
-  OVER_CALLED("Leadlight sees no defect here"),
+  OVER_CALLED("Perhaps over-called", "Leadlight sees no defect here"),
   /** One of them, or both, cannot tell from the photo. */
-  LEFT_OPEN("Not decided from the photo");
+  LEFT_OPEN("Left open", "Not decided from the photo");
 
+  private final String name;
   private final String words;
 
-  BesideTool(String words) {
+  BesideTool(String name, String words) {
+    this.name = name;
     this.words = words;
   }
 
+  /** For a table. */
+  String title() {
+    return name;
+  }
+
+  /** For one joint. */
   String words() {
     return words;
   }

@@ -34,8 +34,7 @@ public record ClassBook(List<History> people) {
 
   /** Everybody in the record. */
   public static ClassBook of(DrillRecord record) {
-    return new ClassBook(
-        record.people().stream().map(name -> History.of(record, name)).toList());
+    return new ClassBook(record.people().stream().map(name -> History.of(record, name)).toList());
   }
 
   /** The class table and the findings that are weakest in the whole class. */
@@ -62,7 +61,9 @@ public record ClassBook(List<History> people) {
         history.findings().stream()
             .filter(finding -> finding.notRight().count() > 0)
             .findFirst()
-            .map(w -> Telling.kind(w.finding()) + ", " + DrillPages.rate(w.notRight()) + " not right")
+            .map(
+                w ->
+                    Telling.kind(w.finding()) + ", " + DrillPages.rate(w.notRight()) + " not right")
             .orElse("");
     return List.of(
         history.person(),

@@ -52,7 +52,9 @@ public final class DrillPages {
     text(
         "Rates with 95 % Wilson intervals; kappa (Cohen) against the truth with a large-sample 95 %"
             + " interval. An open answer is neither missed nor a false alarm. Half of a drill's"
-            + " joints are faulty; on a board, where faults are rare, more of them are missed.");
+            + " joints are faulty; on a board, where faults are rare, more of them are missed. A"
+            + " deck that was drawn for a person holds more of what they miss: its rate is above"
+            + " that of a common deck.");
   }
 
   private static final List<String> HEADER =
@@ -180,8 +182,7 @@ public final class DrillPages {
     Optional<Figures> figures = history.figures();
     List<List<String>> rows = new ArrayList<>();
     if (figures.isPresent()) {
-      for (Map.Entry<String, Map<String, Integer>> truth :
-          figures.get().confusion().entrySet()) {
+      for (Map.Entry<String, Map<String, Integer>> truth : figures.get().confusion().entrySet()) {
         List<String> calls = new ArrayList<>();
         truth.getValue().entrySet().stream()
             .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
@@ -201,9 +202,7 @@ public final class DrillPages {
     }
     blocks.add(new Heading("Own work, beside Leadlight"));
     List<List<String>> rows = new ArrayList<>();
-    history
-        .besideTool()
-        .forEach((side, count) -> rows.add(List.of(side.words(), "" + count)));
+    history.besideTool().forEach((side, count) -> rows.add(List.of(side.title(), "" + count)));
     blocks.add(new Grid(List.of(history.own().size() + " rows", "joints"), rows));
     text("Leadlight is not the truth, so these count in no rate above.");
   }

@@ -69,7 +69,9 @@ public final class DrillServer implements AutoCloseable {
     try (exchange) {
       Guard.protect(exchange.getResponseHeaders());
       Optional<String> path = guard.admitted(exchange);
-      send(exchange, path.isEmpty() ? Routes.text(NOT_FOUND, "not here") : reply(exchange, path.get()));
+      send(
+          exchange,
+          path.isEmpty() ? Routes.text(NOT_FOUND, "not here") : reply(exchange, path.get()));
     }
   }
 
@@ -87,13 +89,13 @@ public final class DrillServer implements AutoCloseable {
 
   /** The first bytes of what was sent; more than any page of ours sends is cut and so refused. */
   private static String body(HttpExchange exchange) throws IOException {
-    return new String(
-        exchange.getRequestBody().readNBytes(MOST_BODY), StandardCharsets.UTF_8);
+    return new String(exchange.getRequestBody().readNBytes(MOST_BODY), StandardCharsets.UTF_8);
   }
 
   private static void send(HttpExchange exchange, Routes.Reply reply) throws IOException {
     exchange.getResponseHeaders().set("Content-Type", reply.type());
-    exchange.sendResponseHeaders(reply.status(), reply.content().length == 0 ? -1 : reply.content().length);
+    exchange.sendResponseHeaders(
+        reply.status(), reply.content().length == 0 ? -1 : reply.content().length);
     if (reply.content().length > 0) {
       try (OutputStream out = exchange.getResponseBody()) {
         out.write(reply.content());

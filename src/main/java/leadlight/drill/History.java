@@ -120,8 +120,7 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
             findings.add(
                 new ByFinding(
                     finding,
-                    new Rate(
-                        count(of, Outcome.MISSED), of.size() - count(of, Outcome.LEFT_OPEN)),
+                    new Rate(count(of, Outcome.MISSED), of.size() - count(of, Outcome.LEFT_OPEN)),
                     new Rate(of.size() - count(of, Outcome.RIGHT), of.size()),
                     boxes.box(finding))));
     findings.sort(Comparator.comparingDouble((ByFinding f) -> -f.notRight().share()));

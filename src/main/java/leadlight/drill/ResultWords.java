@@ -38,10 +38,10 @@ final class ResultWords {
               figures.add(figure("Missed", f.missed(), "of the defects"));
               figures.add(figure("False alarms", f.falseAlarm(), "of the sound joints"));
               figures.add(figure("Left open", f.leftOpen(), "of all"));
-              figures.add(new Views.Figure("Kappa with the truth", value(f.kappa()), range(f.kappa())));
+              figures.add(
+                  new Views.Figure("Kappa with the truth", value(f.kappa()), range(f.kappa())));
             });
-    return new Views.Result(
-        right + " of " + counted + " right", figures, cards, CERTIFIES_NOTHING);
+    return new Views.Result(right + " of " + counted + " right", figures, cards, CERTIFIES_NOTHING);
   }
 
   private Views.Result own(List<Views.Done> cards) {
@@ -57,7 +57,10 @@ final class ResultWords {
       long count = answers.stream().filter(a -> BesideTool.of(a) == side).count();
       boolean listed = side != BesideTool.AGREED && count > 0;
       figures.add(
-          new Views.Figure(side.words(), "" + count, listed ? "pins " + pins : "of " + answers.size()));
+          new Views.Figure(
+              side.title(),
+              "" + count,
+              listed ? (count == 1 ? "pin " : "pins ") + pins : "of " + answers.size()));
     }
     long agreed = answers.stream().filter(a -> BesideTool.of(a) == BesideTool.AGREED).count();
     return new Views.Result(
@@ -75,16 +78,26 @@ final class ResultWords {
             name,
             rate.count() + " of " + rate.of(),
             String.format(
-                Locale.ROOT, "%s, %.0f to %.0f %%", ofWhat, 100 * rate.lower(), 100 * rate.upper()));
+                Locale.ROOT,
+                "%s, %.0f to %.0f %%",
+                ofWhat,
+                100 * rate.lower(),
+                100 * rate.upper()));
   }
 
   static String value(Optional<Estimate> kappa) {
-    return kappa.map(k -> String.format(Locale.ROOT, "%.2f", k.value())).orElse("not defined");
+    return kappa.map(k -> fixed(k.value())).orElse("not defined");
+  }
+
+  /** Two decimals, never "-0.00". */
+  private static String fixed(double value) {
+    String text = String.format(Locale.ROOT, "%.2f", value);
+    return text.equals("-0.00") ? "0.00" : text;
   }
 
   static String range(Optional<Estimate> kappa) {
     return kappa
-        .map(k -> String.format(Locale.ROOT, "%.2f to %.2f", k.lower(), k.upper()))
+        .map(k -> fixed(k.lower()) + " to " + fixed(k.upper()))
         .orElse("answers of one kind only");
   }
 }

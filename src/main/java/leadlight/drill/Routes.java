@@ -113,8 +113,7 @@ final class Routes {
   private Optional<Integer> number(Pattern pattern, String path) {
     Matcher matcher = pattern.matcher(path);
     return matcher.matches()
-        ? Optional.of(Integer.parseInt(matcher.group(1)))
-            .filter(n -> n >= 1 && n <= taking.cards())
+        ? Optional.of(Integer.parseInt(matcher.group(1))).filter(n -> n >= 1 && n <= taking.cards())
         : Optional.empty();
   }
 
@@ -127,8 +126,7 @@ final class Routes {
   }
 
   static Reply text(int status, String words) {
-    return new Reply(
-        status, "text/plain; charset=utf-8", words.getBytes(StandardCharsets.UTF_8));
+    return new Reply(status, "text/plain; charset=utf-8", words.getBytes(StandardCharsets.UTF_8));
   }
 
   private static Reply asset(String name, String type) {

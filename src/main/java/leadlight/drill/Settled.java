@@ -40,8 +40,7 @@ final class Settled {
   private Optional<Known> byBench(List<BenchResult> results) {
     List<FindingKind> faults = results.stream().flatMap(Settled::fault).distinct().toList();
     String how =
-        String.join(
-            ", ", results.stream().map(r -> r.test().id() + ": " + r.result()).toList());
+        String.join(", ", results.stream().map(r -> r.test().id() + ": " + r.result()).toList());
     if (!faults.isEmpty()) {
       boolean mixed = results.stream().anyMatch(r -> fault(r).findAny().isEmpty());
       OptionalInt other =

@@ -96,8 +96,7 @@ public final class Taking {
    * @throws Refused if the card is closed, or there is no such joint
    */
   synchronized void answer(
-      int card, int pin, Verdict said, Optional<FindingKind> finding, long tookMs)
-      throws Refused {
+      int card, int pin, Verdict said, Optional<FindingKind> finding, long tookMs) throws Refused {
     Spot spot =
         there(card).spots().stream()
             .filter(s -> s.pin() == pin)

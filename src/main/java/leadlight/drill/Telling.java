@@ -50,6 +50,7 @@ final class Telling {
     lines.add(new Line("You said", said(answer.said(), answer.finding())));
     lines.add(new Line("Leadlight", spot.tool().map(Telling::tool).orElse("found no row here")));
     lookAt(spot).ifPresent(text -> lines.add(new Line("Look at", text)));
+    named(answer).ifPresent(text -> lines.add(new Line("What you named", text)));
     spot.tool().ifPresent(tool -> reasons(tool, lines));
     boolean own = spot.known().isEmpty();
     Outcome outcome = Outcome.of(answer);
@@ -89,8 +90,7 @@ final class Telling {
               "too close to a limit to count"
                   + (known.findings().isEmpty() ? "" : ": " + kinds(known.findings()));
         };
-    String to =
-        known.bridgeTo().isPresent() ? " to pin " + known.bridgeTo().getAsInt() : "";
+    String to = known.bridgeTo().isPresent() ? " to pin " + known.bridgeTo().getAsInt() : "";
     return is + to + " (" + known.how() + ")";
   }
 
@@ -131,13 +131,28 @@ final class Telling {
             .map(Known::findings)
             .filter(k -> !k.isEmpty())
             .orElseGet(() -> spot.tool().map(ToolSaid::kinds).orElse(List.of()));
-    return kinds.stream().findFirst().map(kind -> WORDS.get("kind." + kind.id() + ".plain"));
+    return kinds.stream().findFirst().map(Telling::plain);
+  }
+
+  /** How the fault that was named would look, where there is none or another. */
+  private static Optional<String> named(DrillAnswer answer) {
+    Outcome outcome = Outcome.of(answer);
+    boolean wrong =
+        outcome == Outcome.FALSE_ALARM
+            || outcome == Outcome.MISNAMED
+            || (outcome == Outcome.NO_TRUTH && BesideTool.of(answer) == BesideTool.OVER_CALLED);
+    return wrong ? answer.finding().map(Telling::plain) : Optional.empty();
+  }
+
+  private static String plain(FindingKind kind) {
+    return WORDS.get("kind." + kind.id() + ".plain");
   }
 
   private static void reasons(ToolSaid tool, List<Line> lines) {
     for (ToolSaid.Remark remark : tool.remarks()) {
+      String which = tool.remarks().size() > 1 ? kind(remark.kind()) + ": " : "";
       if (!remark.because().isEmpty()) {
-        lines.add(new Line("Leadlight saw", String.join("; ", remark.because())));
+        lines.add(new Line("Leadlight saw", which + String.join("; ", remark.because())));
       }
       if (!remark.clause().isEmpty()) {
         lines.add(new Line("Rule", remark.clause()));

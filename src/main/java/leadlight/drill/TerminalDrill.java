@@ -116,8 +116,7 @@ public final class TerminalDrill {
 
   private boolean take(int card, Spot spot, String key, long tookMs) throws Refused {
     switch (key.toLowerCase(Locale.ROOT)) {
-      case "s" ->
-          taking.answer(card, spot.pin(), Verdict.ACCEPTABLE, Optional.empty(), tookMs);
+      case "s" -> taking.answer(card, spot.pin(), Verdict.ACCEPTABLE, Optional.empty(), tookMs);
       case "u" -> taking.answer(card, spot.pin(), Verdict.UNJUDGED, Optional.empty(), tookMs);
       default -> {
         Optional<Views.Choice> choice =

@@ -98,8 +98,7 @@ final class Views {
   }
 
   private static Given given(DrillAnswer answer) {
-    boolean other =
-        answer.said() == Verdict.DEFECT && answer.finding().isEmpty();
+    boolean other = answer.said() == Verdict.DEFECT && answer.finding().isEmpty();
     return new Given(
         answer.pin(),
         answer.said().id(),

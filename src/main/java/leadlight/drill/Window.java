@@ -119,8 +119,7 @@ final class Window {
   /** The picture. */
   byte[] jpeg(Frame photo) {
     double step = 1 / pxPerMm;
-    Homography pictureToMm =
-        new Homography(sign * step, 0, fromMm, 0, step, topMm, 0, 0, 1);
+    Homography pictureToMm = new Homography(sign * step, 0, fromMm, 0, step, topMm, 0, 0, 1);
     try (Canvas canvas = new Canvas(widthPx, heightPx, OUTSIDE)) {
       canvas.pasteStraightened(photo, mmToPhoto.after(pictureToMm), 0, 0, widthPx, heightPx);
       return canvas.jpeg(QUALITY);

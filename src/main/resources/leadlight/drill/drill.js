@@ -3,6 +3,8 @@
   const $ = (id) => document.getElementById(id);
   const SVG = "http://www.w3.org/2000/svg";
   const LARGEST = 6;
+  /** Share of the window's height that a joint's picture takes at most, in per cent. */
+  const TALL = 74;
   let state, card, pin, picks, zoom, shownAt;
   let before = Promise.resolve();
   let giving = false;
@@ -171,7 +173,8 @@
     const frame = $("frame");
     const centre = (frame.scrollLeft + frame.clientWidth / 2) / Math.max(1, frame.scrollWidth);
     const middle = (frame.scrollTop + frame.clientHeight / 2) / Math.max(1, frame.scrollHeight);
-    $("stage").style.width = `max(${100 * zoom}%, ${least * zoom}rem)`;
+    const fits = isRow() ? "100%" : `min(100%, ${(card.width / card.height) * TALL}vh)`;
+    $("stage").style.width = `max(calc(${zoom} * ${fits}), ${least * zoom}rem)`;
     frame.scrollLeft = centre * frame.scrollWidth - frame.clientWidth / 2;
     frame.scrollTop = middle * frame.scrollHeight - frame.clientHeight / 2;
   }
@@ -242,6 +245,8 @@
         go.addEventListener("click", () => look(one.pin));
       });
     }
+    const other = state.own_work ? "Leadlight's" : "the truth";
+    $("hint").textContent = isRow() ? `Upper signs: yours. Lower signs: ${other}.` : "";
     const last = state.next === 0;
     $("next").textContent = last ? "Result " : "Next card ";
     key("Enter", $("next"));

@@ -1,19 +1,16 @@
 package leadlight.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import leadlight.Browser;
 import leadlight.model.ScoredPhoto;
 import leadlight.text.LengthUnit;
 import org.junit.jupiter.api.AfterAll;
@@ -31,7 +28,6 @@ class BrowserTest {
     ScoredRow.closeAll();
   }
 
-  private static final Path CHECKS = Path.of("src/test/browser");
   private static final Path PAGES = Path.of("target/pages");
 
   /** Mean grey difference from which two signs of 24 by 24 pixels are told apart at a glance. */
@@ -41,21 +37,13 @@ class BrowserTest {
 
   @BeforeAll
   static void openThem() throws IOException, InterruptedException {
-    Optional<Path> chromium =
-        Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
-            .map(Path::of)
-            .filter(Files::isExecutable)
-            .findFirst();
-    assumeTrue(chromium.isPresent(), "no Chromium here: install the package chromium");
-    assumeTrue(
-        Files.isDirectory(CHECKS.resolve("node_modules")),
-        "no playwright-core and axe-core here: run npm ci --prefix " + CHECKS);
+    Browser.chromium();
     Files.createDirectories(PAGES);
     page("all-verdicts.html", ScoredRow.withAllVerdicts(), "en");
     page("german.html", ScoredRow.withAllVerdicts(), "de");
     page("hostile.html", ScoredRow.named(ScoredRow.HOSTILE), "en");
     sheet("sheet.html");
-    results = run(chromium.get());
+    results = run();
   }
 
   private static void page(String name, ScoredPhoto scored, String language) throws IOException {
@@ -76,24 +64,12 @@ class BrowserTest {
     Files.write(PAGES.resolve(name), sheet.html());
   }
 
-  private static JsonNode run(Path chromium) throws IOException, InterruptedException {
-    List<String> command =
-        new ArrayList<>(
-            List.of("node", CHECKS.resolve("check.mjs").toString(), chromium.toString()));
-    command.add(PAGES.toString());
+  private static JsonNode run() throws IOException, InterruptedException {
+    List<String> pages = new ArrayList<>();
     for (String page : List.of("all-verdicts", "german", "hostile", "sheet")) {
-      command.add(PAGES.resolve(page + ".html").toAbsolutePath().toString());
+      pages.add(PAGES.resolve(page + ".html").toAbsolutePath().toString());
     }
-    Path out = PAGES.resolve("checks.json");
-    Path err = PAGES.resolve("checks.log");
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(out.toFile())
-            .redirectError(err.toFile())
-            .start();
-    assertThat(process.waitFor(5, TimeUnit.MINUTES)).as("the browser ends").isTrue();
-    assertThat(process.exitValue()).as(Files.readString(err)).isZero();
-    return new ObjectMapper().readTree(out.toFile());
+    return Browser.run("check.mjs", PAGES, pages);
   }
 
   @Test

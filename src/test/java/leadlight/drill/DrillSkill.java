@@ -1,0 +1,102 @@
+package leadlight.drill;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import leadlight.trial.Rate;
+
+/**
+ * How well a history shows a known skill, and how the schedule shifts decks: the figures of
+ * docs/drill.md.
+ *
+ * @param missedCovered intervals of a deck's misses that hold the known chance
+ * @param alarmsCovered the same of false alarms
+ * @param recentCovered intervals of the last five decks' misses that hold their mean known chance
+ * @param weakShare share of the weak findings among the defects of each deck, mean over trainees
+ */
+record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, double[] weakShare) {
+
+  private static final int RECENT = DrillRules.builtIn().recentSittings().value();
+
+  /** So many trainees, each through all decks; the same every time. */
+  static DrillSkill of(int trainees, boolean scheduled) {
+    int[] held = new int[3];
+    double[] weak = new double[SimulatedTrainee.DECKS];
+    for (int seed = 1; seed <= trainees; seed++) {
+      SimulatedTrainee trainee = new SimulatedTrainee(seed, scheduled);
+      List<SimulatedTrainee.Went> decks = new ArrayList<>();
+      for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
+        SimulatedTrainee.Went went = trainee.take(deck);
+        decks.add(went);
+        Figures figures = Figures.of(went.answers()).orElseThrow();
+        held[0] += holds(figures.missed(), went.known()) ? 1 : 0;
+        held[1] += holds(figures.falseAlarm(), went.knownAlarm()) ? 1 : 0;
+        weak[deck] += went.weakShare() / trainees;
+      }
+      List<SimulatedTrainee.Went> last = decks.subList(decks.size() - RECENT, decks.size());
+      Figures recent =
+          Figures.of(last.stream().flatMap(d -> d.answers().stream()).toList()).orElseThrow();
+      double known =
+          last.stream().mapToDouble(SimulatedTrainee.Went::known).average().orElseThrow();
+      held[2] += holds(recent.missed(), known) ? 1 : 0;
+    }
+    int decks = trainees * SimulatedTrainee.DECKS;
+    return new DrillSkill(
+        new Rate(held[0], decks), new Rate(held[1], decks), new Rate(held[2], trainees), weak);
+  }
+
+  static boolean holds(Rate rate, double known) {
+    return rate.lower() <= known && known <= rate.upper();
+  }
+
+  /**
+   * Prints the tables of docs/drill.md: {@code mvn -q test-compile exec:java
+   * -Dexec.mainClass=leadlight.drill.DrillSkill}.
+   */
+  public static void main(String[] args) {
+    DrillSkill with = of(200, true);
+    DrillSkill without = of(200, false);
+    System.out.println("misses " + words(with.missedCovered));
+    System.out.println("false alarms " + words(with.alarmsCovered));
+    System.out.println("last five " + words(with.recentCovered));
+    System.out.println("| deck | share of weak findings | without schedule |\n|---|---|---|");
+    for (int deck = 0; deck < with.weakShare.length; deck++) {
+      System.out.printf(
+          Locale.ROOT,
+          "| %d | %.2f | %.2f |%n",
+          deck + 1,
+          with.weakShare[deck],
+          without.weakShare[deck]);
+    }
+    one();
+  }
+
+  private static void one() {
+    SimulatedTrainee trainee = new SimulatedTrainee(1, true);
+    System.out.println("| deck | missed | 95 % | known | false alarms | 95 % | known |");
+    for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
+      SimulatedTrainee.Went went = trainee.take(deck);
+      Figures shown = Figures.of(went.answers()).orElseThrow();
+      System.out.printf(
+          Locale.ROOT,
+          "| %d | %s | %.0f %% | %s | %.0f %% | %.1f |%n",
+          deck + 1,
+          DrillPages.rate(shown.missed()),
+          100 * went.known(),
+          DrillPages.rate(shown.falseAlarm()),
+          100 * went.knownAlarm(),
+          went.weakShare());
+    }
+  }
+
+  private static String words(Rate rate) {
+    return String.format(
+        Locale.ROOT,
+        "%d of %d, %.1f %% (%.1f to %.1f)",
+        rate.count(),
+        rate.of(),
+        100 * rate.share(),
+        100 * rate.lower(),
+        100 * rate.upper());
+  }
+}

@@ -1,0 +1,60 @@
+package leadlight.drill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import leadlight.record.DrillRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A trainee of known skill through twenty decks. docs/drill.md has the figures of more of them. */
+class SimulatedTraineeTest {
+
+  /** Weak findings are two of six; without a schedule they are a third of the defects. */
+  private static final double UNSCHEDULED = 1.0 / 3;
+
+  @TempDir private Path folder;
+
+  @Test
+  void theRecordsRatesHoldTheKnownSkillAndImprove() throws Refused {
+    try (DrillRecord record = DrillRecord.open(folder)) {
+      SimulatedTrainee trainee = new SimulatedTrainee(1, true);
+      int held = 0;
+      for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
+        SimulatedTrainee.Went went = trainee.take(deck, record);
+        List<History.Sat> sat = History.of(record, "simulated").drills();
+        Figures shown = Figures.of(sat.get(sat.size() - 1).answers()).orElseThrow();
+        held += DrillSkill.holds(shown.missed(), went.known()) ? 1 : 0;
+        held += DrillSkill.holds(shown.falseAlarm(), went.knownAlarm()) ? 1 : 0;
+      }
+      // Of 40 intervals at 95 %, fewer than 34 would hold in less than 1 of 100 cases.
+      assertThat(held).isGreaterThanOrEqualTo(34);
+      History history = History.of(record, "simulated");
+      assertThat(history.drills()).hasSize(20);
+      assertThat(history.recent().orElseThrow().missed().share())
+          .isLessThan(history.figures().orElseThrow().missed().share());
+      assertThat(history.findings().get(0).finding()).isIn(SimulatedTrainee.WEAK);
+      assertThat(history.findings().get(1).finding()).isIn(SimulatedTrainee.WEAK);
+    }
+  }
+
+  @Test
+  void intervalsHoldTheKnownRateAsOftenAsTheySay() {
+    DrillSkill skill = DrillSkill.of(60, true);
+    assertThat(skill.missedCovered().share()).isBetween(0.93, 0.99);
+    assertThat(skill.alarmsCovered().share()).isBetween(0.93, 0.99);
+    assertThat(skill.recentCovered().share()).isGreaterThan(0.88);
+  }
+
+  @Test
+  void theScheduleShiftsDecksToWeakFindings() {
+    assertThat(later(DrillSkill.of(60, true))).isGreaterThan(UNSCHEDULED + 0.1);
+    assertThat(later(DrillSkill.of(60, false))).isBetween(UNSCHEDULED - 0.03, UNSCHEDULED + 0.03);
+  }
+
+  private static double later(DrillSkill skill) {
+    return Arrays.stream(skill.weakShare(), 5, SimulatedTrainee.DECKS).average().orElseThrow();
+  }
+}

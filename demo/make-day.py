@@ -31,7 +31,7 @@ MENDED = 0.75  # share of faults that one rework mends
 
 
 def faulty(joint):
-    return joint["condition"] != "wetted" or abs(joint.get("shift_mm", 0)) > 0.08
+    return joint["condition"] != "wetted" or abs(joint["pose"]["shift_mm"]) > 0.08
 
 
 def mend(scene, dice, share):
@@ -50,7 +50,7 @@ def stage_scene(scene, name, seed):
     scene["seed"] = seed
     scene["camera"]["aim_along_row_mm"] += dice.uniform(-0.15, 0.15)
     scene["camera"]["rotation_rad"] += dice.uniform(-0.03, 0.03)
-    scene["camera"]["exposure"] *= dice.uniform(0.93, 1.07)
+    scene["camera"]["sensor"]["exposure"] *= dice.uniform(0.93, 1.07)
     return scene
 
 

@@ -1,6 +1,7 @@
 package leadlight.scene;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Map;
 import leadlight.data.DataFile;
 
@@ -74,6 +75,25 @@ public record SceneMix(
     double mosaic,
     double[] noise,
     double sharpen) {
+
+  /** Refuses a choice without anything to choose from, and ranges of other than two or four. */
+  public SceneMix {
+    for (Map<?, Double> choice :
+        Arrays.asList(bodySide, connector, leads, pitchMm, lamp, mask, finish, lead, body, fault)) {
+      if (choice == null || choice.isEmpty()) {
+        throw new IllegalArgumentException(
+            "a mix needs weights for each of body_side, connector, leads, pitch_mm, lamp, mask, "
+                + "finish, lead, body and fault");
+      }
+    }
+    for (double[] range : Arrays.asList(pxPerPitch, blurOfPitch, tiltDeg, turnDeg, noise)) {
+      if (range == null || range.length != 2 && range.length != 4) {
+        throw new IllegalArgumentException(
+            "px_per_pitch, blur_of_pitch, tilt_deg, turn_deg and noise are [least, most] or "
+                + "[least, from, to, most]");
+      }
+    }
+  }
 
   /** Kinds of fault that a mix may ask for. */
   public enum Fault {

@@ -37,7 +37,7 @@ def render(folder, count, seed):
         scene = json.loads(path.read_text())
         camera = scene["camera"]
         px_per_mm = dice.uniform(60, 120) / 0.5
-        camera["blur_px"] *= px_per_mm / camera["px_per_mm"]
+        camera["lens"]["blur_px"] *= px_per_mm / camera["px_per_mm"]
         camera |= {"width_px": 4000, "height_px": 3000, "px_per_mm": px_per_mm}
         path.write_text(json.dumps(scene))
     subprocess.run([LEADLIGHT, "scene", *map(str, scenes), "--out", str(folder)], check=True)

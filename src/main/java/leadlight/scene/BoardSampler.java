@@ -104,8 +104,8 @@ final class BoardSampler {
     boolean dipped = lead == Material.SOLDER;
     return new MetalSpec(
         lead,
-        dipped ? solder : dice.even(0.16, 0.36),
-        dipped ? dice.even(0.2, 0.6) : dice.even(0, 0.2),
+        dipped ? solder : dice.even(0.12, 0.38),
+        dipped ? dice.even(0.2, 0.9) : dice.even(0, 0.35),
         solder,
         dull ? dice.even(0.05, 0.16) : dice.even(0, 0.03),
         dice.even(0.16, 0.34));

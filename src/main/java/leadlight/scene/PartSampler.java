@@ -55,7 +55,7 @@ final class PartSampler {
         leadWidth,
         dice.even(0.10, 0.17),
         foot,
-        dice.even(0.006, 0.024));
+        dice.even(0.006, 0.035));
   }
 
   private double corner(double landWidth) {
@@ -93,7 +93,7 @@ final class PartSampler {
         row.lead().flatMap(l -> box(l.widthMm())).orElse(narrowest * dice.even(0.65, 0.85)),
         row.lead().flatMap(l -> box(l.thicknessMm())).orElse(dice.even(0.10, 0.17)),
         foot,
-        dice.even(0.006, 0.024));
+        dice.even(0.006, 0.035));
   }
 
   private double ahead(ConnectorRow row, double length) {

@@ -21,6 +21,7 @@ import leadlight.summary.Dpmo;
 import leadlight.summary.JobLine;
 import leadlight.summary.PhotoLine;
 import leadlight.summary.PinStrip;
+import leadlight.summary.Tally;
 
 /**
  * The page of a run: one HTML file without script and network. Links lead to files of the run's
@@ -103,15 +104,6 @@ public final class DayPage {
     return WORST_FIRST;
   }
 
-  String sign(Verdict verdict) {
-    return switch (verdict) {
-      case ACCEPTABLE -> "";
-      case PROCESS_INDICATOR -> "!";
-      case UNJUDGED -> "?";
-      case DEFECT -> "\u00d7";
-    };
-  }
-
   String words(Verdict verdict) {
     return switch (verdict) {
       case ACCEPTABLE -> "acceptable";
@@ -121,10 +113,15 @@ public final class DayPage {
     };
   }
 
-  /** "12 joints acceptable". */
-  String joints(Verdict verdict) {
-    String what = verdict == Verdict.UNJUDGED ? "not judged" : words(verdict);
-    return counted(day.total().count(verdict), "joint") + " " + what;
+  /** "12 acceptable", "1 process indicator". */
+  String count(Tally tally, Verdict verdict) {
+    int count = tally.count(verdict);
+    return switch (verdict) {
+      case ACCEPTABLE -> count + " acceptable";
+      case PROCESS_INDICATOR -> counted(count, "process indicator");
+      case UNJUDGED -> count + " not judged";
+      case DEFECT -> counted(count, "defect");
+    };
   }
 
   String safe(String outside) {
@@ -136,9 +133,8 @@ public final class DayPage {
     List<String> parts = new ArrayList<>();
     parts.add(counted(job.boards(), "board"));
     for (Verdict verdict : WORST_FIRST) {
-      int count = job.tally().count(verdict);
-      if (count > 0) {
-        parts.add(count + " " + (verdict == Verdict.UNJUDGED ? "not judged" : words(verdict)));
+      if (job.tally().count(verdict) > 0) {
+        parts.add(count(job.tally(), verdict));
       }
     }
     return String.join(", ", parts) + (job.boards() == 1 ? " at its" : " at their") + " last stage";

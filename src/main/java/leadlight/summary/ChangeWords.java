@@ -20,7 +20,7 @@ final class ChangeWords {
       Map<String, List<String>> pins = new LinkedHashMap<>();
       for (PinChange change : changes) {
         if (change.kind() == kind) {
-          String what = label(kind) + change.before() + " \u2192 " + change.after();
+          String what = words(change);
           pins.computeIfAbsent(what, key -> new ArrayList<>()).add("" + change.pin());
         }
       }
@@ -32,12 +32,19 @@ final class ChangeWords {
     return lines;
   }
 
-  private static String label(PinChange.Kind kind) {
-    return switch (kind) {
-      case NEW -> "new defect, ";
-      case STILL -> "still a defect, ";
-      case UNKNOWN -> "cannot be compared, ";
-      case MENDED, SOUND -> "";
+  private static String words(PinChange change) {
+    String before = plain(change.before());
+    String after = plain(change.after());
+    return switch (change.kind()) {
+      case NEW -> "new defect, " + before + " \u2192 " + after;
+      case STILL -> "still " + (before.equals(after) ? after : before + " \u2192 " + after);
+      case UNKNOWN -> "cannot be compared, " + before + " \u2192 " + after;
+      case MENDED, SOUND -> before + " \u2192 " + after;
     };
+  }
+
+  /** The pins of a bridge stand together in the line already. */
+  private static String plain(String words) {
+    return words.replaceAll("bridge to [0-9]+( and bridge to [0-9]+)?", "bridge");
   }
 }

@@ -69,6 +69,7 @@ public record PinChange(int pin, String before, String after, Kind kind) {
                 finding.kind().id().replace('-', ' ')
                     + (finding.pins().size() > 1 ? " to " + finding.pins().get(1) : ""))
         .distinct()
+        .sorted()
         .collect(Collectors.joining(" and "));
   }
 }

@@ -1,11 +1,14 @@
 package leadlight.cli;
 
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import leadlight.data.WholeFile;
+import leadlight.trial.JointsCsv;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
 import leadlight.trial.SlipList;
@@ -63,6 +66,12 @@ final class TrialCommand implements Callable<Integer> {
       description = "Write truth, verdict and all numbers of each joint of a found row.")
   private Path measures;
 
+  @Option(
+      names = "--joints",
+      paramLabel = "FILE.csv",
+      description = "Write conditions, truth, verdict and toe position of every joint with truth.")
+  private Path joints;
+
   @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
@@ -83,15 +92,21 @@ final class TrialCommand implements Callable<Integer> {
         TrialReport.of(Version.number(), truePositions, run.outcomes(), run.notes())
                 .toPrettyString()
             + "\n";
-    if (measures != null) {
-      StringWriter csv = new StringWriter();
-      run.measures().write(csv);
-      WholeFile.write(measures, csv.toString().getBytes(StandardCharsets.UTF_8));
-    }
+    write(measures, run.measures()::write);
+    write(joints, csv -> JointsCsv.write(run.outcomes(), csv));
     WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
     run.sheets().write(out);
     streams.out().print(json ? report : table(run));
     return ExitStatus.GOOD.code();
+  }
+
+  /** Writes a table that was asked for. */
+  private static void write(Path file, Consumer<Writer> table) {
+    if (file != null) {
+      StringWriter csv = new StringWriter();
+      table.accept(csv);
+      WholeFile.write(file, csv.toString().getBytes(StandardCharsets.UTF_8));
+    }
   }
 
   private static String table(TrialRun run) {

@@ -12,6 +12,9 @@ final class PitFinder {
     {{5, 0}, {4, 4}, {0, 5}, {-4, 4}, {-5, 0}, {-4, -4}, {0, -5}, {4, -4}}
   };
 
+  /** Rows nearer than this to the sheet's ends have no whole rim. */
+  private static final int REACH = 5;
+
   /** Two quartile distances of a calm row are nearly nothing; this much is noise. */
   private static final double LEAST_SPREAD = 0.02;
 
@@ -42,9 +45,10 @@ final class PitFinder {
     double ahead = sheet.geometry().ahead();
     int middle = joint * RowSheet.CELL + RowSheet.CELL / 2;
     int half = (int) Math.round(sheet.geometry().landHalf() / 2 * PatchGrid.DENSITY);
-    int to = sheet.row(limits.to().value() * ahead);
+    int from = Math.max(REACH, sheet.row(limits.from().value() * ahead));
+    int to = Math.min(sheet.height() - 1 - REACH, sheet.row(limits.to().value() * ahead));
     double deepest = -Double.MAX_VALUE;
-    for (int y = sheet.row(limits.from().value() * ahead); y <= to; y++) {
+    for (int y = from; y <= to; y++) {
       for (int x = middle - half; x <= middle + half; x++) {
         for (int[][] rim : RIMS) {
           deepest = Math.max(deepest, depth(x, y, rim));

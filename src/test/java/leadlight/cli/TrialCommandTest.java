@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -53,6 +54,24 @@ class TrialCommandTest {
     int leads = report.at("/truth/positions/leads").asInt();
     assertThat(Files.readAllLines(csv)).as("a header and a line a joint").hasSize(leads + 1);
     assertThat(folder.resolve("out/trial.json")).hasContent(run.out().strip());
+  }
+
+  @Test
+  void everyJointHasItsLineWithConditionsAndUncertainty() throws IOException {
+    Path csv = folder.resolve("joints.csv");
+
+    Run run = Run.of("trial", oneSample(), "--joints", csv, "--out", folder.resolve("out"));
+
+    assertThat(run.status()).as(run.err()).isZero();
+    List<String> lines = Files.readAllLines(csv);
+    List<String> header = List.of(lines.get(0).split(","));
+    assertThat(lines).hasSize(21);
+    for (String line : lines.subList(1, lines.size())) {
+      String[] fields = line.split(",", -1);
+      assertThat(Double.parseDouble(fields[header.indexOf("u_along_row_px")])).isPositive();
+      assertThat(fields[header.indexOf("result")])
+          .isIn("caught", "missed", "passed", "false-call", "unjudged", "not-counted");
+    }
   }
 
   @Test

@@ -57,7 +57,9 @@ final class DrillHistoryCommand implements Callable<Integer> {
       History history = DrillPeople.history(open, name);
       if (erase) {
         int gone = open.erase(name);
-        streams.out().println(gone + " sittings of " + RecordLines.printable(name) + " erased");
+        streams
+            .out()
+            .println(RecordLines.printable(name) + " is erased, with " + gone + " sittings");
       } else if (export.isPresent()) {
         WholeFile.write(export.get(), file -> DrillExport.write(List.of(history), file));
         streams.out().println(history.answers().size() + " answers in " + export.get());

@@ -15,6 +15,9 @@ final class TextColumns {
 
   private static final int GAP = 2;
 
+  /** Least width of the last column; a table that needs more than a line goes over its end. */
+  private static final int LAST = 24;
+
   private TextColumns() {}
 
   /** The lines of a table, each row one cell a column. */
@@ -31,7 +34,7 @@ final class TextColumns {
       columns[i] = new Column(width, 0, Overflow.SPAN);
       used += width;
     }
-    columns[count - 1] = new Column(LINE - used, 0, Overflow.WRAP);
+    columns[count - 1] = new Column(Math.max(LAST, LINE - used), 0, Overflow.WRAP);
     TextTable table = TextTable.forColumns(Help.defaultColorScheme(Ansi.OFF), columns);
     rows.forEach(row -> table.addRowValues(row.toArray(String[]::new)));
     return table.toString().replaceAll("\\h+(?=\\R)", "");

@@ -42,8 +42,11 @@ public final class DrillPages {
 
   private void opening() {
     List<List<String>> rows = new ArrayList<>();
-    history.recent().ifPresent(f -> rows.add(line(recentWords(), f)));
-    history.figures().ifPresent(f -> rows.add(line("all " + history.drills().size(), f)));
+    int all = history.drills().size();
+    if (all > recentSittings()) {
+      history.recent().ifPresent(f -> rows.add(line("last " + recentSittings(), f)));
+    }
+    history.figures().ifPresent(f -> rows.add(line("all " + all, f)));
     if (rows.isEmpty()) {
       text("No drill with truth has been answered yet.");
       return;
@@ -60,9 +63,8 @@ public final class DrillPages {
   private static final List<String> HEADER =
       List.of("sittings", "joints", "missed", "false alarms", "left open", "kappa");
 
-  private String recentWords() {
-    int recent = DrillRules.builtIn().recentSittings().value();
-    return "last " + Math.min(recent, history.drills().size());
+  private int recentSittings() {
+    return Math.min(DrillRules.builtIn().recentSittings().value(), history.drills().size());
   }
 
   private static List<String> line(String name, Figures f) {
@@ -223,16 +225,19 @@ public final class DrillPages {
 
   private void shown(Figures f) {
     List<History.Sat> sat = history.drills();
-    int recent = Math.min(DrillRules.builtIn().recentSittings().value(), sat.size());
+    String from = day(sat.get(0).sitting().startedAt());
+    String to = day(sat.get(sat.size() - 1).sitting().startedAt());
     text(
-        "%s judged %d joints in photos, in %d sittings from %s to %s. The figures are those of the last %d, with %d joints whose truth was known and told only afterwards."
+        "%s judged %d joints in photos, in %s, %s. Their truth was known, and told only afterwards."
             .formatted(
                 history.person(),
                 history.answers().size(),
-                sat.size(),
-                day(sat.get(0).sitting().startedAt()),
-                day(sat.get(sat.size() - 1).sitting().startedAt()),
-                recent,
+                sat.size() == 1 ? "1 sitting" : sat.size() + " sittings",
+                from.equals(to) ? "on " + from : "from " + from + " to " + to));
+    text(
+        "The figures are those of %s, with %d joints that count."
+            .formatted(
+                recentSittings() == 1 ? "the last one" : "the last " + recentSittings(),
                 f.judged()));
     blocks.add(
         new Grid(

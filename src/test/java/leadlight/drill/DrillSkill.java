@@ -1,8 +1,10 @@
 package leadlight.drill;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import leadlight.record.DrillRecord;
 import leadlight.trial.Rate;
 
 /**
@@ -51,9 +53,14 @@ record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, do
 
   /**
    * Prints the tables of docs/drill.md: {@code mvn -q test-compile exec:java
-   * -Dexec.mainClass=leadlight.drill.DrillSkill}.
+   * -Dexec.mainClass=leadlight.drill.DrillSkill}. With a folder as argument it takes one trainee
+   * into the record there instead, to look at the history.
    */
-  public static void main(String[] args) {
+  public static void main(String[] args) throws Refused {
+    if (args.length > 0) {
+      recorded(Path.of(args[0]));
+      return;
+    }
     DrillSkill with = of(200, true);
     DrillSkill without = of(200, false);
     System.out.println("misses " + words(with.missedCovered));
@@ -69,6 +76,15 @@ record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, do
           without.weakShare[deck]);
     }
     one();
+  }
+
+  private static void recorded(Path folder) throws Refused {
+    try (DrillRecord record = DrillRecord.open(folder)) {
+      SimulatedTrainee trainee = new SimulatedTrainee(1, true);
+      for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
+        trainee.take(deck, record);
+      }
+    }
   }
 
   private static void one() {

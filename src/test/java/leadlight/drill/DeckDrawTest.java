@@ -1,0 +1,135 @@
+package leadlight.drill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import leadlight.data.JsonText;
+import leadlight.model.FindingKind;
+import leadlight.model.UserError;
+import leadlight.trial.TrueClass;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DeckDrawTest {
+
+  private static final List<PoolJoint> POOL = new ScenePool(2).read(Decks.SAMPLES);
+
+  private static DeckRequest request(
+      int cards, Level level, Set<FindingKind> findings, Set<String> lamps) {
+    return new DeckRequest("deck", cards, false, level, findings, lamps, 2, 5);
+  }
+
+  private static List<PoolJoint> drawn(DeckRequest request) {
+    return new DeckDraw(request, new Boxes(), Set.of()).joints(POOL);
+  }
+
+  @Test
+  void theSameSeedGivesTheSameDeckToTheByte() {
+    DeckRequest request = Decks.request(6, false, 3);
+    MadeDeck one = Decks.make(request);
+    MadeDeck other = Decks.make(request);
+
+    assertThat(JsonText.of(one.deck())).isEqualTo(JsonText.of(other.deck()));
+    assertThat(one.pictures()).containsExactlyEntriesOf(other.pictures());
+    assertThat(JsonText.of(Decks.make(Decks.request(6, false, 4)).deck()))
+        .isNotEqualTo(JsonText.of(one.deck()));
+  }
+
+  @Test
+  void theOrderOfThePoolDoesNotMatter() {
+    List<PoolJoint> turned = new ArrayList<>(POOL);
+    Collections.shuffle(turned, new Random(1));
+
+    DeckRequest request = Decks.request(20, false, 3);
+
+    assertThat(new DeckDraw(request, new Boxes(), Set.of()).joints(turned))
+        .extracting(PoolJoint::item)
+        .isEqualTo(drawn(request).stream().map(PoolJoint::item).toList());
+  }
+
+  @Test
+  void halfOfTheJointsAreSoundAndNoneComesTwice() {
+    List<PoolJoint> drawn = drawn(Decks.request(20, false, 3));
+
+    assertThat(drawn).filteredOn(j -> j.finding().isEmpty()).hasSize(10);
+    assertThat(drawn).extracting(PoolJoint::item).doesNotHaveDuplicates();
+    assertThat(drawn).noneMatch(joint -> joint.known().verdict() == TrueClass.LIMIT);
+  }
+
+  @Test
+  void findingsAndLampsCanBeAskedFor() {
+    List<PoolJoint> drawn =
+        drawn(request(4, Level.MIXED, Set.of(FindingKind.OPEN), Set.of("ring")));
+
+    assertThat(drawn).allMatch(j -> j.row().lamp().equals(Optional.of("ring")));
+    assertThat(drawn.stream().map(PoolJoint::finding).flatMap(Optional::stream))
+        .hasSize(2)
+        .containsOnly(FindingKind.OPEN);
+  }
+
+  @Test
+  void clearDecksHoldNothingNearALimitAndBorderlineDecksNothingElse() {
+    assertThat(drawn(request(10, Level.CLEAR, Set.of(), Set.of())))
+        .noneMatch(PoolJoint::borderline);
+    assertThat(drawn(request(4, Level.BORDERLINE, Set.of(), Set.of())))
+        .allMatch(PoolJoint::borderline);
+  }
+
+  @Test
+  void classThreeJudgesTheOverhangByItsOwnLimit(@TempDir Path folder) throws IOException {
+    String truth = Files.readString(Decks.SAMPLES.resolve("logger-memory-overhang.truth.json"));
+    for (String overhang : List.of("0.35", "0.25", "0.1")) {
+      truth =
+          truth.replaceFirst(
+              "\"side_overhang_of_lead_width\": 0.0,",
+              "\"side_overhang_of_lead_width\": " + overhang + ",");
+    }
+    Files.writeString(folder.resolve("row.truth.json"), truth);
+    Files.copy(
+        Decks.SAMPLES.resolve("logger-memory-overhang.jpg"),
+        folder.resolve("logger-memory-overhang.jpg"));
+
+    assertThat(verdicts(new ScenePool(2).read(folder)))
+        .containsExactly(TrueClass.ACCEPTABLE, TrueClass.ACCEPTABLE, TrueClass.ACCEPTABLE);
+    List<PoolJoint> inThree = new ScenePool(3).read(folder);
+    assertThat(verdicts(inThree))
+        .containsExactly(TrueClass.DEFECT, TrueClass.LIMIT, TrueClass.ACCEPTABLE);
+    assertThat(inThree.get(0).finding()).contains(FindingKind.SIDE_OVERHANG);
+  }
+
+  private static List<TrueClass> verdicts(List<PoolJoint> pool) {
+    return pool.stream().limit(3).map(joint -> joint.known().verdict()).toList();
+  }
+
+  @Test
+  void jointsThatWereSeenComeLast() {
+    DeckRequest request = Decks.request(10, false, 3);
+    Set<String> before = drawn(request).stream().map(PoolJoint::item).collect(Collectors.toSet());
+
+    List<PoolJoint> next = new DeckDraw(request, new Boxes(), before).joints(POOL);
+
+    assertThat(next)
+        .filteredOn(j -> j.finding().isEmpty())
+        .noneMatch(j -> before.contains(j.item()));
+  }
+
+  @Test
+  void aPoolThatIsTooSmallIsNamed() {
+    DeckRequest tooMany = request(40, Level.MIXED, Set.of(FindingKind.BRIDGE), Set.of());
+
+    assertThatThrownBy(() -> drawn(tooMany))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("4 faulty joints")
+        .hasMessageContaining("20 are wanted");
+  }
+}

@@ -147,8 +147,7 @@ public final class DrillPages {
               List.of(
                   new Plot.Series("95 % interval, upper", Plot.Style.DASHED, upper),
                   new Plot.Series("lower", Plot.Style.DASHED, lower),
-                  new Plot.Series(name, Plot.Style.LINE, rate),
-                  new Plot.Series("each sitting", Plot.Style.POINTS, rate))));
+                  new Plot.Series(name, Plot.Style.LINE, rate))));
     }
   }
 

@@ -32,7 +32,7 @@ public final class DrillServer implements AutoCloseable {
   private DrillServer(HttpServer server, Taking taking) {
     this.server = server;
     this.guard = new Guard(LOOPBACK, server.getAddress().getPort());
-    this.routes = new Routes(taking, left::countDown);
+    this.routes = new Routes(taking);
     server.createContext("/", this::handle);
   }
 
@@ -66,12 +66,17 @@ public final class DrillServer implements AutoCloseable {
   }
 
   private void handle(HttpExchange exchange) throws IOException {
+    Optional<String> path;
     try (exchange) {
       Guard.protect(exchange.getResponseHeaders());
-      Optional<String> path = guard.admitted(exchange);
+      path = guard.admitted(exchange);
       send(
           exchange,
           path.isEmpty() ? Routes.text(NOT_FOUND, "not here") : reply(exchange, path.get()));
+    }
+    if (path.filter(Routes.LEAVE::equals).isPresent()
+        && exchange.getRequestMethod().equals("POST")) {
+      left.countDown();
     }
   }
 
@@ -105,6 +110,6 @@ public final class DrillServer implements AutoCloseable {
 
   @Override
   public void close() {
-    server.stop(0);
+    server.stop(1);
   }
 }

@@ -16,6 +16,9 @@ import leadlight.model.Verdict;
 /** What is answered to an admitted request, by the path after the token. */
 final class Routes {
 
+  /** Posted when the trainee leaves. */
+  static final String LEAVE = "leave";
+
   /** The record cannot be written. */
   static final int TROUBLE = 500;
 
@@ -59,12 +62,10 @@ final class Routes {
 
   private final Taking taking;
   private final Views views;
-  private final Runnable leave;
 
-  Routes(Taking taking, Runnable leave) {
+  Routes(Taking taking) {
     this.taking = taking;
     this.views = new Views(taking);
-    this.leave = leave;
   }
 
   Reply get(String path) {
@@ -92,7 +93,9 @@ final class Routes {
       switch (path) {
         case "answer" -> answer(JsonText.read(body, Said.class));
         case "close" -> taking.close(JsonText.read(body, Closing.class).card());
-        case "leave" -> leave.run();
+        case LEAVE -> {
+          // Only said here; the server ends the serving once this is answered.
+        }
         default -> {
           return missing();
         }

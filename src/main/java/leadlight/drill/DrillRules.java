@@ -9,6 +9,7 @@ import leadlight.data.DataFile;
  * @param boxes the schedule's compartments
  * @param soundShare share of sound joints in a deck
  * @param recentSittings sittings that figures of today rest on
+ * @param fit which scenes show their joints
  * @param borderline what is near a limit in class 2
  * @param class3Overhang when side overhang is acceptable or a defect in class 3
  */
@@ -16,6 +17,7 @@ record DrillRules(
     @JsonProperty(required = true) Boxed boxes,
     @JsonProperty(required = true) Share soundShare,
     @JsonProperty(required = true) Count recentSittings,
+    @JsonProperty(required = true) Fit fit,
     @JsonProperty(required = true) Borderline borderline,
     @JsonProperty(required = true) Band class3Overhang) {
 
@@ -30,6 +32,12 @@ record DrillRules(
   /** A number of things. */
   record Count(
       @JsonProperty(required = true) int value, @JsonProperty(required = true) String source) {}
+
+  /** What a scene must have. */
+  record Fit(
+      @JsonProperty(required = true) double leastPxPerPitch,
+      @JsonProperty(required = true) double mostBlurOfPitch,
+      @JsonProperty(required = true) String source) {}
 
   /** Ranges {least, most}. */
   record Borderline(

@@ -31,19 +31,27 @@ public final class ScenePool {
   }
 
   /**
-   * All joints of the photos of a folder that have truth files.
+   * All joints of the photos of a folder that have truth files; photos that are too small or too
+   * blurred to show them are left out.
    *
    * @throws UserError if there are none
    */
   public List<PoolJoint> read(Path folder) {
     List<PoolJoint> pool = new ArrayList<>();
     for (TrialPhoto photo : TruthFolder.read(folder)) {
-      photo.truth().ifPresent(truth -> add(photo.file(), truth, pool));
+      photo.truth().filter(this::isFit).ifPresent(truth -> add(photo.file(), truth, pool));
     }
     if (pool.isEmpty()) {
-      throw new UserError(folder + ": no photo with exact truth; name a folder of scenes");
+      throw new UserError(
+          folder + ": no photo with exact truth that shows its joints; name a folder of scenes");
     }
     return pool;
+  }
+
+  /** Nobody is asked for what a photo cannot show. */
+  private boolean isFit(PhotoTruth truth) {
+    return truth.pitchPx() >= rules.fit().leastPxPerPitch()
+        && truth.edgeBlurPx() <= rules.fit().mostBlurOfPitch() * truth.pitchPx();
   }
 
   private void add(Path file, PhotoTruth truth, List<PoolJoint> pool) {

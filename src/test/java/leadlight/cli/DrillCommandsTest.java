@@ -128,7 +128,7 @@ class DrillCommandsTest {
   void theBenchSettlesJointsOfTheRecordForADeck() throws IOException {
     Path day = folder.resolve("day/logger/port");
     Files.createDirectories(day);
-    Files.copy(SAMPLES.resolve("logger-sensor-open.jpg"), day.resolve("row.jpg"));
+    Files.copy(SAMPLES.resolve("logger-sensor-opens.jpg"), day.resolve("row.jpg"));
     Run.of(
         "batch",
         folder.resolve("day"),
@@ -142,7 +142,7 @@ class DrillCommandsTest {
         folder.resolve("runs"));
     for (Object[] said :
         List.of(
-            new Object[] {12, "prod", "moves"},
+            new Object[] {1, "prod", "moves"},
             new Object[] {5, "prod", "firm"},
             new Object[] {6, "meter", "ok"})) {
       Run bench =
@@ -166,7 +166,7 @@ class DrillCommandsTest {
         new PrintStream(out, true, StandardCharsets.UTF_8),
         "drill",
         "own",
-        SAMPLES.resolve("logger-sensor-open.jpg").toString(),
+        SAMPLES.resolve("logger-sensor-opens.jpg").toString(),
         "--leads",
         "20",
         "--pitch",
@@ -182,7 +182,7 @@ class DrillCommandsTest {
     assertThat(said)
         .contains("Leadlight sees a defect here", "Perhaps missed", "Leadlight is not the truth");
     assertThat(said.indexOf("Leadlight sees")).isGreaterThan(said.indexOf("pin 20 >"));
-    assertThat(folder.resolve("own/logger-sensor-open.jpg/card-001.jpg")).isRegularFile();
+    assertThat(folder.resolve("own/logger-sensor-opens.jpg/card-001.jpg")).isRegularFile();
   }
 
   @Test

@@ -3,6 +3,8 @@ package leadlight.drill;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,7 +24,24 @@ import org.junit.jupiter.api.io.TempDir;
 
 class DeckDrawTest {
 
-  private static final List<PoolJoint> POOL = new ScenePool(2).read(Decks.SAMPLES);
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private static final List<PoolJoint> POOL = pool();
+
+  /** Under each of two lamps: sound joints, two kinds of fault, joints at a limit. */
+  private static List<PoolJoint> pool() {
+    List<PoolJoint> pool = new ArrayList<>();
+    for (String lamp : List.of("ring", "dome")) {
+      for (int pin = 1; pin <= 40; pin += 4) {
+        boolean near = pin % 8 == 1;
+        pool.add(Pools.joint(pin, lamp, near));
+        pool.add(Pools.joint(pin + 1, lamp, near, FindingKind.OPEN));
+        pool.add(Pools.joint(pin + 2, lamp, near, FindingKind.BRIDGE));
+        pool.add(Pools.joint(pin + 3, lamp, true, TrueClass.LIMIT));
+      }
+    }
+    return pool;
+  }
 
   private static DeckRequest request(
       int cards, Level level, Set<FindingKind> findings, Set<String> lamps) {
@@ -87,17 +106,13 @@ class DeckDrawTest {
 
   @Test
   void classThreeJudgesTheOverhangByItsOwnLimit(@TempDir Path folder) throws IOException {
-    String truth = Files.readString(Decks.SAMPLES.resolve("logger-memory-overhang.truth.json"));
-    for (String overhang : List.of("0.35", "0.25", "0.1")) {
-      truth =
-          truth.replaceFirst(
-              "\"side_overhang_of_lead_width\": 0.0,",
-              "\"side_overhang_of_lead_width\": " + overhang + ",");
+    Path truth = truthOf("base-station-port-good", folder);
+    ObjectNode tree = (ObjectNode) JSON.readTree(truth.toFile());
+    double[] overhangs = {0.35, 0.25, 0.1};
+    for (int i = 0; i < overhangs.length; i++) {
+      ((ObjectNode) tree.get("joints").get(i)).put("side_overhang_of_lead_width", overhangs[i]);
     }
-    Files.writeString(folder.resolve("row.truth.json"), truth);
-    Files.copy(
-        Decks.SAMPLES.resolve("logger-memory-overhang.jpg"),
-        folder.resolve("logger-memory-overhang.jpg"));
+    JSON.writeValue(truth.toFile(), tree);
 
     assertThat(verdicts(new ScenePool(2).read(folder)))
         .containsExactly(TrueClass.ACCEPTABLE, TrueClass.ACCEPTABLE, TrueClass.ACCEPTABLE);
@@ -105,6 +120,26 @@ class DeckDrawTest {
     assertThat(verdicts(inThree))
         .containsExactly(TrueClass.DEFECT, TrueClass.LIMIT, TrueClass.ACCEPTABLE);
     assertThat(inThree.get(0).finding()).contains(FindingKind.SIDE_OVERHANG);
+  }
+
+  @Test
+  void aPhotoInWhichNobodyCanSeeTheJointsIsLeftOut(@TempDir Path folder) throws IOException {
+    truthOf("base-station-port-unfit", folder);
+
+    assertThatThrownBy(() -> new ScenePool(2).read(folder))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("no photo");
+    truthOf("base-station-port-good", folder);
+    assertThat(new ScenePool(2).read(folder))
+        .isNotEmpty()
+        .allMatch(joint -> joint.row().file().equals("base-station-port-good.jpg"));
+  }
+
+  /** Copies a sample with its truth. */
+  private static Path truthOf(String sample, Path folder) throws IOException {
+    Files.copy(Decks.SAMPLES.resolve(sample + ".jpg"), folder.resolve(sample + ".jpg"));
+    return Files.copy(
+        Decks.SAMPLES.resolve(sample + ".truth.json"), folder.resolve(sample + ".truth.json"));
   }
 
   private static List<TrueClass> verdicts(List<PoolJoint> pool) {
@@ -125,11 +160,11 @@ class DeckDrawTest {
 
   @Test
   void aPoolThatIsTooSmallIsNamed() {
-    DeckRequest tooMany = request(40, Level.MIXED, Set.of(FindingKind.BRIDGE), Set.of());
+    DeckRequest tooMany = request(60, Level.MIXED, Set.of(FindingKind.BRIDGE), Set.of());
 
     assertThatThrownBy(() -> drawn(tooMany))
         .isInstanceOf(UserError.class)
-        .hasMessageContaining("4 faulty joints")
-        .hasMessageContaining("20 are wanted");
+        .hasMessageContaining("20 faulty joints")
+        .hasMessageContaining("30 are wanted");
   }
 }

@@ -44,9 +44,9 @@ class OwnWorkTest {
 
   private static Map<String, RowSpec> rows() {
     Map<String, RowSpec> rows = new LinkedHashMap<>();
-    rows.put("base-station-video-mixed", plain(19, 0.5));
-    rows.put("logger-display-bridge", plain(16, 0.5));
-    rows.put("logger-sensor-open", plain(20, 0.5));
+    rows.put("logger-sensor-opens", plain(20, 0.5));
+    rows.put("logger-display-one-bridge", plain(16, 0.5));
+    rows.put("logger-card-shifted", plain(16, 0.5));
     return rows;
   }
 
@@ -133,7 +133,7 @@ class OwnWorkTest {
 
   @Test
   void aPhotoWithoutTheRowIsRefusedWithTheReason() {
-    assertThatThrownBy(() -> open("logger-sensor-open", plain(60, 0.5)))
+    assertThatThrownBy(() -> open("logger-sensor-opens", plain(60, 0.5)))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("no row was found");
   }

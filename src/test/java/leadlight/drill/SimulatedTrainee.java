@@ -1,26 +1,20 @@
 package leadlight.drill;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import leadlight.drill.Deck.Card;
 import leadlight.drill.Deck.Spot;
-import leadlight.model.BodySide;
 import leadlight.model.FindingKind;
-import leadlight.model.Homography;
-import leadlight.model.RowOutcome;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
 import leadlight.record.Sitting;
-import leadlight.trial.TrueClass;
 
 /**
  * A trainee whose skill is known: misses 30 % of the defects and calls 10 % of the sound joints
@@ -75,31 +69,12 @@ final class SimulatedTrainee {
    */
   record Went(List<DrillAnswer> answers, double known, double knownAlarm, double weakShare) {}
 
-  /** A pool large enough that no joint need come twice; pictures are not looked at. */
+  /** A pool large enough that no joint need come twice. */
   private static List<PoolJoint> pool() {
-    RowOutcome.Found place =
-        new RowOutcome.Found(
-            new Homography(40, 0, 0, 0, 40, 0, 0, 0, 1),
-            List.of(),
-            20,
-            0,
-            40,
-            BodySide.ABOVE,
-            1,
-            0,
-            List.of());
-    PoolRow row = new PoolRow(Path.of("pool.jpg"), Optional.empty(), 0.5, place, List.of());
     List<PoolJoint> pool = new ArrayList<>();
-    for (int i = 0; i < 1200; i++) {
-      boolean faulty = i % 2 == 0;
-      FindingKind finding = FINDINGS.get(i / 2 % FINDINGS.size());
-      Known known =
-          new Known(
-              faulty ? TrueClass.DEFECT : TrueClass.ACCEPTABLE,
-              faulty ? List.of(finding) : List.of(),
-              OptionalInt.empty(),
-              "simulated");
-      pool.add(new PoolJoint(row, i + 1, known, false));
+    for (int i = 0; i < 600; i++) {
+      pool.add(Pools.joint(2 * i + 1, "ring", false, FINDINGS.get(i % FINDINGS.size())));
+      pool.add(Pools.joint(2 * i + 2, "ring", false));
     }
     return pool;
   }

@@ -61,18 +61,24 @@ public final class DeckDraw {
           .filter(f -> request.findings().isEmpty() || request.findings().contains(f))
           .ifPresent(f -> byFinding.computeIfAbsent(f, k -> new ArrayList<>()).add(joint));
     }
-    int there = byFinding.values().stream().mapToInt(List::size).sum();
-    enough(there, count, "faulty joints");
     List<PoolJoint> drawn = new ArrayList<>();
-    while (drawn.size() < count) {
+    while (drawn.size() < count && !byFinding.isEmpty()) {
       FindingKind finding = pick(byFinding.keySet());
       List<PoolJoint> joints = byFinding.get(finding);
-      drawn.add(joints.remove(0));
-      if (joints.isEmpty()) {
-        byFinding.remove(finding);
-      }
+      PoolJoint joint = joints.remove(0);
+      drawn.add(joint);
+      joints.removeIf(other -> sameBridge(joint, other));
+      byFinding.values().removeIf(List::isEmpty);
     }
+    enough(drawn.size(), count, "faulty joints");
     return drawn;
+  }
+
+  /** The other end of a bridge is not asked for again: its answer was told with the first. */
+  private static boolean sameBridge(PoolJoint joint, PoolJoint other) {
+    return joint.row().equals(other.row())
+        && joint.known().bridgeTo().isPresent()
+        && joint.known().bridgeTo().getAsInt() == other.pin();
   }
 
   private FindingKind pick(Set<FindingKind> findings) {

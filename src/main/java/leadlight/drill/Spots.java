@@ -3,7 +3,6 @@ package leadlight.drill;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import leadlight.drill.Deck.Spot;
 import leadlight.model.FindingKind;
 import leadlight.model.Lead;
@@ -27,12 +26,7 @@ final class Spots {
 
   Spot of(int pin, Optional<Known> known, Optional<ToolSaid> tool) {
     Lead lead = place.leads().get(pin - 1);
-    List<FindingKind> kinds =
-        Stream.concat(
-                known.stream().flatMap(k -> k.findings().stream()),
-                tool.stream().flatMap(t -> t.kinds().stream()))
-            .distinct()
-            .toList();
+    List<FindingKind> kinds = deciding(known, tool);
     Marks marks = new Marks(window, pitchMm, lead, place.leads().size());
     return new Spot(
         pin,
@@ -42,6 +36,13 @@ final class Spots {
         known,
         tool,
         marks.of(kinds, bridgeTo(known, tool)));
+  }
+
+  /** What is truly wrong; where nothing is known to be, what the tool names first. */
+  private static List<FindingKind> deciding(Optional<Known> known, Optional<ToolSaid> tool) {
+    List<FindingKind> truth = known.map(Known::findings).orElse(List.of());
+    List<FindingKind> told = tool.map(ToolSaid::kinds).orElse(List.of());
+    return truth.isEmpty() ? told.stream().limit(1).toList() : truth;
   }
 
   private static OptionalInt bridgeTo(Optional<Known> known, Optional<ToolSaid> tool) {

@@ -50,7 +50,7 @@ final class Telling {
     lines.add(new Line("You said", said(answer.said(), answer.finding())));
     lines.add(new Line("Leadlight", spot.tool().map(Telling::tool).orElse("found no row here")));
     lookAt(spot).ifPresent(text -> lines.add(new Line("Look at", text)));
-    named(answer).ifPresent(text -> lines.add(new Line("What you named", text)));
+    named(answer).ifPresent(text -> lines.add(new Line("That would be", text)));
     spot.tool().ifPresent(tool -> reasons(tool, lines));
     boolean own = spot.known().isEmpty();
     Outcome outcome = Outcome.of(answer);
@@ -148,18 +148,21 @@ final class Telling {
     return WORDS.get("kind." + kind.id() + ".plain");
   }
 
+  /** Of the first finding, the worst; the others are only named. */
   private static void reasons(ToolSaid tool, List<Line> lines) {
-    for (ToolSaid.Remark remark : tool.remarks()) {
-      String which = tool.remarks().size() > 1 ? kind(remark.kind()) + ": " : "";
-      if (!remark.because().isEmpty()) {
-        lines.add(new Line("Leadlight saw", which + String.join("; ", remark.because())));
-      }
-      if (!remark.clause().isEmpty()) {
-        lines.add(new Line("Rule", remark.clause()));
-      }
-      if (!remark.settleBy().isEmpty()) {
-        lines.add(new Line("Settle it by", remark.settleBy()));
-      }
+    tool.remarks().stream()
+        .findFirst()
+        .ifPresent(
+            remark -> {
+              add("Leadlight saw", String.join("; ", remark.because()), lines);
+              add("Rule", remark.clause(), lines);
+              add("Settle it by", remark.settleBy(), lines);
+            });
+  }
+
+  private static void add(String name, String text, List<Line> lines) {
+    if (!text.isEmpty()) {
+      lines.add(new Line(name, text));
     }
   }
 }

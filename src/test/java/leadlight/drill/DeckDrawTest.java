@@ -159,6 +159,29 @@ class DeckDrawTest {
   }
 
   @Test
+  void aBridgeIsAskedForOnce() {
+    List<PoolJoint> samples = new ScenePool(2).read(Decks.SAMPLES);
+    Set<FindingKind> bridges = Set.of(FindingKind.BRIDGE);
+    long ends =
+        samples.stream().filter(j -> j.finding().filter(bridges::contains).isPresent()).count();
+    DeckRequest request = request((int) ends, Level.MIXED, bridges, Set.of());
+
+    List<PoolJoint> drawn = new DeckDraw(request, new Boxes(), Set.of()).joints(samples);
+
+    assertThat(ends).isGreaterThanOrEqualTo(4);
+    assertThat(drawn.stream().filter(j -> j.finding().isPresent()))
+        .hasSize((int) ends / 2)
+        .noneMatch(
+            j ->
+                drawn.stream()
+                    .anyMatch(
+                        k ->
+                            k.row().equals(j.row())
+                                && k.finding().isPresent()
+                                && k.pin() == j.known().bridgeTo().getAsInt()));
+  }
+
+  @Test
   void aPoolThatIsTooSmallIsNamed() {
     DeckRequest tooMany = request(60, Level.MIXED, Set.of(FindingKind.BRIDGE), Set.of());
 

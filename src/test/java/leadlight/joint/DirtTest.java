@@ -38,6 +38,12 @@ class DirtTest {
     }
   }
 
+  @Test
+  void landsLongerThanThePatchesAreSearchedAsFarAsTheseReach() {
+    DirtSignals dirt = onGreen().dirt(new RowGeometry(0.2, 0.3, 1.9, -2.0));
+    assertThat(new DirtEvidence(dirt, LIMITS).of(4, List.of())).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({"30,90,50", "20,40,120", "140,20,30", "60,20,70"})
   void aBallInAGapConcernsTheJointsOnBothSides(int red, int green, int blue) {

@@ -71,11 +71,15 @@ final class DirtyRow {
   }
 
   DirtSignals dirt() {
+    return dirt(GEOMETRY);
+  }
+
+  DirtSignals dirt(RowGeometry geometry) {
     List<JointPatch> patches = new ArrayList<>();
     for (int i = 0; i < joints.length; i++) {
       patches.add(patch(i));
     }
-    RowSignals row = new RowSignals(patches, GEOMETRY, LIGHT, List.of(), List.of());
+    RowSignals row = new RowSignals(patches, geometry, LIGHT, List.of(), List.of());
     return DirtSignals.of(row, DirtLimits.builtIn());
   }
 

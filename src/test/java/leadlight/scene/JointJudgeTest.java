@@ -49,6 +49,17 @@ class JointJudgeTest {
     assertThat(truth.class2()).isEqualTo("defect");
   }
 
+  @Test
+  void aLeadOverATornLandIsOpenAndTheLandIsGone() {
+    JointPlan torn =
+        Examples.joint().with(Condition.OPEN, new JointPlan.Fill(false, 0, 0, 0, 0)).withoutLand();
+    SceneSpec spec = Examples.with(Examples.sound(3), torn, List.of());
+    RowLayout row = new RowLayout(spec);
+    assertThat(judge(torn, List.of()).class2()).isEqualTo("defect");
+    assertThat(row.insideLand(0, 0, 0, 0)).isNegative();
+    assertThat(row.insideOutline(0, 0, 0, 0)).isPositive();
+  }
+
   private static Truth.JointTruth judge(JointPlan first, List<Bridge> bridges) {
     SceneSpec spec = Examples.with(Examples.sound(3), first, bridges);
     return SceneRenderer.render(spec).truth().joints().get(0);

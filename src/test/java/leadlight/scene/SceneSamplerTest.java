@@ -1,0 +1,112 @@
+package leadlight.scene;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import leadlight.connector.ConnectorLibrary;
+import leadlight.data.DataFile;
+import leadlight.model.LandSpec;
+import leadlight.model.UserError;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SceneSamplerTest {
+
+  private static final Path RANGE = Path.of("models/scene/mix-range.json");
+
+  @TempDir private Path folder;
+
+  private SceneMix uneven() throws IOException {
+    String mix =
+        Files.readString(RANGE)
+            .replaceFirst("\"none\": 12,\\s*\"usb-c-16\": 2", "\"usb-c-16\": 1e9");
+    return SceneMix.read(Files.writeString(folder.resolve("mix.json"), mix));
+  }
+
+  @Test
+  void aConnectorsRowHasItsLandsAndItsPinOneOnTheRight() throws IOException {
+    Scene scene = SceneRenderer.render(new SceneSet(uneven(), 4).spec(0));
+    List<LandSpec> lands =
+        ConnectorLibrary.builtIn().find("usb-c-16").rowSpec(0, OptionalInt.empty()).lands();
+
+    Truth truth = scene.truth();
+
+    assertThat(truth.connector()).isEqualTo("usb-c-16");
+    assertThat(truth.landsAtMm()).isEqualTo(lands.stream().map(LandSpec::uMm).toList());
+    double[] first = truth.joints().get(0).landToePx();
+    double[] last = truth.joints().get(11).landToePx();
+    double[] body = truth.towardsBodyPx();
+    double side = (last[0] - first[0]) * body[1] - (last[1] - first[1]) * body[0];
+    assertThat(side).as("held with the body above, pin 1 lies to the right").isPositive();
+  }
+
+  @Test
+  void aBridgeOfARowCountedFromTheRightNamesItsPins() throws IOException {
+    SceneSpec drawn = new SceneSet(uneven(), 4).spec(0);
+    SceneSpec bridged =
+        Examples.with(drawn, Examples.joint(), List.of(new Bridge(1, 0.1, 0.1, 0.2, 3)));
+    List<Truth.JointTruth> joints = SceneRenderer.render(bridged).truth().joints();
+    assertThat(joints.get(11).pin()).isEqualTo(12);
+    assertThat(joints.get(11).bridgeTo()).isEqualTo(11);
+    assertThat(joints.get(10).bridgeTo()).isEqualTo(12);
+  }
+
+  @Test
+  void aRangeOfFourHasMostDrawsInItsMiddle() {
+    Dice dice = new Dice(5);
+    double[] range = {10, 15, 80, 120};
+    double[] draws = IntStream.range(0, 4000).mapToDouble(k -> dice.scale(range)).toArray();
+    long below = IntStream.range(0, 4000).filter(k -> draws[k] < 15).count();
+    long above = IntStream.range(0, 4000).filter(k -> draws[k] > 80).count();
+    assertThat(below / 4000.0).isCloseTo(0.12, within(0.02));
+    assertThat(above / 4000.0).isCloseTo(0.12, within(0.02));
+    assertThat(Arrays.stream(draws).allMatch(d -> d >= 10 && d <= 120)).isTrue();
+  }
+
+  @Test
+  void theRangeMixHasAFifthToAThirdOfFaultyJoints() {
+    SceneSet set = new SceneSet(SceneMix.read(RANGE), 8);
+    int joints = 0;
+    int faulty = 0;
+    for (int k = 0; k < 400; k++) {
+      SceneSpec spec = set.spec(k);
+      joints += spec.joints().size();
+      faulty += 2 * spec.bridges().size();
+      for (JointPlan joint : spec.joints()) {
+        faulty += joint.condition() == Condition.WETTED ? 0 : 1;
+      }
+    }
+    assertThat(faulty / (double) joints).isBetween(0.2, 0.33);
+  }
+
+  @Test
+  void aDrawDependsOnItsNumberAlone() throws IOException {
+    SceneSpec alone = new SceneSet(SceneMix.read(RANGE), 3).spec(7);
+    SceneSet set = new SceneSet(SceneMix.read(RANGE), 3);
+    set.spec(2);
+    SceneSpec after = set.spec(7);
+    DataFile.write(folder.resolve("a.json"), alone);
+    DataFile.write(folder.resolve("b.json"), after);
+    assertThat(folder.resolve("a.json")).hasSameTextualContentAs(folder.resolve("b.json"));
+  }
+
+  @Test
+  void aMixWithoutAChoiceIsRefusedInOneLine() throws IOException {
+    String mix =
+        Files.readString(RANGE).replaceFirst("\"body_side\": \\{[^}]*}", "\"body_side\": {}");
+    Path file = Files.writeString(folder.resolve("mix.json"), mix);
+    assertThatThrownBy(() -> SceneMix.read(file))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("body_side")
+        .message()
+        .doesNotContain("\n");
+  }
+}

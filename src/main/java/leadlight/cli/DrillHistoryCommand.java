@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import leadlight.data.WholeFile;
 import leadlight.drill.DrillPages;
 import leadlight.drill.History;
+import leadlight.drill.ShownPage;
 import leadlight.model.UserError;
 import leadlight.record.DrillRecord;
 import picocli.CommandLine.Command;
@@ -66,8 +67,7 @@ final class DrillHistoryCommand implements Callable<Integer> {
       } else {
         String file = DrillPeople.fileName(name);
         PageFiles.write(DrillPages.history(history), out, "history-" + file, streams);
-        PageFiles.write(
-            DrillPages.summary(history, Version.number()), out, "shown-" + file, streams);
+        PageFiles.write(ShownPage.of(history, Version.number()), out, "shown-" + file, streams);
       }
     }
     return ExitStatus.GOOD.code();

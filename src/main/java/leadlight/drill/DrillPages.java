@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import leadlight.model.FindingKind;
 import leadlight.quality.Page;
 import leadlight.quality.Page.Grid;
 import leadlight.quality.Page.Heading;
@@ -15,7 +14,7 @@ import leadlight.quality.Page.Text;
 import leadlight.quality.Plot;
 import leadlight.trial.Rate;
 
-/** What a person has shown, as pages. */
+/** The page of a person's history. */
 public final class DrillPages {
 
   private static final DateTimeFormatter DAY =
@@ -43,8 +42,8 @@ public final class DrillPages {
   private void opening() {
     List<List<String>> rows = new ArrayList<>();
     int all = history.drills().size();
-    if (all > recentSittings()) {
-      history.recent().ifPresent(f -> rows.add(line("last " + recentSittings(), f)));
+    if (all > history.recentSittings()) {
+      history.recent().ifPresent(f -> rows.add(line("last " + history.recentSittings(), f)));
     }
     history.figures().ifPresent(f -> rows.add(line("all " + all, f)));
     if (rows.isEmpty()) {
@@ -62,10 +61,6 @@ public final class DrillPages {
 
   private static final List<String> HEADER =
       List.of("sittings", "joints", "missed", "false alarms", "left open", "kappa");
-
-  private int recentSittings() {
-    return Math.min(DrillRules.builtIn().recentSittings().value(), history.drills().size());
-  }
 
   private static List<String> line(String name, Figures f) {
     return List.of(
@@ -208,51 +203,7 @@ public final class DrillPages {
     text("Leadlight is not the truth, so these count in no rate above.");
   }
 
-  /** One page to hand over: what was shown, and that it certifies nothing. */
-  public static Page summary(History history, String toolVersion) {
-    DrillPages pages = new DrillPages(history);
-    Optional<Figures> recent = history.recent();
-    if (recent.isEmpty()) {
-      pages.text("No drill with truth has been answered yet.");
-    } else {
-      pages.shown(recent.get());
-    }
-    pages.blocks.add(new Text(ResultWords.CERTIFIES_NOTHING, true));
-    pages.text("Made by Leadlight " + toolVersion + " from the record of the workshop.");
-    return new Page("What " + history.person() + " has shown", pages.blocks);
-  }
-
-  private void shown(Figures f) {
-    List<History.Sat> sat = history.drills();
-    String from = day(sat.get(0).sitting().startedAt());
-    String to = day(sat.get(sat.size() - 1).sitting().startedAt());
-    text(
-        "%s judged %d joints in photos, in %s, %s. Their truth was known, and told only afterwards."
-            .formatted(
-                history.person(),
-                history.answers().size(),
-                sat.size() == 1 ? "1 sitting" : sat.size() + " sittings",
-                from.equals(to) ? "on " + from : "from " + from + " to " + to));
-    text(
-        "The figures are those of %s, with %d joints that count."
-            .formatted(
-                recentSittings() == 1 ? "the last one" : "the last " + recentSittings(),
-                f.judged()));
-    blocks.add(
-        new Grid(
-            List.of("figure", "value, with its 95 % interval"),
-            List.of(
-                List.of("defects called sound", rate(f.missed())),
-                List.of("sound joints called defects", rate(f.falseAlarm())),
-                List.of("left open", rate(f.leftOpen())),
-                List.of(
-                    "kappa against the truth",
-                    ResultWords.value(f.kappa()) + " (" + ResultWords.range(f.kappa()) + ")"))));
-    List<FindingKind> kinds = history.findings().stream().map(History.ByFinding::finding).toList();
-    text("Defects shown: " + String.join(", ", kinds.stream().map(Telling::kind).toList()) + ".");
-  }
-
-  private static String day(ZonedDateTime at) {
+  static String day(ZonedDateTime at) {
     return DAY.format(at);
   }
 

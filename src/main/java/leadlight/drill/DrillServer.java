@@ -20,6 +20,7 @@ import leadlight.model.UserError;
 public final class DrillServer implements AutoCloseable {
 
   private static final String LOOPBACK = "127.0.0.1";
+  private static final byte[] LOOPBACK_BYTES = {127, 0, 0, 1};
   private static final int MOST_BODY = 4096;
   private static final int NOT_FOUND = 404;
   private static final int NOT_ALLOWED = 405;
@@ -43,7 +44,7 @@ public final class DrillServer implements AutoCloseable {
    */
   public static DrillServer start(Taking taking) {
     try {
-      InetAddress loopback = InetAddress.getByName(LOOPBACK);
+      InetAddress loopback = InetAddress.getByAddress(LOOPBACK_BYTES);
       HttpServer server = HttpServer.create(new InetSocketAddress(loopback, 0), 0);
       DrillServer started = new DrillServer(server, taking);
       server.start();

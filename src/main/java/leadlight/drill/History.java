@@ -77,11 +77,15 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
     return Figures.of(answers());
   }
 
+  /** How many sittings {@link #recent} rests on. */
+  int recentSittings() {
+    return Math.min(DrillRules.builtIn().recentSittings().value(), drills.size());
+  }
+
   /** The figures of the last drills; empty without any. */
   public Optional<Figures> recent() {
-    int from = Math.max(0, drills.size() - DrillRules.builtIn().recentSittings().value());
     return Figures.of(
-        drills.subList(from, drills.size()).stream()
+        drills.subList(drills.size() - recentSittings(), drills.size()).stream()
             .flatMap(sat -> sat.answers().stream())
             .toList());
   }

@@ -262,6 +262,6 @@ public final class Canvas implements AutoCloseable {
 
   @Override
   public void close() {
-    mat.release();
+    MatScope.release(mat);
   }
 }

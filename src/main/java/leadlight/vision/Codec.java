@@ -65,7 +65,7 @@ public final class Codec {
     try {
       Mat mat = Imgcodecs.imdecode(picture.bytes(), flags);
       if (mat.empty()) {
-        mat.release();
+        MatScope.release(mat);
         return Optional.empty();
       }
       return Optional.of(mat);
@@ -82,7 +82,7 @@ public final class Codec {
       deep.convertTo(mat, CvType.CV_8U, scale);
       return new Decoded(new Frame(mat), bits);
     } finally {
-      deep.release();
+      MatScope.release(deep);
     }
   }
 

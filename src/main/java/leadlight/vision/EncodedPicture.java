@@ -47,6 +47,6 @@ public final class EncodedPicture implements AutoCloseable {
 
   @Override
   public void close() {
-    bytes.release();
+    MatScope.release(bytes);
   }
 }

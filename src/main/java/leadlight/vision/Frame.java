@@ -104,7 +104,7 @@ public final class Frame implements AutoCloseable {
     try {
       return new Frame(view.clone());
     } finally {
-      view.release();
+      MatScope.release(view);
     }
   }
 
@@ -157,7 +157,7 @@ public final class Frame implements AutoCloseable {
   public void close() {
     if (open) {
       open = false;
-      mat.release();
+      MatScope.release(mat);
       LIVE.decrementAndGet();
     }
   }

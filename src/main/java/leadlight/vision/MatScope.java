@@ -1,5 +1,6 @@
 package leadlight.vision;
 
+import java.lang.ref.Reference;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.opencv.core.Mat;
@@ -17,7 +18,17 @@ final class MatScope implements AutoCloseable {
   @Override
   public void close() {
     while (!mats.isEmpty()) {
-      mats.pop().release();
+      release(mats.pop());
     }
+  }
+
+  /**
+   * Releases an image whose last use this is. An object that is not used any more may be collected
+   * while its own native method still runs, and the finalizer of {@code Mat} would then free the
+   * same memory a second time; the fence keeps it until the method has returned.
+   */
+  static void release(Mat mat) {
+    mat.release();
+    Reference.reachabilityFence(mat);
   }
 }

@@ -1,5 +1,7 @@
 package leadlight.scene;
 
+import java.util.Arrays;
+
 /**
  * How high the surroundings stand, in each sector, seen from every place of a coarse height map;
  * and how much of each sector's light comes from above that. The body's boxes are met exactly,
@@ -62,13 +64,15 @@ final class Horizon {
       double azimuth = light.azimuth(s) + (k < 3 ? k - 1 : 0) * Math.PI * 2 / 3 / Light.SECTORS;
       ways[k] = new double[] {Math.cos(azimuth) + 1e-9, Math.sin(azimuth) + 1e-9};
     }
+    int[] dx = offsets(ways[3][0]);
+    int[] dy = offsets(ways[3][1]);
     for (int y = 0; y < map.height; y++) {
       for (int x = 0; x < map.width; x++) {
         double boxes = 0;
         for (int k = 0; k < 3; k++) {
           boxes += rank(boxes(x, y, ways[k])) / 3;
         }
-        double small = map.lonely(x, y) ? 0 : rank(steepest(x, y, ways[3]));
+        double small = map.lonely(x, y) ? 0 : rank(steepest(x, y, dx, dy));
         angle[(y * map.width + x) * Light.SECTORS + s] =
             (byte) Math.round(255 * Math.max(boxes, small));
       }
@@ -79,17 +83,21 @@ final class Horizon {
     return body.steepness(map.u(x), map.v(y), map.z[y * map.width + x], way[0], way[1]);
   }
 
-  private double steepest(int x, int y, double[] way) {
+  private static int[] offsets(double way) {
+    return Arrays.stream(STEPS).map(step -> (int) Math.round(way * step)).toArray();
+  }
+
+  private double steepest(int x, int y, int[] dx, int[] dy) {
     float here = map.z[y * map.width + x];
     double steepest = 0;
-    for (int step : STEPS) {
-      int xx = x + (int) Math.round(way[0] * step);
-      int yy = y + (int) Math.round(way[1] * step);
+    for (int k = 0; k < STEPS.length; k++) {
+      int xx = x + dx[k];
+      int yy = y + dy[k];
       if (xx < 0 || yy < 0 || xx >= map.width || yy >= map.height) {
         break;
       }
       double rise = map.low(xx, yy) - here;
-      steepest = Math.max(steepest, rise / (step * map.cell));
+      steepest = Math.max(steepest, rise / (STEPS[k] * map.cell));
     }
     return steepest;
   }
@@ -109,7 +117,7 @@ final class Horizon {
     double y = map.row(v);
     int ix = (int) Math.floor(x);
     int iy = (int) Math.floor(y);
-    java.util.Arrays.fill(horizon, 0);
+    Arrays.fill(horizon, 0);
     double total = 0;
     for (int k = 0; k < 4; k++) {
       int cx = clamp(ix + (k & 1), map.width);

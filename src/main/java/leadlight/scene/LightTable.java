@@ -1,5 +1,7 @@
 package leadlight.scene;
 
+import java.util.List;
+
 /**
  * What a surface sends towards the lens for every tilt of its normal, each azimuth sector apart.
  * Reflecting surfaces use the GGX microfacet lobe with Smith's masking (Walter, Marschner, Li and
@@ -12,6 +14,9 @@ final class LightTable {
   private static final int HALF = SIZE / 2;
   private static final int BAND = Light.SECTORS * 3;
 
+  /** Squared radius out to which normals are looked up; 1 is level with the board. */
+  private static final double SEEN = 1.15;
+
   private final float[] sectors;
   private final float[] whole;
   private final float[] mixed = new float[BAND];
@@ -20,28 +25,38 @@ final class LightTable {
   LightTable(Light light, double[] view, double alpha) {
     this.sectors = new float[SIZE * SIZE * Light.SECTORS * 3];
     this.whole = new float[SIZE * SIZE * 3];
+    double[][] half = halfway(light, view);
     for (int y = 0; y < SIZE; y++) {
       for (int x = 0; x < SIZE; x++) {
-        fill(light, view, alpha, x, y);
+        fill(light, view, alpha, half, x, y);
       }
     }
   }
 
-  private void fill(Light light, double[] view, double alpha, int x, int y) {
+  private void fill(Light light, double[] view, double alpha, double[][] half, int x, int y) {
     double px = (x - HALF) / (double) HALF;
     double py = (y - HALF) / (double) HALF;
     double r2 = px * px + py * py;
+    if (r2 > SEEN) {
+      return;
+    }
     double nz = (1 - r2) / (1 + r2);
     double nu = 2 * px / (1 + r2);
     double nv = 2 * py / (1 + r2);
-    int at = (y * SIZE + x) * Light.SECTORS * 3;
+    double a2 = alpha * alpha;
+    double see = Math.max(0.02, nu * view[0] + nv * view[1] + nz * view[2]);
+    double seeMask = Math.sqrt(see * see * (1 - a2) + a2);
+    int at = (y * SIZE + x) * BAND;
     int sum = (y * SIZE + x) * 3;
-    for (Light.Ray ray : light.rays()) {
+    List<Light.Ray> rays = light.rays();
+    for (int i = 0; i < half.length; i++) {
+      Light.Ray ray = rays.get(i);
       double nl = nu * ray.u() + nv * ray.v() + nz * ray.z();
       if (nl <= 0) {
         continue;
       }
-      double f = alpha > 0 ? lobe(nu, nv, nz, nl, ray, view, alpha * alpha) : nl / Math.PI;
+      double nh = nu * half[i][0] + nv * half[i][1] + nz * half[i][2];
+      double f = alpha > 0 ? lobe(nl, nh, see, seeMask, a2) : nl / Math.PI;
       int k = at + ray.sector() * 3;
       sectors[k] += (float) (f * ray.red());
       sectors[k + 1] += (float) (f * ray.green());
@@ -52,20 +67,25 @@ final class LightTable {
     }
   }
 
-  private static double lobe(
-      double nu, double nv, double nz, double nl, Light.Ray ray, double[] view, double a2) {
-    double hu = ray.u() + view[0];
-    double hv = ray.v() + view[1];
-    double hz = ray.z() + view[2];
-    double nh = (nu * hu + nv * hv + nz * hz) / Math.sqrt(hu * hu + hv * hv + hz * hz);
-    double see = Math.max(0.02, nu * view[0] + nv * view[1] + nz * view[2]);
+  private static double lobe(double nl, double nh, double see, double seeMask, double a2) {
     double d = nh * nh * (a2 - 1) + 1;
     double spread = a2 / (Math.PI * d * d);
-    double mask =
-        0.5
-            / (nl * Math.sqrt(see * see * (1 - a2) + a2)
-                + see * Math.sqrt(nl * nl * (1 - a2) + a2));
+    double mask = 0.5 / (nl * seeMask + see * Math.sqrt(nl * nl * (1 - a2) + a2));
     return spread * mask * nl;
+  }
+
+  /** Unit vectors half way between the view and each ray. */
+  private static double[][] halfway(Light light, double[] view) {
+    double[][] out = new double[light.rays().size()][];
+    for (int i = 0; i < out.length; i++) {
+      Light.Ray ray = light.rays().get(i);
+      double u = ray.u() + view[0];
+      double v = ray.v() + view[1];
+      double z = ray.z() + view[2];
+      double length = Math.sqrt(u * u + v * v + z * z);
+      out[i] = new double[] {u / length, v / length, z / length};
+    }
+    return out;
   }
 
   /** Radiance for a normal with each sector's light dimmed to its share; null for no shadow. */

@@ -66,7 +66,8 @@ class ArchitectureTest {
                   "trial",
                   "record",
                   "quality",
-                  "text")),
+                  "text",
+                  "page")),
           Map.entry(
               "batch",
               Set.of(

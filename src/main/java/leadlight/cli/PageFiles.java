@@ -32,7 +32,7 @@ final class PageFiles {
         written.add(png);
       }
     }
-    streams.out().print(text(page));
+    text(page).lines().forEach(line -> streams.out().println(RecordLines.printable(line)));
     written.forEach(file -> streams.out().println("  wrote " + file));
   }
 

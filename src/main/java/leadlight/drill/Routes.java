@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import leadlight.data.JsonText;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.page.DrillPage;
 
 /** What is answered to an admitted request, by the path after the token. */
 final class Routes {
@@ -35,7 +36,7 @@ final class Routes {
   /** The page, its style, its script and its sign: fixed texts packed into the program. */
   private static final Map<String, Reply> FIXED =
       Map.of(
-          "", asset("drill.html", "text/html; charset=utf-8"),
+          "", new Reply(OK, "text/html; charset=utf-8", DrillPage.html()),
           "drill.css", asset("drill.css", "text/css; charset=utf-8"),
           "drill.js", asset("drill.js", "text/javascript; charset=utf-8"),
           "sign.svg", asset("sign.svg", "image/svg+xml"));

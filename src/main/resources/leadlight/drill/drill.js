@@ -48,8 +48,11 @@
 
   function sign(verdict, parent) {
     const svg = drawn("svg", { class: "sign", "aria-hidden": "true" }, parent);
-    drawn("use", { href: "#sign-" + verdict }, svg);
+    drawn("use", { href: signOf(verdict) }, svg);
   }
+
+  /** What is too close to a limit has the sign of what is to be watched. */
+  const signOf = (verdict) => "#sign-" + (verdict === "limit" ? "process-indicator" : verdict);
 
   function key(text, parent) {
     const kbd = element("kbd", text, parent);
@@ -225,7 +228,7 @@
   function drawTold() {
     const t = told().find((one) => one.pin === pin);
     $("headline").textContent = (isRow() ? `Pin ${pin}. ` : "") + t.headline;
-    $("told-sign").setAttribute("href", "#sign-" + t.other);
+    $("told-sign").setAttribute("href", signOf(t.other));
     $("lines").replaceChildren();
     for (const line of t.lines ?? []) {
       const row = element("div", "", $("lines"));

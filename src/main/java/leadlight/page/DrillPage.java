@@ -1,0 +1,18 @@
+package leadlight.page;
+
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.nio.charset.StandardCharsets;
+
+/** The frame of the page on which drills are taken; its own script fills it. */
+public final class DrillPage {
+
+  private DrillPage() {}
+
+  /** The page, UTF-8; the same every time. */
+  public static byte[] html() {
+    StringOutput output = new StringOutput();
+    JtedrillGenerated.render(new OwaspHtmlTemplateOutput(output), null);
+    return output.toString().getBytes(StandardCharsets.UTF_8);
+  }
+}

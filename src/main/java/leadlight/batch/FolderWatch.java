@@ -1,6 +1,7 @@
 package leadlight.batch;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -77,6 +78,10 @@ public final class FolderWatch {
       if (stop.getCount() == 0) {
         return true;
       }
+      if (!Files.exists(photos.get(i))) {
+        arrivals.putBack(photos.get(i)); // Gone while it waited; it counts when it is back.
+        continue;
+      }
       JobPhoto photo;
       try {
         photo = rule.of(photos.get(i));
@@ -85,7 +90,12 @@ public final class FolderWatch {
         continue;
       }
       try {
-        took.accept(run.score(photo));
+        Outcome outcome = run.score(photo);
+        if (outcome.message().isPresent() && !Files.exists(photo.photo())) {
+          arrivals.putBack(photo.photo());
+        } else {
+          took.accept(outcome);
+        }
       } catch (UserError e) {
         say(say, e.getMessage() + " (trying again)");
         photos.subList(i, photos.size()).forEach(arrivals::putBack);

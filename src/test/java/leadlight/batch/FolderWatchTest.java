@@ -110,6 +110,23 @@ class FolderWatchTest {
   }
 
   @Test
+  void photosThatVanishWhileTheyWaitAreScoredOnceTheyAreBack() throws Exception {
+    for (String name : List.of("a.jpg", "b.jpg", "c.jpg", "d.jpg")) {
+      Files.copy(SAMPLE, folder.resolve(name));
+      Files.createSymbolicLink(inbox.resolve(name), folder.resolve(name));
+    }
+    next(took);
+    Path away = Files.move(inbox, folder.resolve("away"));
+    assertThat(next(said)).contains("inbox is gone");
+    Files.move(away, inbox);
+    while (record.scorings(Search.all()).size() < 4) {
+      assertThat(next(took).message()).isEmpty();
+    }
+
+    assertThat(next(said)).isEqualTo("all is well again");
+  }
+
+  @Test
   void aPhotoThatIsNoneIsNamedAndTheNextIsScored() throws Exception {
     Files.write(inbox.resolve("a.jpg"), Arrays.copyOf(Files.readAllBytes(SAMPLE), 9000));
     assertThat(next(took).message().orElseThrow()).contains("a.jpg is cut short");

@@ -1,11 +1,11 @@
 #!/usr/bin/env python3
 """Varies pictures with exact truth, so that the judgement is fitted on more cameras than were rendered.
 
-    python3 models/joint/vary.py FROM_FOLDER TO_FOLDER VARIANTS
+    python3 models/joint/vary.py FROM_FOLDER TO_FOLDER VARIANTS [SEED [FIRST]]
 
 Variant 0 is the picture as it is; odd ones are mirrored; from 1 on each is shrunk, blurred, darkened
 or brightened (gamma, gain, gradient), tinted, made noisy and compressed by chance, seeded. Truth is
-carried along. Needs numpy and OpenCV; the program itself does not.
+carried along. FIRST is the number of the first variant, 0 unless stated. Needs numpy and OpenCV; the program itself does not.
 """
 import copy
 import glob
@@ -73,14 +73,16 @@ def varied(truth, picture, pitch, rng):
 
 def main():
     source, target, variants = sys.argv[1], sys.argv[2], int(sys.argv[3])
+    seed = int(sys.argv[4]) if len(sys.argv) > 4 else SEED
+    first = int(sys.argv[5]) if len(sys.argv) > 5 else 0
     os.makedirs(target, exist_ok=True)
-    rng = np.random.default_rng(SEED)
+    rng = np.random.default_rng(seed)
     for file in sorted(glob.glob(os.path.join(source, "*.truth.json"))):
         with open(file, encoding="utf-8") as stream:
             original = json.load(stream)
         photo = cv2.imread(os.path.join(source, original["photo"])).astype(np.float32)
         pitch = pitch_px(original)
-        for number in range(variants):
+        for number in range(first, first + variants):
             truth, picture = copy.deepcopy(original), photo
             if number % 2 == 1:
                 picture = picture[:, ::-1].copy()

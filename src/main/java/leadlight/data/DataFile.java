@@ -74,6 +74,11 @@ public final class DataFile {
     return name;
   }
 
+  /** The file's bytes, for what is no text. */
+  public byte[] bytes() {
+    return content.clone();
+  }
+
   /** The file's text. */
   public String text() {
     return new String(content, UTF_8);

@@ -35,7 +35,14 @@ final class RowPicturesMaker {
       put(light.scaled(patch.landYellowBlue()), GREY, COLOUR_RANGE, picture, 2);
       joints.add(picture);
     }
-    return new RowPictures(WIDTH, HEIGHT, joints, typical(joints));
+    return new RowPictures(
+        WIDTH,
+        HEIGHT,
+        -PatchGrid.X_HALF,
+        PatchGrid.Y_FROM,
+        PatchGrid.DENSITY,
+        joints,
+        typical(joints));
   }
 
   private static void put(float[] from, int zero, int range, byte[] to, int plane) {

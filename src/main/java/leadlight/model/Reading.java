@@ -1,13 +1,18 @@
 package leadlight.model;
 
+import java.util.Optional;
+
 /**
  * What the second reader says of one joint.
  *
  * @param chances its opinion on the solder
  * @param strangeness how unlike the joints that it learned from, 0 (like them) to 1
  * @param unlike true if it is too unlike them for the opinion to count
+ * @param moved the part of the picture that its strongest call of a fault rests on; empty if it
+ *     calls none
  */
-public record Reading(SolderChances chances, double strangeness, boolean unlike) {
+public record Reading(
+    SolderChances chances, double strangeness, boolean unlike, Optional<Region> moved) {
 
   /** Refuses a strangeness outside 0 to 1. */
   public Reading {

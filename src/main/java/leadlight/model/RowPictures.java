@@ -10,10 +10,20 @@ import java.util.List;
  *
  * @param width columns, one pitch to either side of the land's middle
  * @param height rows, from the body to beyond the land's open end
+ * @param xFromPitch place of the first column, pitches from the land's middle
+ * @param yFromPitch place of the first row, pitches from the toe, negative towards the body
+ * @param pixelsPerPitch scale
  * @param joints the joints, pin 1 first
  * @param typical the middle value of the joints, place by place
  */
-public record RowPictures(int width, int height, List<byte[]> joints, byte[] typical) {
+public record RowPictures(
+    int width,
+    int height,
+    double xFromPitch,
+    double yFromPitch,
+    double pixelsPerPitch,
+    List<byte[]> joints,
+    byte[] typical) {
 
   /** Planes of a picture. */
   public static final int PLANES = 3;

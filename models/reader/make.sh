@@ -1,0 +1,98 @@
+#!/bin/sh
+# Trains the second reader from nothing, on a machine with a JDK, Python with PyTorch, and best a GPU:
+#
+#     models/reader/make.sh [WORK] [pictures|train|all]
+#
+# Pictures are drawn by the program itself, from seeds, so they are the same anywhere. BENCHMARK is a
+# folder of pictures with truth in the style of benchmark/more, REAL one of annotated photos; a set
+# that is not there is left out. PARTS processes work side by side.
+set -eu
+cd "$(dirname "$0")/../.."
+WORK=${1:-/tmp/leadlight-reader}
+STEP=${2:-all}
+RUN=${LEADLIGHT:-./leadlight}
+PYTHON=${PYTHON:-python3}
+BENCHMARK=${BENCHMARK:-../shared/benchmark}
+REAL=${REAL:-../shared/real}
+CORES=$(nproc)
+PARTS=${PARTS:-$((CORES / 2 > 0 ? CORES / 2 : 1))}
+FIT=${FIT:-3200}
+CALIBRATE=${CALIBRATE:-320}
+KEEP=${KEEP:-560}
+
+mkdir -p "$WORK"
+
+# NAME SEED COUNT MIX: a set in PARTS parts, then its patches, each part as soon as it is drawn.
+draw() {
+  each=$((($3 + PARTS - 1) / PARTS))
+  part=0
+  while [ $part -lt "$PARTS" ]; do
+    (
+      "$RUN" scene set "$4" --count $each --from $((part * each)) --seed "$2" --threads 2 \
+        --out "$WORK/$1/$part"
+      "$RUN" reader patches "$WORK/$1/$part" --threads 2 --out "$WORK/patches/$1/$part"
+      if [ "$1" = fit ]; then
+        "$PYTHON" models/joint/vary.py "$WORK/$1/$part" "$WORK/varied/$part" 1 $((100 + part)) 1
+        "$RUN" reader patches "$WORK/varied/$part" --threads 2 \
+          --out "$WORK/patches/varied/$part"
+      fi
+    ) >"$WORK/log-$1-$part" 2>&1 &
+    part=$((part + 1))
+  done
+  wait
+}
+
+# Pictures that the program did not draw.
+given() {
+  if [ -d "$BENCHMARK/more" ]; then
+    "$PYTHON" models/joint/vary.py "$BENCHMARK/more" "$WORK/more" 12
+    "$RUN" reader patches "$WORK/more" --threads 4 --out "$WORK/patches/more"
+    "$RUN" reader patches "$BENCHMARK/rendered" --threads 4 --out "$WORK/patches/rendered"
+  fi
+  if [ -d "$REAL" ]; then
+    "$RUN" reader patches "$REAL" --threads 4 --out "$WORK/patches/real"
+  fi
+}
+
+pictures() {
+  mkdir -p "$WORK/patches"
+  given >"$WORK/log-given" 2>&1 &
+  draw calibrate 202 "$CALIBRATE" models/scene/mix-range.json
+  draw keep 303 "$KEEP" models/scene/mix-range.json
+  draw fit 101 "$FIT" models/scene/mix-learn.json
+}
+
+# OUT [MORE OPTIONS]
+train() {
+  out=$1
+  shift
+  set -- "$@" --out "$WORK/$out"
+  for part in "$WORK"/patches/fit/* "$WORK"/patches/varied/*; do
+    set -- "$@" --fit "scenes=$part"
+  done
+  [ -d "$WORK/patches/more" ] && set -- "$@" --fit "more=$WORK/patches/more"
+  [ -d "$WORK/patches/real" ] && set -- "$@" --fit "real=$WORK/patches/real"
+  for part in "$WORK"/patches/calibrate/*; do
+    set -- "$@" --calibrate "$part"
+  done
+  for part in "$WORK"/patches/keep/*; do
+    set -- "$@" --test "keep=$part"
+  done
+  for name in rendered real; do
+    [ -d "$WORK/patches/$name" ] && set -- "$@" --test "$name=$WORK/patches/$name"
+  done
+  "$PYTHON" models/reader/train.py "$@"
+}
+
+case $STEP in
+pictures) pictures ;;
+train)
+  train first
+  train again
+  ;;
+*)
+  pictures
+  train first
+  train again
+  ;;
+esac

@@ -1,0 +1,313 @@
+#!/usr/bin/env python3
+"""Trains the second reader and writes reader.onnx, reader.json and figures.json.
+
+    leadlight reader patches FOLDER --out DIR       (once for each set of pictures)
+    python3 models/reader/train.py --out models/reader --fit scenes=DIR --fit more=DIR \\
+        --fit real=DIR --calibrate DIR --test NAME=DIR [--leave-out 0/2]
+
+Needs PyTorch, numpy and pandas (a GPU helps); the program itself needs none of them. Pictures of
+--fit are learned from, those of --calibrate scale the chances (Platt 1999) and set the border of
+strangeness, those of --test are only counted. benchmark/rendered may be named in --test alone.
+"""
+import argparse
+import json
+import os
+import time
+
+import numpy as np
+import pandas as pd
+import torch
+from net import HEIGHT, MIRRORED, QUESTIONS, WIDTH, Reader, Show, scaled
+
+# Share of each source in what is shown; the rest of a batch is strange pictures.
+SHARES = {"scenes": 0.62, "more": 0.28, "real": 0.10}
+STRANGE = 0.12
+BATCH = 768
+RATE = 3e-3
+DECAY = 0.03
+AVERAGE = 0.998
+USUAL = 0.997  # of known joints, this share must not be called strange
+SOUND = os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "joint", "real-rows.json")
+
+
+def bridges(table):
+    """Which gaps metal spans, to the pin before and to the next."""
+    to = pd.to_numeric(table["bridge_to"], errors="coerce").values
+    place = {(p, int(n)): i for i, (p, n) in enumerate(zip(table.photo, table.pin))}
+    before, after = np.zeros(len(table), bool), np.zeros(len(table), bool)
+    for i, (photo, pin) in enumerate(zip(table.photo, table.pin.astype(int))):
+        if to[i] == to[i]:
+            other = place.get((photo, int(to[i])))
+            (after if to[i] > pin else before)[i] = True
+            if other is not None:
+                (before if to[i] > pin else after)[other] = True
+    return before, after
+
+
+def load(folder):
+    """Joints of a folder of patches: table, pictures, typical picture of each, truth, weights."""
+    table = pd.read_csv(os.path.join(folder, "joints.csv"), keep_default_na=False)
+    shape = (-1, 3, HEIGHT, WIDTH)
+    own = np.fromfile(os.path.join(folder, "joints.bin"), np.uint8).reshape(shape)
+    typical = np.fromfile(os.path.join(folder, "typical.bin"), np.uint8).reshape(shape)
+    row = (table.photo != table.photo.shift()).cumsum().values - 1
+    assert len(own) == len(table) and len(typical) == row[-1] + 1, folder
+    condition, grade = table.condition.values, table.class2.values
+    before, after = bridges(table)
+    lack = np.isin(condition, ["open", "insufficient"])
+    truth = np.stack([condition == "missing-lead", lack, condition == "open",
+                      condition == "excess", before, after, np.zeros(len(table), bool)], 1)
+    weight = np.ones(truth.shape, np.float32)
+    there = condition != "missing-lead"
+    weight[:, 1] = there & ~(lack & (grade == "limit"))
+    weight[:, 2] = lack
+    weight[:, 3] = there
+    wrong = table.row.str.upper().values != "RIGHT"
+    truth[wrong, 6] = True
+    weight[wrong, :6] = 0
+    by_eye = condition == "by-eye"
+    with open(SOUND, encoding="utf-8") as file:
+        sound = set(json.load(file)["sound"])
+    unsure = by_eye & ~table.photo.isin(sound).values
+    weight[unsure] = 0
+    weight[by_eye & wrong] = 0
+    return table, own, typical, row, truth, weight
+
+
+class Source:
+    def __init__(self, folders, device, leave_out):
+        own, typical, row, truth, weight = [], [], [], [], []
+        for folder in folders:
+            table, o, t, r, y, w = load(folder)
+            if leave_out:
+                part, of = leave_out
+                number = table.photo.map({p: i for i, p in enumerate(sorted(set(table.photo)))})
+                w[(number % of == part).values] = 0
+            row.append(torch.from_numpy(r + sum(len(x) for x in typical)))
+            own.append(torch.from_numpy(o))
+            typical.append(torch.from_numpy(t))
+            truth.append(torch.from_numpy(y))
+            weight.append(torch.from_numpy(w))
+        keep = torch.cat(weight).sum(1) > 0
+        self.own, self.typical = torch.cat(own)[keep].to(device), torch.cat(typical).to(device)
+        self.row = torch.cat(row)[keep].to(device)
+        self.truth = torch.cat(truth)[keep].float().to(device)
+        self.weight = torch.cat(weight)[keep].to(device)
+
+    def batch(self, n, show):
+        i = torch.randint(len(self.own), (n,), generator=show.generator, device=show.device)
+        x = torch.cat([self.own[i], self.typical[self.row[i]]], 1)
+        return x, self.truth[i], self.weight[i]
+
+
+def learn(sources, steps, seed, device, log):
+    torch.manual_seed(seed)
+    generator = torch.Generator(device=device)
+    generator.manual_seed(seed)
+    show = Show(generator)
+    net = Reader().to(device, memory_format=torch.channels_last)
+    kept = torch.optim.swa_utils.AveragedModel(
+        net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(AVERAGE), use_buffers=True)
+    optimiser = torch.optim.AdamW(net.parameters(), RATE, weight_decay=DECAY)
+    schedule = torch.optim.lr_scheduler.OneCycleLR(optimiser, RATE, total_steps=steps,
+                                                   pct_start=0.1)
+    total = sum(SHARES[name] for name in sources)
+    for step in range(steps):
+        parts = [source.batch(int(BATCH * SHARES[name] / total), show)
+                 for name, source in sources.items()]
+        x, truth, weight = (torch.cat(p) for p in zip(*parts))
+        order = torch.randperm(len(x), generator=generator, device=device)
+        x, truth, weight = scaled(x[order]), truth[order], weight[order]
+        half = len(x) // 2
+        x = torch.cat([x[:half].flip(3), x[half:]])
+        truth = torch.cat([truth[:half][:, MIRRORED], truth[half:]])
+        weight = torch.cat([weight[:half][:, MIRRORED], weight[half:]])
+        order = torch.randperm(len(x), generator=generator, device=device)
+        x, truth, weight = x[order], truth[order], weight[order]
+        x = show.lit(show.warped(x))
+        odd = int(STRANGE * len(x))
+        x = torch.cat([show.strange(x[:odd]), x[odd:]])
+        truth[:odd], weight[:odd] = 0, 0
+        truth[:odd, 6], weight[:odd, 6] = 1, 1
+        order = torch.randperm(len(x), generator=generator, device=device)
+        x, truth, weight = show.taken(x[order]), truth[order], weight[order]
+        x = x.clamp(-2, 127 / 64).contiguous(memory_format=torch.channels_last)
+        with torch.autocast(device.type, torch.bfloat16):
+            score = net(x)
+        loss = torch.nn.functional.binary_cross_entropy_with_logits(
+            score.float(), truth * 0.99 + 0.005, weight=weight, reduction="sum") / weight.sum()
+        optimiser.zero_grad(set_to_none=True)
+        loss.backward()
+        torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
+        optimiser.step()
+        schedule.step()
+        kept.update_parameters(net)
+        if step % 500 == 0 or step == steps - 1:
+            log(f"step {step} loss {loss.item():.4f}")
+    return kept.module.eval()
+
+
+@torch.no_grad()
+def scores(net, folders, device):
+    parts = [scores_of(net, folder, device) for folder in folders]
+    tables, score, truth, weight = zip(*parts)
+    return (pd.concat(tables, ignore_index=True), np.concatenate(score), np.concatenate(truth),
+            np.concatenate(weight))
+
+
+def scores_of(net, folder, device):
+    table, own, typical, row, truth, weight = load(folder)
+    out = []
+    for at in range(0, len(own), 2048):
+        x = torch.cat([torch.from_numpy(own[at:at + 2048]),
+                       torch.from_numpy(typical[row[at:at + 2048]])], 1).to(device)
+        out.append(net(scaled(x)).cpu().numpy())
+    return table, np.concatenate(out).astype(np.float64), truth, weight
+
+
+def platt(score, truth, weight):
+    """Slope and shift of the log odds (Platt 1999), by Newton's method."""
+    slope, shift = 1.0, 0.0
+    for _ in range(60):
+        chance = 1 / (1 + np.exp(-np.clip(slope * score + shift, -40, 40)))
+        error, spread = weight * (chance - truth), weight * chance * (1 - chance)
+        gradient = np.array([np.sum(error * score) + (slope - 1), np.sum(error)])
+        curve = np.array([[np.sum(spread * score ** 2) + 1, np.sum(spread * score)],
+                          [np.sum(spread * score), np.sum(spread) + 1e-6]])
+        step = np.linalg.solve(curve, gradient)
+        slope, shift = slope - np.clip(step[0], -0.3, 0.3), shift - np.clip(step[1], -1, 1)
+    return float(np.clip(slope, 0.2, 3)), float(shift)
+
+
+def calibrated(net, folders, device):
+    """Scales and the border of strangeness, from pictures that were not learned from."""
+    _, score, truth, weight = scores(net, folders, device)
+    scale = [platt(score[:, q], truth[:, q], weight[:, q]) for q in range(6)]
+    known = 1 / (1 + np.exp(-score[weight[:, 0] > 0, 6]))
+    return scale, float(np.clip(np.quantile(known, USUAL), 0.05, 0.95))
+
+
+def chances(score, scale):
+    slope, shift = np.array(scale).T
+    return 1 / (1 + np.exp(-(score[:, :6] * slope + shift)))
+
+
+def calibration_error(chance, truth, bins=15):
+    """Expected calibration error in bins of equal width (Naeini et al. 2015)."""
+    place = np.minimum((chance * bins).astype(int), bins - 1)
+    return float(sum(abs(chance[place == b].mean() - truth[place == b].mean())
+                     * (place == b).mean() for b in range(bins) if (place == b).any()))
+
+
+def reliability(chance, truth, bins=10):
+    place = np.minimum((chance * bins).astype(int), bins - 1)
+    return [[int((place == b).sum()),
+             round(float(chance[place == b].mean()), 4) if (place == b).any() else None,
+             round(float(truth[place == b].mean()), 4) if (place == b).any() else None]
+            for b in range(bins)]
+
+
+def area_under(chance, truth):
+    """Area under the curve of caught against false calls, by ranks."""
+    rank = pd.Series(chance).rank().values
+    yes = truth.sum()
+    no = len(truth) - yes
+    return float((rank[truth].sum() - yes * (yes + 1) / 2) / (yes * no)) if yes * no else None
+
+
+def counted(net, folders, device, scale, border, out, name):
+    table, score, truth, weight = scores(net, folders, device)
+    chance = chances(score, scale)
+    figures = {"joints": int(len(table))}
+    for q, question in enumerate(QUESTIONS[:6]):
+        use = weight[:, q] > 0
+        c, t = chance[use, q], truth[use, q]
+        if use.any():
+            figures[question] = {
+                "yes": int(t.sum()), "of": int(use.sum()), "area": area_under(c, t),
+                "error": round(calibration_error(c, t), 4),
+                "missed_at_half": int((c[t] < 0.5).sum()),
+                "false_at_half": int((c[~t] >= 0.5).sum()),
+                "reliability": reliability(c, t)}
+    strange = 1 / (1 + np.exp(-score[:, 6]))
+    right = truth[:, 6] == 0
+    figures["called_strange"] = [int((strange[right] > border).sum()), int(right.sum())]
+    figures["wrong_rows_called_strange"] = [int((strange[~right] > border).sum()),
+                                            int((~right).sum())]
+    frame = table[["photo", "lamp", "mask", "pitch_px", "edge_blur_px", "row", "pin", "condition",
+                   "class2", "true_findings", "verdict", "m_missing", "m_unwetted", "m_open",
+                   "m_excess", "m_bridge_before", "m_bridge_after"]].copy()
+    for q, question in enumerate(QUESTIONS[:6]):
+        frame["r_" + question] = np.round(chance[:, q], 6)
+    frame["r_strange"] = np.round(strange, 5)
+    frame["bridge_before"], frame["bridge_after"] = truth[:, 4], truth[:, 5]
+    frame.to_csv(os.path.join(out, f"read-{name}.csv"), index=False)
+    return figures
+
+
+def by_name(values):
+    """NAME=FOLDER options to the folders of each name."""
+    folders = {}
+    for name, folder in (value.split("=", 1) for value in values):
+        folders.setdefault(name, []).append(folder)
+    return folders
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--out", required=True)
+    parser.add_argument("--fit", action="append", required=True)
+    parser.add_argument("--calibrate", action="append", required=True)
+    parser.add_argument("--test", action="append", default=[])
+    parser.add_argument("--leave-out", default="", help="K/N: learn from all real rows but these")
+    parser.add_argument("--steps", type=int, default=9500)
+    parser.add_argument("--seed", type=int, default=20261125)
+    parser.add_argument("--source", default="")
+    options = parser.parse_args()
+    device = torch.device("cuda" if torch.cuda.is_available() else "cpu")
+    began = time.time()
+    os.makedirs(options.out, exist_ok=True)
+
+    def log(words):
+        print(f"{time.time() - began:6.0f} s {words}", flush=True)
+
+    left = tuple(int(x) for x in options.leave_out.split("/")) if options.leave_out else None
+    sources = {name: Source(folders, device, left if name == "real" else None)
+               for name, folders in by_name(options.fit).items()}
+    log(", ".join(f"{name}: {len(source.own)} joints" for name, source in sources.items()))
+    net = learn(sources, options.steps, options.seed, device, log)
+    scale, border = calibrated(net, options.calibrate, device)
+    figures = {"learned_from": {n: len(s.own) for n, s in sources.items()},
+               "steps": options.steps, "seed": options.seed, "leave_out": options.leave_out}
+    tests = {**by_name(options.test), "calibrate": options.calibrate}
+    for name, folders in tests.items():
+        figures[name] = counted(net, folders, device, scale, border, options.out, name)
+        log(f"{name}: " + ", ".join(
+            f"{q} {f['area'] and round(f['area'], 5)} missed {f['missed_at_half']}/{f['yes']}"
+            f" false {f['false_at_half']}/{f['of'] - f['yes']}"
+            for q, f in figures[name].items() if isinstance(f, dict))
+            + f", strange {figures[name]['called_strange']}")
+    export(net.cpu().float(), options, scale, border)
+    with open(os.path.join(options.out, "figures.json"), "w", encoding="utf-8") as file:
+        json.dump(figures, file, indent=1)
+    log("done")
+
+
+def export(net, options, scale, border):
+    import hashlib
+    path = os.path.join(options.out, "reader.onnx")
+    torch.onnx.export(net, torch.zeros(1, 6, HEIGHT, WIDTH), path, input_names=["joints"],
+                      output_names=["scores"], opset_version=17, dynamo=False,
+                      dynamic_axes={"joints": {0: "n"}, "scores": {0: "n"}})
+    with open(path, "rb") as file:
+        sha = hashlib.sha256(file.read()).hexdigest()
+    with open(os.path.join(options.out, "reader.json"), "w", encoding="utf-8") as file:
+        json.dump({"source": options.source, "sha256": sha,
+                   "scales": {q: {"slope": round(a, 5), "shift": round(b, 5)}
+                              for q, (a, b) in zip(QUESTIONS, scale)},
+                   "unlike_from": round(border, 5)}, file, indent=1)
+        file.write("\n")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,123 @@
+package leadlight.reader;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import leadlight.data.DataFile;
+import leadlight.data.Hash;
+import leadlight.model.Reading;
+import leadlight.model.Region;
+import leadlight.model.RowPictures;
+import leadlight.model.SolderChances;
+import leadlight.vision.Network;
+
+/**
+ * Reads the joints of a row with a small network that learned from rendered scenes. It sees each
+ * joint beside the row's typical joint, and says how likely each fault is and how unlike the joint
+ * is to all that it learned from. The same pictures always give the same reading.
+ */
+public final class SecondReader {
+
+  /** The network learned from bytes less 128 over 64: models/reader/net.py. */
+  private static final int GREY = 128;
+
+  private static final float RANGE = 64;
+
+  /** Place of the strangeness among the scores. */
+  private static final int STRANGE = 6;
+
+  private final ReaderFile file;
+  private final Network network;
+
+  private SecondReader(ReaderFile file, byte[] onnx) {
+    if (!Hash.sha256(onnx).equals(file.sha256())) {
+      throw new IllegalStateException(
+          "models/reader/reader.onnx is not the network that reader.json describes; build again");
+    }
+    this.file = file;
+    this.network = new Network(onnx);
+  }
+
+  /**
+   * The reader that the program carries; loaded once.
+   *
+   * @throws IllegalStateException if network and description do not belong together
+   */
+  public static SecondReader builtIn() {
+    return Holder.READER;
+  }
+
+  private static final class Holder {
+    static final SecondReader READER =
+        new SecondReader(ReaderFile.builtIn(), DataFile.builtIn("reader/reader.onnx").bytes());
+  }
+
+  /** Which network this is, for reports: the begin of its hash. */
+  public String version() {
+    return file.sha256().substring(0, 12);
+  }
+
+  /** Reads all joints of a row, pin 1 first. */
+  public List<Reading> read(RowPictures row) {
+    int each = 2 * row.typical().length;
+    float[] shown = new float[row.joints().size() * each];
+    int at = 0;
+    for (byte[] joint : row.joints()) {
+      at = put(joint, shown, at);
+      at = put(row.typical(), shown, at);
+    }
+    float[][] scores = run(shown, row);
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < scores.length; i++) {
+      float[] own = Arrays.copyOfRange(shown, i * each, (i + 1) * each);
+      readings.add(reading(scores[i], own, row));
+    }
+    return readings;
+  }
+
+  private float[][] run(float[] shown, RowPictures row) {
+    int count = shown.length / (2 * row.typical().length);
+    return network.run(shown, count, 2 * RowPictures.PLANES, row.height(), row.width());
+  }
+
+  private static int put(byte[] picture, float[] to, int from) {
+    int at = from;
+    for (byte level : picture) {
+      to[at++] = ((level & 0xff) - GREY) / RANGE;
+    }
+    return at;
+  }
+
+  private Reading reading(float[] score, float[] shown, RowPictures row) {
+    SolderChances chances = file.scales().chances(score);
+    double strangeness = ReaderFile.logistic(score[STRANGE]);
+    return new Reading(
+        chances,
+        strangeness,
+        strangeness > file.unlikeFrom(),
+        Call.strongest(chances)
+            .flatMap(
+                call ->
+                    new Covering(row)
+                        .strongest(
+                            shown,
+                            score[call.ordinal()],
+                            pictures -> column(run(pictures, row), call.ordinal()))
+                        .map(part -> inPitches(part, row))));
+  }
+
+  private static double[] column(float[][] scores, int column) {
+    return Arrays.stream(scores).mapToDouble(line -> line[column]).toArray();
+  }
+
+  /** From cells of the covering to pitches. */
+  private static Region inPitches(Region cells, RowPictures row) {
+    double wide = (double) row.width() / Covering.COLUMNS / row.pixelsPerPitch();
+    double high = (double) row.height() / Covering.ROWS / row.pixelsPerPitch();
+    return new Region(
+        row.xFromPitch() + cells.x0() * wide,
+        row.yFromPitch() + cells.y0() * high,
+        row.xFromPitch() + cells.x1() * wide,
+        row.yFromPitch() + cells.y1() * high);
+  }
+}

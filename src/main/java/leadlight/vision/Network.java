@@ -1,0 +1,62 @@
+package leadlight.vision;
+
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfByte;
+import org.opencv.dnn.Dnn;
+import org.opencv.dnn.Net;
+
+/**
+ * A trained network with one input and one output. Its native parts live as long as it does; one
+ * caller at a time is served, since a network keeps its intermediate results.
+ */
+public final class Network {
+
+  private final Net net;
+
+  /**
+   * Reads a network.
+   *
+   * @param onnx a file in the Open Neural Network Exchange format
+   * @throws IllegalArgumentException if it is none that can be run
+   */
+  public Network(byte[] onnx) {
+    NativeLibrary.load();
+    MatOfByte file = new MatOfByte(onnx);
+    try {
+      net = Dnn.readNetFromONNX(file);
+    } finally {
+      file.release();
+    }
+    if (net.empty()) {
+      throw new IllegalArgumentException("the network holds no layers");
+    }
+    net.setPreferableBackend(Dnn.DNN_BACKEND_OPENCV);
+    net.setPreferableTarget(Dnn.DNN_TARGET_CPU);
+  }
+
+  /**
+   * Runs the network on several pictures at once.
+   *
+   * @param pictures their planes one after the other, picture by picture, row by row
+   * @param count pictures
+   * @param planes planes a picture
+   * @param height rows
+   * @param width columns
+   * @return the output's values, one line a picture
+   */
+  public synchronized float[][] run(
+      float[] pictures, int count, int planes, int height, int width) {
+    try (MatScope scope = new MatScope()) {
+      Mat in = scope.add(new Mat(new int[] {count, planes, height, width}, CvType.CV_32F));
+      in.put(new int[] {0, 0, 0, 0}, pictures);
+      net.setInput(in);
+      Mat out = scope.add(net.forward());
+      float[][] lines = new float[count][out.cols()];
+      for (int i = 0; i < count; i++) {
+        out.get(i, 0, lines[i]);
+      }
+      return lines;
+    }
+  }
+}

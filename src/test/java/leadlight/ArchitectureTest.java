@@ -49,7 +49,8 @@ class ArchitectureTest {
                   "model", "data", "vision", "connector", "report", "text", "record", "summary")),
           Map.entry("scene", Set.of("model", "data", "connector")),
           Map.entry(
-              "pipeline", Set.of("model", "data", "vision", "photo", "row", "joint", "grade")),
+              "pipeline",
+              Set.of("model", "data", "vision", "photo", "row", "joint", "reader", "grade")),
           Map.entry("record", Set.of("model", "data")),
           Map.entry("trial", Set.of("model", "vision")),
           Map.entry("quality", Set.of("model", "data", "trial")),

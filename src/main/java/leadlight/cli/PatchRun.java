@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.SolderChances;
@@ -56,7 +57,7 @@ final class PatchRun {
 
   private Runnable one(TrialPhoto trial) {
     try (Photo photo = new PhotoReader().read(trial.file())) {
-      PhotoScorer scorer = TrialRun.scorer(TrialRun.row(trial), limits);
+      PhotoScorer scorer = TrialRun.scorer(TrialRun.row(trial), limits, Opinions.MEASURES);
       ScoredPhoto scored = scorer.score(photo);
       if (!(scored.row() instanceof RowOutcome.Found found)) {
         return () -> {};

@@ -45,6 +45,8 @@ final class ScoreCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print each photo's JSON instead of the summary.")
   private boolean json;
 
+  @Mixin private ReaderOption reader;
+
   @Mixin private RowOptions row;
 
   @Mixin private HintOptions hint;
@@ -66,7 +68,8 @@ final class ScoreCommand implements Callable<Integer> {
     }
     int count = threads.count();
     AcceptanceSet set = limits.load();
-    Settings settings = new Settings(row.spec(), productClass, set.id(), hint.hint());
+    Settings settings =
+        new Settings(row.spec(), productClass, set.id(), hint.hint(), reader.opinions());
     OutputFolder.make(out);
     PhotoPage page = new PhotoPage(pages.context(set, row.request()));
     return new ScoreRun(settings, set, page, out, json, streams).score(photos, count).code();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import leadlight.data.WholeFile;
+import leadlight.model.Opinions;
 import leadlight.trial.JointsCsv;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
@@ -57,6 +58,16 @@ final class TrialCommand implements Callable<Integer> {
           "Folder for trial.json and the sheets of close-ups (default: ${DEFAULT-VALUE}).")
   private Path out;
 
+  @Option(
+      names = "--opinions",
+      paramLabel = "WHOSE",
+      converter = WhoseOpinions.class,
+      defaultValue = "both",
+      description =
+          "Whose opinion on the solder decides: both, measures or reader (default: "
+              + "${DEFAULT-VALUE}).")
+  private Opinions opinions;
+
   @Option(names = "--json", description = "Print trial.json instead of the table.")
   private boolean json;
 
@@ -85,7 +96,7 @@ final class TrialCommand implements Callable<Integer> {
     int count = threads.count();
     List<TrialPhoto> photos = TruthFolder.read(folder);
     OutputFolder.make(out);
-    TrialRun run = new TrialRun(limits.load(), truePositions, measures != null);
+    TrialRun run = new TrialRun(limits.load(), truePositions, measures != null, opinions);
     Progress progress = new Progress(streams, photos.size());
     run.score(photos, count, progress::done);
     String report =

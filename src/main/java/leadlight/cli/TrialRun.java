@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.function.IntConsumer;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
@@ -41,6 +42,7 @@ final class TrialRun {
   private final AcceptanceSet limits;
   private final boolean truePositions;
   private final boolean withFeatures;
+  private final Opinions opinions;
   private final List<PhotoOutcome> outcomes = new ArrayList<>();
   private final List<NoteOutcome> notes = new ArrayList<>();
   private final MeasuresCsv measures = new MeasuresCsv();
@@ -51,11 +53,13 @@ final class TrialRun {
    *
    * @param truePositions give the true row to the joints, where the truth is exact
    * @param withFeatures keep the numbers of each joint
+   * @param opinions whose opinion decides
    */
-  TrialRun(AcceptanceSet limits, boolean truePositions, boolean withFeatures) {
+  TrialRun(AcceptanceSet limits, boolean truePositions, boolean withFeatures, Opinions opinions) {
     this.limits = limits;
     this.truePositions = truePositions;
     this.withFeatures = withFeatures;
+    this.opinions = opinions;
   }
 
   /** Scores all; {@code progress} hears how many are done. */
@@ -97,7 +101,7 @@ final class TrialRun {
   }
 
   private Runnable withTruth(PhotoTruth truth, Photo photo) {
-    PhotoScorer scorer = scorer(row(truth), limits);
+    PhotoScorer scorer = scorer(row(truth), limits, opinions);
     ScoredPhoto scored =
         truePositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
     PhotoOutcome outcome = Comparison.of(truth, scored);
@@ -118,7 +122,7 @@ final class TrialRun {
   }
 
   private Runnable withNote(RowNote note, Photo photo) {
-    PhotoScorer scorer = scorer(row(note), limits);
+    PhotoScorer scorer = scorer(row(note), limits, opinions);
     ScoredPhoto scored = scorer.score(photo);
     NoteOutcome outcome = NoteComparison.of(note, scored);
     List<Map<String, Double>> features = features(scorer, photo, scored);
@@ -153,8 +157,8 @@ final class TrialRun {
     return RowSpec.plain(leads, pitchMm, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  static PhotoScorer scorer(RowSpec row, AcceptanceSet limits) {
-    Settings settings = new Settings(row, TRUE_CLASS, limits.id(), Optional.empty());
+  static PhotoScorer scorer(RowSpec row, AcceptanceSet limits, Opinions opinions) {
+    Settings settings = new Settings(row, TRUE_CLASS, limits.id(), Optional.empty(), opinions);
     return new PhotoScorer(settings, limits);
   }
 }

@@ -23,33 +23,41 @@ final class JointGrading {
   /** Two names of one lack of solder. */
   static final Set<FindingKind> LACKS_SOLDER = Set.of(FindingKind.OPEN, FindingKind.INSUFFICIENT);
 
+  private static final String UNLIKE =
+      "unlike known joints: the second reader has seen nothing like it; look at it through the"
+          + " microscope and prod the lead";
+
   private final AcceptanceSet limits;
   private final int productClass;
   private final Decision decision;
+  private final Weighing weighing;
   private final Joint joint;
   private final List<Finding> findings = new ArrayList<>();
   private final List<LimitCheck> checks = new ArrayList<>();
   private final List<String> doubts = new ArrayList<>();
 
-  JointGrading(AcceptanceSet limits, int productClass, Decision decision, Joint joint) {
+  JointGrading(
+      AcceptanceSet limits, int productClass, Decision decision, Weighing weighing, Joint joint) {
     this.limits = limits;
     this.productClass = productClass;
     this.decision = decision;
+    this.weighing = weighing;
     this.joint = joint;
   }
 
   /**
    * The verdict.
    *
+   * @param evidence by the opinions that count
    * @param lampShowsFillets false if no joint of the row shows a fillet, so that a lack of one here
    *     is no evidence
    */
-  GradedJoint grade(boolean lampShowsFillets) {
-    for (Evidence evidence : joint.evidence()) {
-      if (lampShowsFillets || !LACKS_SOLDER.contains(evidence.kind())) {
-        weigh(evidence);
+  GradedJoint grade(List<Evidence> evidence, boolean lampShowsFillets) {
+    for (Evidence one : evidence) {
+      if (lampShowsFillets || !LACKS_SOLDER.contains(one.kind())) {
+        weigh(one);
       } else {
-        weighWithoutWitness(evidence);
+        weighWithoutWitness(one);
       }
     }
     if (!seen(FindingKind.MISSING_LEAD)) {
@@ -63,7 +71,11 @@ final class JointGrading {
     Verdict worst =
         findings.stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
     joint.unfitBecause().ifPresent(why -> doubts.add(0, why));
-    if (worst != Verdict.DEFECT && (worst == Verdict.UNJUDGED || !doubts.isEmpty())) {
+    boolean unlike = weighing.unlike(joint);
+    if (unlike) {
+      doubts.add(0, UNLIKE);
+    }
+    if (unlike || (worst != Verdict.DEFECT && (worst == Verdict.UNJUDGED || !doubts.isEmpty()))) {
       return new GradedJoint(joint, Verdict.UNJUDGED, findings, checks, Optional.of(reason()));
     }
     return new GradedJoint(joint, worst, findings, checks, Optional.empty());
@@ -126,16 +138,17 @@ final class JointGrading {
         : List.of(joint.pin(), evidence.neighbourPin());
   }
 
-  private static String doubt(Evidence evidence, Rule rule) {
+  private String doubt(Evidence evidence, Rule rule) {
     String name =
         evidence.kind() == FindingKind.BRIDGE
             ? "bridge to pin " + evidence.neighbourPin()
             : evidence.kind().id();
     return String.format(
         Locale.ROOT,
-        "possibly %s (chance %.0f %%)%s",
+        "possibly %s (chance %.0f %%%s)%s",
         name,
         100 * evidence.probability(),
+        weighing.words(joint, evidence).map(words -> "; " + words).orElse(""),
         rule.settleBy().map(how -> ": " + how).orElse(""));
   }
 

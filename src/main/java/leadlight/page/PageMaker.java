@@ -7,6 +7,8 @@ import leadlight.model.ColourPatch;
 import leadlight.model.GradedJoint;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
+import leadlight.model.Reading;
+import leadlight.model.Region;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.RowView;
@@ -145,14 +147,23 @@ final class PageMaker {
               .view()
               .map(
                   view ->
-                      closeUp(view, scored.joints().get(index), strips, geometry.orElseThrow()));
+                      closeUp(
+                          view,
+                          scored.joints().get(index),
+                          strips,
+                          geometry.orElseThrow(),
+                          reversed));
       pins.add(maker.of(scored.joints().get(i), reversed, closeUp));
     }
     return pins;
   }
 
   private PinView.CloseUp closeUp(
-      RowView view, GradedJoint joint, List<StripView> strips, StripGeometry geometry) {
+      RowView view,
+      GradedJoint joint,
+      List<StripView> strips,
+      StripGeometry geometry,
+      boolean reversed) {
     int index = joint.pin() - 1;
     StripView strip =
         strips.stream().filter(s -> s.pins().contains(index)).findFirst().orElseThrow();
@@ -175,7 +186,22 @@ final class PageMaker {
         viewBox,
         plot,
         words.get("page.profile.alt", joint.pin(), bandWords),
-        bandWords);
+        bandWords,
+        joint
+            .joint()
+            .byReader()
+            .flatMap(Reading::moved)
+            .map(part -> box(part, middle, toe.y() + 0.5, strip.pitchPx(), reversed)));
+  }
+
+  private static PinView.Box box(
+      Region part, double middle, double toe, double pitchPx, boolean reversed) {
+    double left = reversed ? -part.x1() : part.x0();
+    return new PinView.Box(
+        tenths(middle + left * pitchPx),
+        tenths(toe + part.y0() * pitchPx),
+        tenths((part.x1() - part.x0()) * pitchPx),
+        tenths((part.y1() - part.y0()) * pitchPx));
   }
 
   private String bandWords(Plot plot) {

@@ -28,6 +28,7 @@ import leadlight.text.Messages;
  * @param needsHands true for what a person must look at
  * @param findings what was found
  * @param doubts why it is not judged
+ * @param opinions what measures and second reader say, if both were asked
  * @param bars measures against limits
  * @param others the other measures, name and value
  * @param signal what the pin carries
@@ -44,6 +45,7 @@ record PinView(
     boolean needsHands,
     List<FindingView> findings,
     List<String> doubts,
+    Optional<OpinionsView> opinions,
     List<Bar> bars,
     List<Line> others,
     Optional<String> signal,
@@ -64,7 +66,16 @@ record PinView(
       String settle) {}
 
   /** Where the close-up lies in its strip, and the plot beside it. */
-  record CloseUp(String strip, String viewBox, Plot plot, String plotLabel, String bandWords) {}
+  record CloseUp(
+      String strip,
+      String viewBox,
+      Plot plot,
+      String plotLabel,
+      String bandWords,
+      Optional<Box> moved) {}
+
+  /** Part of a close-up, in its own units: what the second reader's call rests on. */
+  record Box(double x, double y, double width, double height) {}
 
   /** Makes the views of one page. */
   static final class Maker {
@@ -98,6 +109,7 @@ record PinView(
           joint.verdict() == Verdict.DEFECT || joint.verdict() == Verdict.UNJUDGED,
           joint.findings().stream().map(finding -> finding(joint, finding)).toList(),
           Verdicts.doubts(joint, words),
+          OpinionsView.of(joint.joint(), leads, words),
           joint.checks().stream().map(check -> Bar.of(check, words, context.unit())).toList(),
           others(joint),
           signal.map(

@@ -1,5 +1,6 @@
 package leadlight.pipeline;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,9 @@ import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
 import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
+import leadlight.model.Opinions;
+import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
 import leadlight.model.ScoredPhoto;
@@ -19,6 +23,7 @@ import leadlight.model.Verdict;
 import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
 import leadlight.photo.PictureFacts;
+import leadlight.reader.SecondReader;
 import leadlight.row.RowFinder;
 
 /**
@@ -37,7 +42,7 @@ public final class PhotoScorer {
   /** Takes what is asked for and the limits to judge by. */
   public PhotoScorer(Settings settings, AcceptanceSet limits) {
     this.settings = settings;
-    this.grader = new Grader(limits, settings.productClass());
+    this.grader = new Grader(limits, settings.productClass(), settings.opinions());
   }
 
   /** Looks for the row, then scores its joints. */
@@ -67,7 +72,7 @@ public final class PhotoScorer {
             ? Optional.of(meter.measure(photo.frame(), settings.row(), found))
             : Optional.empty();
     List<GradedJoint> joints =
-        measured.map(it -> grader.grade(settings.row(), it.joints())).orElse(List.of());
+        measured.map(it -> grader.grade(settings.row(), read(it))).orElse(List.of());
     return new ScoredPhoto(
         photo.info(),
         settings,
@@ -78,6 +83,19 @@ public final class PhotoScorer {
         fitness(photo, row, facts.join()),
         advice.notVisible(settings.row()),
         advice.cautions(settings.row(), joints));
+  }
+
+  /** The joints with the second reader's opinion, unless the measures alone are asked for. */
+  private List<Joint> read(JointMeter.MeasuredRow row) {
+    if (settings.opinions() == Opinions.MEASURES) {
+      return row.joints();
+    }
+    List<Reading> readings = SecondReader.builtIn().read(row.pictures());
+    List<Joint> joints = new ArrayList<>();
+    for (int i = 0; i < readings.size(); i++) {
+      joints.add(row.joints().get(i).readAs(readings.get(i)));
+    }
+    return joints;
   }
 
   private List<String> fitness(Photo photo, RowOutcome row, PictureFacts facts) {

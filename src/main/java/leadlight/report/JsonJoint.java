@@ -6,10 +6,14 @@ import java.util.List;
 import leadlight.model.Evidence;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
+import leadlight.model.Reading;
+import leadlight.model.Region;
 import leadlight.model.RowSpec;
+import leadlight.model.SolderChances;
 
 /** One joint as JSON. */
 final class JsonJoint {
@@ -35,6 +39,7 @@ final class JsonJoint {
     findings(graded.findings());
     measures(graded);
     evidence(graded.joint().evidence());
+    opinions(graded.joint());
     if (graded.unjudgedBecause().isPresent()) {
       fields.text("unjudged_because", graded.unjudgedBecause().get());
     }
@@ -97,5 +102,39 @@ final class JsonJoint {
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  private void opinions(Joint joint) throws IOException {
+    if (joint.byReader().isEmpty()) {
+      return;
+    }
+    Reading reading = joint.byReader().get();
+    json.writeObjectFieldStart("opinions");
+    if (joint.byMeasures().isPresent()) {
+      chances("measures", joint.byMeasures().get());
+    }
+    chances("reader", reading.chances());
+    fields.number("strangeness", reading.strangeness(), 4);
+    if (reading.moved().isPresent()) {
+      Region moved = reading.moved().get();
+      json.writeObjectFieldStart("reader_moved_by");
+      fields.number("x0_pitch", moved.x0(), 3);
+      fields.number("y0_pitch", moved.y0(), 3);
+      fields.number("x1_pitch", moved.x1(), 3);
+      fields.number("y1_pitch", moved.y1(), 3);
+      json.writeEndObject();
+    }
+    json.writeEndObject();
+  }
+
+  private void chances(String whose, SolderChances chances) throws IOException {
+    json.writeObjectFieldStart(whose);
+    fields.number("missing_lead", chances.missing(), 4);
+    fields.number("no_fillet", chances.unwetted(), 4);
+    fields.number("open_rather_than_insufficient", chances.open(), 4);
+    fields.number("excess", chances.excess(), 4);
+    fields.number("bridge_to_pin_before", chances.bridgeBefore(), 4);
+    fields.number("bridge_to_next_pin", chances.bridgeAfter(), 4);
+    json.writeEndObject();
   }
 }

@@ -98,6 +98,7 @@ final class JsonReport {
     fields.text("source", context.acceptanceSource());
     fields.text("provenance", context.acceptanceProvenance());
     json.writeEndObject();
+    fields.text("opinions", settings.opinions().id());
     if (settings.row().leadWidthMm().isPresent()) {
       fields.number("lead_width_mm", settings.row().leadWidthMm().getAsDouble(), 5);
     }

@@ -14,6 +14,7 @@ import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
+import leadlight.model.Opinions;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
 import leadlight.model.RowSpec;
@@ -46,7 +47,9 @@ class GraderTest {
     for (int pin = 2; pin <= 10; pin++) {
       row.add(joint(pin, Map.of(), Optional.empty()));
     }
-    return new Grader(AcceptanceSet.load("ipc-a-610"), productClass).grade(SPEC, row).get(0);
+    return new Grader(AcceptanceSet.load("ipc-a-610"), productClass, Opinions.BOTH)
+        .grade(SPEC, row)
+        .get(0);
   }
 
   private static GradedJoint graded(Evidence... evidence) {
@@ -126,7 +129,8 @@ class GraderTest {
     for (int pin = 1; pin <= 20; pin++) {
       row.add(joint(pin, Map.of(), Optional.empty(), evidence(FindingKind.OPEN, 0.97)));
     }
-    List<GradedJoint> graded = new Grader(AcceptanceSet.load("ipc-a-610"), 2).grade(SPEC, row);
+    List<GradedJoint> graded =
+        new Grader(AcceptanceSet.load("ipc-a-610"), 2, Opinions.BOTH).grade(SPEC, row);
     assertThat(graded).extracting(GradedJoint::verdict).containsOnly(Verdict.UNJUDGED);
     assertThat(graded.get(0).unjudgedBecause().orElseThrow()).contains("light hides the slopes");
   }
@@ -138,7 +142,8 @@ class GraderTest {
       double chance = pin <= 2 ? 0.01 : 0.97;
       row.add(joint(pin, Map.of(), Optional.empty(), evidence(FindingKind.OPEN, chance)));
     }
-    List<GradedJoint> graded = new Grader(AcceptanceSet.load("ipc-a-610"), 2).grade(SPEC, row);
+    List<GradedJoint> graded =
+        new Grader(AcceptanceSet.load("ipc-a-610"), 2, Opinions.BOTH).grade(SPEC, row);
     assertThat(graded.subList(2, 20)).extracting(GradedJoint::verdict).containsOnly(Verdict.DEFECT);
     assertThat(graded.subList(0, 2))
         .extracting(GradedJoint::verdict)

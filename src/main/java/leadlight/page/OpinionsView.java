@@ -1,0 +1,63 @@
+package leadlight.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadlight.model.Joint;
+import leadlight.model.Reading;
+import leadlight.model.SolderChances;
+import leadlight.text.Messages;
+
+/**
+ * What measures and second reader say of a joint, each by itself.
+ *
+ * @param lines questions of which at least one of them speaks
+ * @param unlike true if the reader knows nothing like the joint
+ */
+record OpinionsView(List<Line> lines, boolean unlike) {
+
+  /** Below this chance an opinion on a question is not worth a line. */
+  private static final double SPEAKS_FROM = 0.05;
+
+  /**
+   * One question.
+   *
+   * @param question in words
+   * @param measures chance by measures
+   * @param reader chance by the second reader
+   */
+  record Line(String question, String measures, String reader) {}
+
+  /** Empty if there is one opinion only. */
+  static Optional<OpinionsView> of(Joint joint, int leads, Messages words) {
+    if (joint.byMeasures().isEmpty() || joint.byReader().isEmpty()) {
+      return Optional.empty();
+    }
+    SolderChances measures = joint.byMeasures().get();
+    Reading reading = joint.byReader().get();
+    SolderChances reader = reading.chances();
+    int pin = joint.pin();
+    List<Line> lines = new ArrayList<>();
+    Maker maker = new Maker(words, lines);
+    maker.add(words.get("opinion.missing"), measures.missing(), reader.missing());
+    maker.add(words.get("opinion.no-fillet"), measures.unwetted(), reader.unwetted());
+    maker.add(words.get("opinion.excess"), measures.excess(), reader.excess());
+    if (pin > 1) {
+      maker.add(
+          words.get("opinion.bridge", pin - 1), measures.bridgeBefore(), reader.bridgeBefore());
+    }
+    if (pin < leads) {
+      maker.add(words.get("opinion.bridge", pin + 1), measures.bridgeAfter(), reader.bridgeAfter());
+    }
+    return Optional.of(new OpinionsView(lines, reading.unlike()));
+  }
+
+  private record Maker(Messages words, List<Line> lines) {
+
+    void add(String question, double measures, double reader) {
+      if (Math.max(measures, reader) >= SPEAKS_FROM) {
+        lines.add(new Line(question, words.percent(measures), words.percent(reader)));
+      }
+    }
+  }
+}

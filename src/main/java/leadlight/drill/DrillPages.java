@@ -12,6 +12,7 @@ import leadlight.quality.Page.Grid;
 import leadlight.quality.Page.Heading;
 import leadlight.quality.Page.Text;
 import leadlight.quality.Plot;
+import leadlight.record.DrillAnswer;
 import leadlight.trial.Rate;
 
 /** The page of a person's history. */
@@ -19,6 +20,8 @@ public final class DrillPages {
 
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
+  private static final double MS_PER_S = 1000;
 
   private final History history;
   private final List<Page.Block> blocks = new ArrayList<>();
@@ -57,6 +60,12 @@ public final class DrillPages {
             + " joints are faulty; on a board, where faults are rare, more of them are missed. A"
             + " deck that was drawn for a person holds more of what they miss: its rate is above"
             + " that of a common deck.");
+    text("Half of the answers took no longer than %s s.".formatted(seconds(history.answers())));
+  }
+
+  private static String seconds(List<DrillAnswer> answers) {
+    List<Long> took = answers.stream().map(DrillAnswer::tookMs).sorted().toList();
+    return String.format(Locale.ROOT, "%.1f", took.get((took.size() - 1) / 2) / MS_PER_S);
   }
 
   private static final List<String> HEADER =

@@ -59,7 +59,7 @@ final class Telling {
         spot.pin(),
         id(own ? beside : outcome),
         own ? beside.words() : headline(outcome, spot.known().orElseThrow()),
-        own ? beside == BesideTool.AGREED : outcome.isRight(),
+        own ? beside == BesideTool.AGREED : outcome.isRight() || !outcome.counts(),
         answer.said().id(),
         own
             ? spot.tool().map(ToolSaid::verdict).orElse(Verdict.UNJUDGED).id()

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import leadlight.drill.Deck.Card;
 import leadlight.drill.Deck.Spot;
@@ -124,18 +123,16 @@ final class Views {
     return new ResultWords(taking.sitting(), answers).result(cards);
   }
 
-  /** A card by its joint; of a row by its number of joints that are not right. */
-  private static Done done(int number, List<Telling.Told> told) {
+  /** A card by its joint; of a row by its number of joints that are right, or alike. */
+  private Done done(int number, List<Telling.Told> told) {
     if (told.size() == 1) {
       Telling.Told one = told.get(0);
       return new Done(number, one.outcome(), one.headline(), one.good());
     }
-    Set<String> open = Set.of("not-counted");
-    long notGood = told.stream().filter(t -> !t.good() && !open.contains(t.outcome())).count();
+    long good = told.stream().filter(Telling.Told::good).count();
+    String word = taking.sitting().deck().ownWork() ? "alike" : "not wrong";
+    boolean all = good == told.size();
     return new Done(
-        number,
-        notGood == 0 ? "right" : "row",
-        (told.size() - notGood) + " of " + told.size() + " alike",
-        notGood == 0);
+        number, all ? "right" : "row", good + " of " + told.size() + " joints " + word, all);
   }
 }

@@ -88,19 +88,29 @@
     choice("unjudged", null, "U", "Cannot tell from this photo", $("choices"));
   }
 
+  /** Goes on at once, so that quick fingers are not lost; what could not be kept is open again. */
   async function pick(verdict, finding) {
-    picks.set(pin, { verdict, finding });
+    const mine = pin;
+    picks.set(mine, { verdict, finding });
     const body = { card: card.card, pin, verdict, took_ms: Math.round(performance.now() - shownAt) };
     if (finding && finding !== "other") body.finding = finding;
+    const kept = ask("answer", body);
     drawPicks();
-    await ask("answer", body);
-    if (isRow()) {
-      const open = card.spots.find((s) => !picks.has(s.pin));
-      const at = card.spots.indexOf(spot());
-      const onward = card.spots.slice(at + 1).find((s) => !picks.has(s.pin)) ?? open;
-      if (onward) return look(onward.pin);
+    onToNext();
+    try {
+      await kept;
+    } catch {
+      picks.delete(mine);
+      look(mine);
     }
-    $("give").focus();
+  }
+
+  function onToNext() {
+    const open = card.spots.filter((s) => !picks.has(s.pin));
+    const at = card.spots.indexOf(spot());
+    const next = open.find((s) => card.spots.indexOf(s) > at) ?? open[0];
+    if (next) look(next.pin);
+    else $("give").focus();
   }
 
   function drawPicks() {
@@ -289,7 +299,7 @@
     for (const c of all.cards) {
       const button = element("button", "", element("li", "", $("cards")));
       button.type = "button";
-      button.classList.toggle("bad", !c.good && c.outcome !== "not-counted");
+      button.classList.toggle("bad", !c.good);
       element("b", all.cards.length > 1 ? c.card : "", button);
       element("span", all.cards.length > 1 ? c.headline : "Look at the row again", button);
       button.addEventListener("click", () => open(c.card));

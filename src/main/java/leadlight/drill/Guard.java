@@ -8,6 +8,7 @@ import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -57,7 +58,8 @@ final class Guard {
   /** The part of the address after the token; empty if the request is to be refused. */
   Optional<String> admitted(HttpExchange exchange) {
     Headers headers = exchange.getRequestHeaders();
-    String[] parts = exchange.getRequestURI().getRawPath().split("/", 3);
+    String path = Objects.requireNonNullElse(exchange.getRequestURI().getRawPath(), "");
+    String[] parts = path.split("/", 3);
     boolean known = parts.length == 3 && MessageDigest.isEqual(ascii(parts[1]), token);
     boolean here =
         only(headers, "Host").filter(host::equals).isPresent()

@@ -38,6 +38,15 @@ class SceneRendererTest {
   }
 
   @Test
+  void aSamplesSceneFileGivesItsTruthAgain(@TempDir Path folder) {
+    Path samples = Path.of("sample-images");
+    SceneSpec spec = SceneFiles.read(samples.resolve("logger-memory-starved.scene.json"));
+    SceneFiles.write(SceneRenderer.render(spec), folder);
+    assertThat(folder.resolve("logger-memory-starved.truth.json"))
+        .hasSameTextualContentAs(samples.resolve("logger-memory-starved.truth.json"));
+  }
+
+  @Test
   void aLeadsSidesLieWhereTheTruthPutsThem() {
     Scene scene = SceneRenderer.render(Examples.sound(4));
     double[][] foot = scene.truth().joints().get(1).footPx();

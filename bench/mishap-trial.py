@@ -99,7 +99,7 @@ def on_a_disk(day, place, bad, good):
 
 
 def full_results(day):
-    return on_a_disk(day, day.out, f"size={DICE.randint(2, 30)}m", "size=64m")
+    return on_a_disk(day, day.out, f"size={DICE.randint(1, 12)}m", "size=64m")
 
 
 def full_record(day):

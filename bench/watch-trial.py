@@ -38,8 +38,8 @@ def render(folder, count, seed):
         camera = scene["camera"]
         px_per_mm = dice.uniform(60, 120) / 0.5
         camera["lens"]["blur_px"] *= px_per_mm / camera["px_per_mm"]
-        camera |= {"width_px": 4000, "height_px": 3000, "px_per_mm": px_per_mm,
-                   "noise": dice.uniform(0.01, 0.03), "jpeg_quality": 0.95}
+        camera["sensor"] |= {"noise": dice.uniform(0.01, 0.03), "jpeg_quality": 0.95}
+        camera |= {"width_px": 4000, "height_px": 3000, "px_per_mm": px_per_mm}
         path.write_text(json.dumps(scene))
     subprocess.run([LEADLIGHT, "scene", *map(str, scenes), "--out", str(folder)], check=True)
 

@@ -29,7 +29,7 @@ public final class SecondReader {
   private final ReaderFile file;
   private final Network network;
 
-  private SecondReader(ReaderFile file, byte[] onnx) {
+  SecondReader(ReaderFile file, byte[] onnx) {
     if (!Hash.sha256(onnx).equals(file.sha256())) {
       throw new IllegalStateException(
           "models/reader/reader.onnx is not the network that reader.json describes; build again");
@@ -110,14 +110,12 @@ public final class SecondReader {
     return Arrays.stream(scores).mapToDouble(line -> line[column]).toArray();
   }
 
-  /** From cells of the covering to pitches. */
-  private static Region inPitches(Region cells, RowPictures row) {
-    double wide = (double) row.width() / Covering.COLUMNS / row.pixelsPerPitch();
-    double high = (double) row.height() / Covering.ROWS / row.pixelsPerPitch();
+  private static Region inPitches(Covering.Part part, RowPictures row) {
+    double scale = row.pixelsPerPitch();
     return new Region(
-        row.xFromPitch() + cells.x0() * wide,
-        row.yFromPitch() + cells.y0() * high,
-        row.xFromPitch() + cells.x1() * wide,
-        row.yFromPitch() + cells.y1() * high);
+        row.xFromPitch() + part.x() / scale,
+        row.yFromPitch() + part.y() / scale,
+        row.xFromPitch() + (part.x() + part.width()) / scale,
+        row.yFromPitch() + (part.y() + part.height()) / scale);
   }
 }

@@ -1,5 +1,6 @@
 package leadlight.vision;
 
+import org.opencv.core.CvException;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfByte;
@@ -25,6 +26,8 @@ public final class Network {
     MatOfByte file = new MatOfByte(onnx);
     try {
       net = Dnn.readNetFromONNX(file);
+    } catch (CvException e) {
+      throw new IllegalArgumentException("the network cannot be read", e);
     } finally {
       file.release();
     }

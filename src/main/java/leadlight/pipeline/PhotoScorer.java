@@ -17,6 +17,7 @@ import leadlight.model.Opinions;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
+import leadlight.model.RowView;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.Verdict;
@@ -37,25 +38,31 @@ public final class PhotoScorer {
   private final RowFinder finder = new RowFinder();
   private final JointMeter meter = new JointMeter();
   private final Grader grader;
+  private final RowCheck check;
   private final Advice advice = Advice.builtIn();
 
   /** Takes what is asked for and the limits to judge by. */
   public PhotoScorer(Settings settings, AcceptanceSet limits) {
     this.settings = settings;
+    this.check = new RowCheck(finder, meter, settings);
     this.grader = new Grader(limits, settings.productClass(), settings.opinions());
   }
 
   /** Looks for the row, then scores its joints. */
   public ScoredPhoto score(Photo photo) {
-    return score(photo, () -> finder.find(photo.frame(), settings.row(), settings.hint()));
+    return score(
+        photo,
+        () ->
+            checked(
+                photo, read(photo, finder.find(photo.frame(), settings.row(), settings.hint()))));
   }
 
   /** Scores the joints of a row that is already known. */
   public ScoredPhoto score(Photo photo, RowOutcome row) {
-    return score(photo, () -> row);
+    return score(photo, () -> read(photo, row));
   }
 
-  private ScoredPhoto score(Photo photo, Supplier<RowOutcome> finding) {
+  private ScoredPhoto score(Photo photo, Supplier<ReadRow> finding) {
     // The whole picture is judged beside the row; it must not be closed before that has ended.
     CompletableFuture<PictureFacts> facts =
         CompletableFuture.supplyAsync(() -> fitness.facts(photo.frame()));
@@ -66,36 +73,49 @@ public final class PhotoScorer {
     }
   }
 
-  private ScoredPhoto score(Photo photo, RowOutcome row, CompletableFuture<PictureFacts> facts) {
-    Optional<JointMeter.MeasuredRow> measured =
-        row instanceof RowOutcome.Found found
-            ? Optional.of(meter.measure(photo.frame(), settings.row(), found))
-            : Optional.empty();
+  private ScoredPhoto score(Photo photo, ReadRow row, CompletableFuture<PictureFacts> facts) {
     List<GradedJoint> joints =
-        measured.map(it -> grader.grade(settings.row(), read(it))).orElse(List.of());
+        row.view().isPresent() ? grader.grade(settings.row(), row.joints()) : List.of();
     return new ScoredPhoto(
         photo.info(),
         settings,
-        row,
-        measured.map(JointMeter.MeasuredRow::view),
+        row.outcome(),
+        row.view(),
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
-        fitness(photo, row, facts.join()),
+        fitness(photo, row.outcome(), facts.join()),
         advice.notVisible(settings.row()),
         advice.cautions(settings.row(), joints));
   }
 
-  /** The joints with the second reader's opinion, unless the measures alone are asked for. */
-  private List<Joint> read(JointMeter.MeasuredRow row) {
+  /** A row with its joints as measured and read; without joints if none was found. */
+  private record ReadRow(RowOutcome outcome, Optional<RowView> view, List<Joint> joints) {}
+
+  /** The second reader is asked unless the measures alone are wanted. */
+  private ReadRow read(Photo photo, RowOutcome outcome) {
+    if (!(outcome instanceof RowOutcome.Found found)) {
+      return new ReadRow(outcome, Optional.empty(), List.of());
+    }
+    JointMeter.MeasuredRow row = meter.measure(photo.frame(), settings.row(), found);
+    List<Joint> joints = new ArrayList<>(row.joints());
+    if (settings.opinions() != Opinions.MEASURES) {
+      List<Reading> readings = SecondReader.builtIn().read(row.pictures());
+      for (int i = 0; i < joints.size(); i++) {
+        joints.set(i, joints.get(i).readAs(readings.get(i)));
+      }
+    }
+    return new ReadRow(found, Optional.of(row.view()), joints);
+  }
+
+  /** The row itself, or another that shows joints where this one does not. */
+  private ReadRow checked(Photo photo, ReadRow row) {
     if (settings.opinions() == Opinions.MEASURES) {
-      return row.joints();
+      return row;
     }
-    List<Reading> readings = SecondReader.builtIn().read(row.pictures());
-    List<Joint> joints = new ArrayList<>();
-    for (int i = 0; i < readings.size(); i++) {
-      joints.add(row.joints().get(i).readAs(readings.get(i)));
-    }
-    return joints;
+    List<Reading> readings =
+        row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
+    boolean doubted = readings.isEmpty() || check.doubts(readings);
+    return doubted ? read(photo, check.better(photo, row.outcome())) : row;
   }
 
   private List<String> fitness(Photo photo, RowOutcome row, PictureFacts facts) {

@@ -59,20 +59,32 @@ public final class SecondReader {
 
   /** Reads all joints of a row, pin 1 first. */
   public List<Reading> read(RowPictures row) {
-    int each = 2 * row.typical().length;
-    float[] shown = new float[row.joints().size() * each];
-    int at = 0;
-    for (byte[] joint : row.joints()) {
-      at = put(joint, shown, at);
-      at = put(row.typical(), shown, at);
-    }
+    float[] shown = shown(row);
     float[][] scores = run(shown, row);
+    int each = shown.length / scores.length;
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < scores.length; i++) {
       float[] own = Arrays.copyOfRange(shown, i * each, (i + 1) * each);
       readings.add(reading(scores[i], own, row));
     }
     return readings;
+  }
+
+  /** How unlike known joints each one is, 0 to 1, pin 1 first; a part of {@link #read}. */
+  public double[] strangeness(RowPictures row) {
+    return Arrays.stream(run(shown(row), row))
+        .mapToDouble(score -> ReaderFile.logistic(score[STRANGE]))
+        .toArray();
+  }
+
+  private static float[] shown(RowPictures row) {
+    float[] shown = new float[row.joints().size() * 2 * row.typical().length];
+    int at = 0;
+    for (byte[] joint : row.joints()) {
+      at = put(joint, shown, at);
+      at = put(row.typical(), shown, at);
+    }
+    return shown;
   }
 
   private float[][] run(float[] shown, RowPictures row) {

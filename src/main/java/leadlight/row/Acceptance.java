@@ -15,6 +15,18 @@ final class Acceptance {
 
   /** Why the row is not reported; empty if it is. */
   Optional<String> refusal(RowFit fit, Lattice lattice) {
+    Optional<String> size = refusalOfSize(fit, lattice);
+    if (size.isEmpty() && !looksLikeLeads(fit)) {
+      return Optional.of(
+          ("nothing looks enough like a row of %d leads; check the number of leads, and that the"
+                  + " whole row is sharp and in the picture")
+              .formatted(leads));
+    }
+    return size;
+  }
+
+  /** Why the row cannot be of the stated number of leads, or is too small, if so. */
+  Optional<String> refusalOfSize(RowFit fit, Lattice lattice) {
     EndChoice ends = fit.ends();
     if (ends.cropped()) {
       return Optional.of(
@@ -26,12 +38,6 @@ final class Acceptance {
         && !ends.runsOut()) {
       return Optional.of(
           "a row shows, but it goes on beyond %d leads; check the number of leads"
-              .formatted(leads));
-    }
-    if (!looksLikeLeads(fit)) {
-      return Optional.of(
-          ("nothing looks enough like a row of %d leads; check the number of leads, and that the"
-                  + " whole row is sharp and in the picture")
               .formatted(leads));
     }
     if (Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0) < tuning.leastPitchPx()) {

@@ -36,7 +36,12 @@ final class LeadRefiner {
   private final double pitchPx;
 
   LeadRefiner(
-      Strip strip, Lattice lattice, ToeLocator ends, RowTuning.Spread spread, double pitchPx) {
+      Strip strip,
+      Lattice lattice,
+      ToeLocator ends,
+      RowTuning.Spread spread,
+      double pitchPx,
+      double axisReach) {
     this.spread = spread;
     this.pitchPx = pitchPx;
     this.strip = strip;
@@ -45,7 +50,7 @@ final class LeadRefiner {
     this.middle = (int) Math.round(1.1 * strip.perPitch());
     feet = across(ends.toe() - 0.4, ends.toe() - 0.05);
     typicalFoot = median(feet);
-    Choice choice = middleOfLeads(spread.axisWeights());
+    Choice choice = middleOfLeads(spread.axisWeights(), axisReach);
     axis = (choice.row() - middle) / strip.perPitch();
     axisSpread = choice.spread() / strip.perPitch();
   }
@@ -55,9 +60,9 @@ final class LeadRefiner {
     return axis;
   }
 
-  private Choice middleOfLeads(Map<String, Double> weights) {
-    int half = strip.perPitch() / 2;
-    return Choice.of(axisCues().score(weights), middle - half, middle + half);
+  private Choice middleOfLeads(Map<String, Double> weights, double axisReach) {
+    int reach = (int) (strip.perPitch() * axisReach);
+    return Choice.of(axisCues().score(weights), middle - reach, middle + reach);
   }
 
   /** Spread of the likely places of {@link #axis}, pitches. */

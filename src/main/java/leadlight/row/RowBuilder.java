@@ -16,6 +16,12 @@ final class RowBuilder {
 
   private static final int FINE = 32;
 
+  /** Where the leads' middles may lie about a fitted lattice: anywhere. */
+  private static final double ANYWHERE = 0.5;
+
+  /** The same where each half pitch has its own candidate: near. */
+  private static final double NEAR = 0.2;
+
   private final RowTuning tuning;
   private final RowSpec spec;
   private final Lattice lattice;
@@ -34,18 +40,8 @@ final class RowBuilder {
               + " the body's edge in it",
           considered);
     }
-    Homography map = fit.uvToPhoto();
-    Zone zone = fit.zone();
-    if (upper < 0.5) {
-      map = map.after(new Homography(-1, 0, lattice.span(), 0, -1, 0, 0, 0, 1));
-      zone = new Zone(-zone.to(), -zone.from(), zone.lock());
-    }
-    double pitchPx = Strip.pitchPx(map, lattice.span() / 2, 0);
-    Located located = locate(photo, map, zone, pitchPx);
-    if (Math.abs(located.refiner.axis()) > tuning.spread().latticeOff()) {
-      map = map.after(new Homography(1, 0, located.refiner.axis(), 0, 1, 0, 0, 0, 1));
-      located = locate(photo, map, zone, pitchPx);
-    }
+    double pitchPx = pitchPx(fit);
+    Located located = located(photo, fit, upper >= 0.5, pitchPx, ANYWHERE);
     if (located.refiner.axisSpread() > tuning.acceptance().mostAxisSpread()) {
       return new RowOutcome.NotFound(
           "a row shows, but not exactly where the middles of its leads lie; light it evenly"
@@ -56,13 +52,45 @@ final class RowBuilder {
     return found(located, pitchPx, confidence, considered);
   }
 
+  /** The row with its body on a given side, whatever the cues say. */
+  RowOutcome.Found build(
+      Pyramid photo, RowFit fit, boolean bodyAbove, List<RowCandidate> considered) {
+    double upper = BodyCueMeter.of(fit, lattice).upper(tuning.bodyCues());
+    double pitchPx = pitchPx(fit);
+    double confidence = (bodyAbove ? upper : 1 - upper) * Math.max(0, Math.min(1, fit.score()));
+    return found(located(photo, fit, bodyAbove, pitchPx, NEAR), pitchPx, confidence, considered);
+  }
+
+  private double pitchPx(RowFit fit) {
+    return Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0);
+  }
+
+  /** Turned so that the body is above, and centred on the leads. */
+  private Located located(
+      Pyramid photo, RowFit fit, boolean bodyAbove, double pitchPx, double axisReach) {
+    Homography map = fit.uvToPhoto();
+    Zone zone = fit.zone();
+    if (!bodyAbove) {
+      map = map.after(new Homography(-1, 0, lattice.span(), 0, -1, 0, 0, 0, 1));
+      zone = new Zone(-zone.to(), -zone.from(), zone.lock());
+    }
+    Located located = locate(photo, map, zone, pitchPx, axisReach);
+    if (Math.abs(located.refiner.axis()) > tuning.spread().latticeOff()) {
+      map = map.after(new Homography(1, 0, located.refiner.axis(), 0, 1, 0, 0, 0, 1));
+      located = locate(photo, map, zone, pitchPx, axisReach);
+    }
+    return located;
+  }
+
   private record Located(Strip strip, ToeLocator ends, LeadRefiner refiner) {}
 
-  private Located locate(Pyramid photo, Homography map, Zone zone, double pitchPx) {
+  private Located locate(
+      Pyramid photo, Homography map, Zone zone, double pitchPx, double axisReach) {
     double vTo = zone.to() + tuning.toe().beyondZone() + 0.5;
     Strip strip = Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, vTo, FINE);
     ToeLocator ends = ToeLocator.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
-    LeadRefiner refiner = new LeadRefiner(strip, lattice, ends, tuning.spread(), pitchPx);
+    LeadRefiner refiner =
+        new LeadRefiner(strip, lattice, ends, tuning.spread(), pitchPx, axisReach);
     return new Located(strip, ends, refiner);
   }
 

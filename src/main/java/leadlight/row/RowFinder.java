@@ -44,6 +44,17 @@ public final class RowFinder {
     }
   }
 
+  /**
+   * All rows that might be meant, for a judge who looks at their leads: the best places, each as it
+   * lies and half a pitch aside, with the body on either side. None runs out of the picture or has
+   * another number of leads.
+   */
+  public List<RowOutcome.Found> possible(Frame frame, RowSpec spec, Optional<RowHint> hint) {
+    try (Pyramid photo = new Pyramid(frame)) {
+      return new Search(photo, spec, hint).possible();
+    }
+  }
+
   /** One search in one photo. */
   private final class Search {
 
@@ -64,7 +75,23 @@ public final class RowFinder {
       this.acceptance = new Acceptance(tuning.acceptance(), spec.leads());
     }
 
-    RowOutcome outcome() {
+    List<RowOutcome.Found> possible() {
+      search();
+      RowBuilder builder = new RowBuilder(tuning, spec, lattice);
+      List<RowCandidate> considered = fits.stream().map(this::candidate).toList();
+      List<RowOutcome.Found> rows = new ArrayList<>();
+      for (int place = 0; place < Math.min(tuning.comb().mostFits(), fits.size()); place++) {
+        for (RowFit fit : List.of(fits.get(place), fits.get(place).halfAside(photo, lattice))) {
+          if (acceptance.refusalOfSize(fit, lattice).isEmpty()) {
+            rows.add(builder.build(photo, fit, true, considered));
+            rows.add(builder.build(photo, fit, false, considered));
+          }
+        }
+      }
+      return rows;
+    }
+
+    private void search() {
       CoarseSearch coarse = new CoarseSearch(tuning, run.count(), photo);
       for (double reduction : coarse.reductions()) {
         fit(coarse.candidates(reduction));
@@ -73,6 +100,10 @@ public final class RowFinder {
         }
       }
       fits.sort(order());
+    }
+
+    RowOutcome outcome() {
+      search();
       List<RowCandidate> considered = fits.stream().map(this::candidate).toList();
       if (fits.isEmpty()) {
         return new RowOutcome.NotFound(

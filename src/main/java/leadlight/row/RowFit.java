@@ -51,6 +51,21 @@ record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice ends) {
     return new RowFit(centred, zone, strip, ends);
   }
 
+  /** The fit half a pitch aside, where the gaps of this one are its leads. */
+  RowFit halfAside(Pyramid photo, Lattice lattice) {
+    RowFit aside =
+        inPlace(photo, uvToPhoto.after(new Homography(1, 0, 0.5, 0, 1, 0, 0, 0, 1)), lattice);
+    return aside.ends.shift() == 0
+        ? aside
+        : inPlace(photo, aside.ends.moved(aside.uvToPhoto), lattice);
+  }
+
+  private RowFit inPlace(Pyramid photo, Homography map, Lattice lattice) {
+    Strip aside = strip(photo, map, lattice, 0);
+    EndChoice choice = EndChoice.of(aside, lattice, zone.from() - 0.4, zone.to() + 0.4);
+    return new RowFit(map, zone, aside, choice);
+  }
+
   private static Strip strip(Pyramid photo, Homography map, Lattice lattice, double vMiddle) {
     double beyond = EndChoice.REACH + 1;
     return Strip.of(

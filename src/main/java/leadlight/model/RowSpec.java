@@ -20,6 +20,9 @@ public record RowSpec(
     OptionalDouble leadWidthMm,
     boolean pin1Reversed) {
 
+  /** Drawings round to a hundredth of a millimetre. */
+  private static final double SAME_PITCH = 0.02;
+
   /** Refuses fewer than three lands, a pitch of zero or less and lands out of order. */
   public RowSpec {
     lands = List.copyOf(lands);
@@ -52,5 +55,16 @@ public record RowSpec(
   /** Distance from the first land's middle to the last's, millimetres. */
   public double spanMm() {
     return lands.get(lands.size() - 1).uMm() - lands.get(0).uMm();
+  }
+
+  /** Whether all leads stand one pitch apart. */
+  public boolean even() {
+    for (int i = 1; i < lands.size(); i++) {
+      double step = lands.get(i).uMm() - lands.get(i - 1).uMm();
+      if (Math.abs(step / pitchMm - 1) > SAME_PITCH) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -115,7 +115,12 @@ public final class PhotoScorer {
     List<Reading> readings =
         row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
     boolean doubted = readings.isEmpty() || check.doubts(readings);
-    return doubted ? read(photo, check.better(photo, row.outcome())) : row;
+    ReadRow shown = doubted ? read(photo, check.better(photo, row.outcome())) : row;
+    if (shown.outcome() instanceof RowOutcome.Found found && check.mayBeOutOfStep(shown.joints())) {
+      RowOutcome.Found inStep = check.inStep(photo, found);
+      return inStep.equals(found) ? shown : read(photo, inStep);
+    }
+    return shown;
   }
 
   private List<String> fitness(Photo photo, RowOutcome row, PictureFacts facts) {

@@ -3,8 +3,10 @@ package leadlight.pipeline;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import leadlight.data.DataFile;
 import leadlight.joint.JointMeter;
+import leadlight.model.Joint;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
 import leadlight.model.Settings;
@@ -23,6 +25,16 @@ final class RowCheck {
       "what was found does not look like the joints of a row; point at the row with --near, or take the"
           + " photo so that the row and the body's edge are sharp and evenly lit";
 
+  /** Steps of the search about a row, pitches: the reader knows joints that far off their place. */
+  private static final double STEP_ACROSS = 0.25;
+
+  private static final double STEP_ALONG = 0.3;
+
+  /** Two rows closer than this, pitches, are one; half a pitch is another. */
+  private static final double SAME_WITHIN = 0.45;
+
+  private static final int STEPS_ALONG = 3;
+
   private final RowFinder finder;
   private final JointMeter meter;
   private final Settings settings;
@@ -33,11 +45,19 @@ final class RowCheck {
    *
    * @param doubtFrom from here on a found row is doubted
    * @param likeBelow below it a row may be meant
+   * @param searchFrom confidence from which the surroundings of a row are searched
+   * @param oddOfMiddle an end joint that many times as strange as the row's middle one is odd
+   * @param jointTo up to here a place beyond an end may hold a joint of the row
+   * @param mostSteps most leads that a row is moved along
    * @param takenTo up to here another row is taken in its stead
    */
   record Limits(
       @JsonProperty(required = true) Border doubtFrom,
       @JsonProperty(required = true) Border likeBelow,
+      @JsonProperty(required = true) Border searchFrom,
+      @JsonProperty(required = true) Border oddOfMiddle,
+      @JsonProperty(required = true) Border jointTo,
+      @JsonProperty(required = true) int mostSteps,
       @JsonProperty(required = true) Border takenTo) {
 
     /** A number and where it comes from. */
@@ -60,30 +80,100 @@ final class RowCheck {
         >= limits.doubtFrom().value();
   }
 
+  /** The row that shows joints, or why there is none. */
+  RowOutcome better(Photo photo, RowOutcome doubted) {
+    List<Looked> rows =
+        finder.possible(photo.frame(), settings.row(), settings.hint()).stream()
+            .map(possible -> looked(photo, possible))
+            .toList();
+    return theOne(rows)
+        .or(() -> theOne(rows.stream().map(row -> nearby(photo, row)).toList()))
+        .map(looked -> (RowOutcome) looked.row())
+        .orElse(
+            doubted instanceof RowOutcome.NotFound
+                ? doubted
+                : new RowOutcome.NotFound(NO_JOINTS, doubted.considered()));
+  }
+
+  /** The only one that may be meant, if it clearly shows joints. */
+  private Optional<Looked> theOne(List<Looked> rows) {
+    List<Looked> like =
+        rows.stream().filter(looked -> looked.strangeness() < limits.likeBelow().value()).toList();
+    return like.size() == 1 && like.get(0).strangeness() <= limits.takenTo().value()
+        ? Optional.of(like.get(0))
+        : Optional.empty();
+  }
+
+  /** The least strange row among those a little aside, nearer to the body, or farther from it. */
+  private Looked nearby(Photo photo, Looked from) {
+    if (from.row().confidence() < limits.searchFrom().value()) {
+      return from;
+    }
+    Looked best = from;
+    for (int u = -1; u <= 1; u++) {
+      for (int v = -STEPS_ALONG; v <= STEPS_ALONG; v++) {
+        Looked other = looked(photo, MovedRow.by(from.row(), u * STEP_ACROSS, v * STEP_ALONG));
+        best = other.strangeness() < best.strangeness() ? other : best;
+      }
+    }
+    return best;
+  }
+
+  private Looked looked(Photo photo, RowOutcome.Found row) {
+    return new Looked(row, middle(strangeness(photo, row)));
+  }
+
+  private double[] strangeness(Photo photo, RowOutcome.Found row) {
+    return glance(photo, row).stream().mapToDouble(SecondReader.Glance::strangeness).toArray();
+  }
+
+  private List<SecondReader.Glance> glance(Photo photo, RowOutcome.Found row) {
+    return SecondReader.builtIn().glance(meter.pictures(photo.frame(), settings.row(), row));
+  }
+
+  /** Whether an end of an evenly pitched row looks odd. */
+  boolean mayBeOutOfStep(List<Joint> joints) {
+    double[] strangeness =
+        joints.stream()
+            .mapToDouble(joint -> joint.byReader().orElseThrow().strangeness())
+            .toArray();
+    return settings.row().even()
+        && Math.max(strangeness[0], strangeness[strangeness.length - 1])
+            >= limits.oddOfMiddle().value() * middle(strangeness);
+  }
+
+  /**
+   * The row counted from its true first lead. Where a row is found one lead off, its end joint lies
+   * on bare board and looks odd, and one pitch beyond the other end lies a joint like the rest.
+   */
+  RowOutcome.Found inStep(Photo photo, RowOutcome.Found row) {
+    RowOutcome.Found now = row;
+    double[] strangeness = strangeness(photo, row);
+    for (int step = 0; step < limits.mostSteps(); step++) {
+      int last = strangeness.length - 1;
+      int pins = strangeness[last] > strangeness[0] ? -1 : 1;
+      double odd = strangeness[pins < 0 ? last : 0];
+      if (odd < limits.oddOfMiddle().value() * middle(strangeness)) {
+        return now;
+      }
+      RowOutcome.Found moved = MovedRow.byPins(now, pins);
+      List<SecondReader.Glance> there = glance(photo, moved);
+      SecondReader.Glance beyond = there.get(pins < 0 ? 0 : last);
+      boolean joint =
+          beyond.strangeness() < Math.min(limits.jointTo().value(), odd / 2)
+              && beyond.missing() < limits.likeBelow().value();
+      if (!joint) {
+        return now;
+      }
+      now = moved;
+      strangeness = there.stream().mapToDouble(SecondReader.Glance::strangeness).toArray();
+    }
+    return now;
+  }
+
   private static double middle(double[] strangeness) {
     double[] sorted = strangeness.clone();
     Arrays.sort(sorted);
     return sorted[sorted.length / 2];
-  }
-
-  /** The row that shows joints, or why there is none. */
-  RowOutcome better(Photo photo, RowOutcome doubted) {
-    List<Looked> like =
-        finder.possible(photo.frame(), settings.row(), settings.hint()).stream()
-            .map(possible -> new Looked(possible, strangeness(photo, possible)))
-            .filter(looked -> looked.strangeness() < limits.likeBelow().value())
-            .toList();
-    if (like.size() == 1 && like.get(0).strangeness() <= limits.takenTo().value()) {
-      return like.get(0).row();
-    }
-    return doubted instanceof RowOutcome.NotFound
-        ? doubted
-        : new RowOutcome.NotFound(NO_JOINTS, doubted.considered());
-  }
-
-  private double strangeness(Photo photo, RowOutcome.Found possible) {
-    return middle(
-        SecondReader.builtIn()
-            .strangeness(meter.pictures(photo.frame(), settings.row(), possible)));
   }
 }

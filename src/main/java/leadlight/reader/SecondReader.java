@@ -70,11 +70,22 @@ public final class SecondReader {
     return readings;
   }
 
-  /** How unlike known joints each one is, 0 to 1, pin 1 first; a part of {@link #read}. */
-  public double[] strangeness(RowPictures row) {
+  /**
+   * A first look at a place.
+   *
+   * @param strangeness how unlike known joints, 0 to 1
+   * @param missing chance that there is a land without a lead
+   */
+  public record Glance(double strangeness, double missing) {}
+
+  /** A part of {@link #read}, cheaper: whether there are joints at all, pin 1 first. */
+  public List<Glance> glance(RowPictures row) {
     return Arrays.stream(run(shown(row), row))
-        .mapToDouble(score -> ReaderFile.logistic(score[STRANGE]))
-        .toArray();
+        .map(
+            score ->
+                new Glance(
+                    ReaderFile.logistic(score[STRANGE]), file.scales().chances(score).missing()))
+        .toList();
   }
 
   private static float[] shown(RowPictures row) {

@@ -68,7 +68,7 @@ public class StageBenchmark {
   private final RowFinder finder = new RowFinder();
   private final JointMeter meter = new JointMeter();
   private final ReportWriter writer = new ReportWriter(
-          new ReportContext("bench", "", ""),
+          new ReportContext("bench", "", "", ""),
           new PhotoPage(
                   new PageContext(
                       "bench",

@@ -41,7 +41,7 @@ final class PhotoWork {
 
   PhotoWork(RunSetup setup, JobRecord record, RunFolder folder, long run) {
     this.setup = setup;
-    this.scorers = new Scorers(setup.limits(), setup.context().toolVersion());
+    this.scorers = new Scorers(setup);
     this.writer = new ReportWriter(setup.context(), setup.page());
     this.record = record;
     this.folder = folder;

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
 import leadlight.report.ReportContext;
 import leadlight.vision.Frame;
@@ -12,6 +13,7 @@ import leadlight.vision.Frame;
  * What all photos of a run have in common.
  *
  * @param limits the limits to judge by
+ * @param opinions whose opinion on the solder decides
  * @param context what every report says
  * @param page makes the page to read of a scored photo
  * @param person who asked for it
@@ -22,6 +24,7 @@ import leadlight.vision.Frame;
  */
 public record RunSetup(
     AcceptanceSet limits,
+    Opinions opinions,
     ReportContext context,
     BiFunction<ScoredPhoto, Frame, byte[]> page,
     String person,

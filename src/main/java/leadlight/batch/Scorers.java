@@ -3,7 +3,7 @@ package leadlight.batch;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
 import leadlight.model.Settings;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.Method;
@@ -11,26 +11,35 @@ import leadlight.record.Method;
 /** One scorer for each row and class that a run asks for. Safe for threads. */
 final class Scorers {
 
-  private final AcceptanceSet limits;
-  private final String toolVersion;
+  private final RunSetup setup;
   private final Map<Settings, PhotoScorer> scorers = new ConcurrentHashMap<>();
   private final Map<Settings, Method> methods = new ConcurrentHashMap<>();
 
-  Scorers(AcceptanceSet limits, String toolVersion) {
-    this.limits = limits;
-    this.toolVersion = toolVersion;
+  Scorers(RunSetup setup) {
+    this.setup = setup;
   }
 
   private Settings settings(JobPhoto photo) {
-    return new Settings(photo.row(), photo.productClass(), limits.id(), Optional.empty());
+    return new Settings(
+        photo.row(), photo.productClass(), setup.limits().id(), Optional.empty(), setup.opinions());
   }
 
   Method method(JobPhoto photo) {
-    return methods.computeIfAbsent(
-        settings(photo), settings -> new Method(settings, limits.sha256(), toolVersion));
+    return methods.computeIfAbsent(settings(photo), this::method);
+  }
+
+  private Method method(Settings settings) {
+    return new Method(
+        settings,
+        setup.limits().sha256(),
+        setup.context().toolVersion(),
+        settings.opinions() == Opinions.MEASURES
+            ? Optional.empty()
+            : Optional.of(setup.context().reader()));
   }
 
   PhotoScorer scorer(JobPhoto photo) {
-    return scorers.computeIfAbsent(settings(photo), settings -> new PhotoScorer(settings, limits));
+    return scorers.computeIfAbsent(
+        settings(photo), settings -> new PhotoScorer(settings, setup.limits()));
   }
 }

@@ -55,7 +55,7 @@ final class BatchCommand implements Callable<Integer> {
     String what =
         source.toAbsolutePath().normalize()
             + " ("
-            + options.defaults().words()
+            + options.how()
             + ", limits "
             + setup.limits().id()
             + (again ? ", again" : "")

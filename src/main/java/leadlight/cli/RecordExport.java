@@ -39,6 +39,7 @@ final class RecordExport {
           "scored_at",
           "by",
           "tool_version",
+          "reader",
           "limits",
           "class",
           "connector",
@@ -93,6 +94,7 @@ final class RecordExport {
         header.add(measure.id());
         header.add("u_" + measure.id());
       }
+      header.addAll(RecordOpinions.header());
       csv.writeRecord(header);
       for (Scoring scoring : scorings) {
         RecordedRow row = record.row(scoring.id());
@@ -127,6 +129,7 @@ final class RecordExport {
       line.add(quantity == null ? "" : Double.toString(quantity.value()));
       line.add(quantity == null ? "" : Double.toString(quantity.u()));
     }
+    line.addAll(RecordOpinions.cells(joint.tool().joint()));
     return line;
   }
 
@@ -162,6 +165,7 @@ final class RecordExport {
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(scoring.scoredAt()),
         Cells.harmless(scoring.person()),
         scoring.method().toolVersion(),
+        scoring.method().reader().orElse(""),
         Cells.harmless(scoring.method().settings().acceptanceSet()),
         "" + scoring.method().settings().productClass(),
         Cells.harmless(scoring.method().settings().row().connectorId()));

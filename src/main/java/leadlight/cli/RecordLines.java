@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import leadlight.model.Finding;
+import leadlight.model.Verdict;
 import leadlight.record.BenchResult;
 import leadlight.record.Overrule;
 import leadlight.record.RecordedJoint;
@@ -42,6 +43,7 @@ final class RecordLines {
     scoring.photo().takenAt().ifPresent(at -> lines.add("  taken    " + at));
     lines.add("  results  " + printable(scoring.results().toString()));
     lines.add("  by       " + scoring.person() + ", Leadlight " + scoring.method().toolVersion());
+    scoring.method().reader().ifPresent(reader -> lines.add("  reader   " + reader));
     lines.add(
         "  class    "
             + scoring.method().settings().productClass()
@@ -60,6 +62,9 @@ final class RecordLines {
             .collect(Collectors.joining());
     lines.add("  pin %2d  %s%s".formatted(joint.pin(), joint.tool().verdict().id(), findings));
     joint.tool().unjudgedBecause().ifPresent(why -> lines.add("          " + why));
+    if (joint.tool().verdict() != Verdict.ACCEPTABLE) {
+      RecordOpinions.line(joint.tool().joint()).ifPresent(line -> lines.add("          " + line));
+    }
     joint.bench().forEach(result -> lines.add("          " + bench(result)));
     joint.overrules().forEach(opinion -> lines.add("          " + overrule(opinion)));
   }

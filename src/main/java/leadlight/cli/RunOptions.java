@@ -11,9 +11,11 @@ import leadlight.batch.RunSetup;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.connector.RowRequest;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.UserError;
 import leadlight.page.PhotoPage;
+import leadlight.reader.SecondReader;
 import leadlight.report.ReportContext;
 import leadlight.vision.Frame;
 import picocli.CommandLine.Mixin;
@@ -35,6 +37,8 @@ final class RunOptions {
       defaultValue = "reports",
       description = "The run's own folder is made in this one (default: ${DEFAULT-VALUE}).")
   private Path out;
+
+  @Mixin private ReaderOption reader;
 
   @Mixin private RecordOption record;
 
@@ -61,11 +65,19 @@ final class RunOptions {
     return new Defaults(row.request(), productClass);
   }
 
+  /** What is asked for, in words: a run that was broken off is known again by them. */
+  String how() {
+    return defaults().words()
+        + (reader.opinions() == Opinions.MEASURES ? ", without second reader" : "");
+  }
+
   RunSetup setup(int threads, boolean again) {
     AcceptanceSet set = limits.load();
     return new RunSetup(
         set,
-        new ReportContext(Version.number(), set.name(), String.join(" ", set.notes())),
+        reader.opinions(),
+        new ReportContext(
+            Version.number(), SecondReader.version(), set.name(), String.join(" ", set.notes())),
         pages(set),
         person.name(),
         again,

@@ -15,6 +15,7 @@ import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
 import leadlight.pipeline.PhotoScorer;
+import leadlight.reader.SecondReader;
 import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
 import leadlight.report.TerminalSummary;
@@ -42,7 +43,9 @@ final class ScoreRun {
     this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits));
     this.writer =
         new ReportWriter(
-            new ReportContext(Version.number(), limits.name(), provenance(limits)), page::html);
+            new ReportContext(
+                Version.number(), SecondReader.version(), limits.name(), provenance(limits)),
+            page::html);
     this.out = out;
     this.json = json;
     this.streams = streams;

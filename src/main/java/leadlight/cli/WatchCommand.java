@@ -53,10 +53,7 @@ final class WatchCommand implements Callable<Integer> {
     Threads.set(threads);
     String what =
         "watch %s (%s, limits %s)"
-            .formatted(
-                folder.toAbsolutePath().normalize(),
-                options.defaults().words(),
-                setup.limits().id());
+            .formatted(folder.toAbsolutePath().normalize(), options.how(), setup.limits().id());
     try (StopSignal signal = new StopSignal();
         JobRecord record = JobRecord.open(options.record());
         BatchRun run = BatchRun.open(what, options.out(), record, setup)) {

@@ -12,12 +12,15 @@ import leadlight.text.Messages;
  * What measures and second reader say of a joint, each by itself.
  *
  * @param lines questions of which at least one of them speaks
+ * @param differ true if on a question one of them says rather yes, the other rather no
  * @param unlike true if the reader knows nothing like the joint
  */
-record OpinionsView(List<Line> lines, boolean unlike) {
+record OpinionsView(List<Line> lines, boolean differ, boolean unlike) {
 
   /** Below this chance an opinion on a question is not worth a line. */
   private static final double SPEAKS_FROM = 0.05;
+
+  private static final double RATHER_YES = 0.5;
 
   /**
    * One question.
@@ -25,10 +28,11 @@ record OpinionsView(List<Line> lines, boolean unlike) {
    * @param question in words
    * @param measures chance by measures
    * @param reader chance by the second reader
+   * @param differ true if one says rather yes, the other rather no
    */
-  record Line(String question, String measures, String reader) {}
+  record Line(String question, String measures, String reader, boolean differ) {}
 
-  /** Empty if there is one opinion only. */
+  /** Empty if there is one opinion only, or if neither speaks of a joint that is unfit to judge. */
   static Optional<OpinionsView> of(Joint joint, int leads, Messages words) {
     if (joint.byMeasures().isEmpty() || joint.byReader().isEmpty()) {
       return Optional.empty();
@@ -49,14 +53,19 @@ record OpinionsView(List<Line> lines, boolean unlike) {
     if (pin < leads) {
       maker.add(words.get("opinion.bridge", pin + 1), measures.bridgeAfter(), reader.bridgeAfter());
     }
-    return Optional.of(new OpinionsView(lines, reading.unlike()));
+    if (lines.isEmpty() && joint.unfitBecause().isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new OpinionsView(lines, lines.stream().anyMatch(Line::differ), reading.unlike()));
   }
 
   private record Maker(Messages words, List<Line> lines) {
 
     void add(String question, double measures, double reader) {
       if (Math.max(measures, reader) >= SPEAKS_FROM) {
-        lines.add(new Line(question, words.percent(measures), words.percent(reader)));
+        boolean differ = (measures >= RATHER_YES) != (reader >= RATHER_YES);
+        lines.add(new Line(question, words.percent(measures), words.percent(reader), differ));
       }
     }
   }

@@ -15,7 +15,15 @@ final class Verdicts {
 
   private static final Pattern POSSIBLY =
       Pattern.compile(
-          "possibly (?:bridge to pin (\\d+)|([a-z-]+)) \\(chance (\\d+) %\\)(?:: (.*))?");
+          "possibly (?:bridge to pin (?<pin>\\d+)|(?<kind>[a-z-]+)) \\(chance (?<chance>\\d+) %"
+              + "(?:; measures (?<measures>\\d+) %, second reader (?<reader>\\d+) %)?\\)"
+              + "(?:: (?<how>.*))?");
+
+  /** Where one doubt ends and the next begins; most of them have semicolons of their own. */
+  private static final Pattern NEXT =
+      Pattern.compile(
+          "(?<=microscope and prod the lead); "
+              + "|; (?=possibly |no fillet shows here|side-overhang -?\\d)");
 
   private static final List<Verdict> WORST_FIRST =
       List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
@@ -56,11 +64,7 @@ final class Verdicts {
 
   /** Why a joint is not judged, part by part, in the page's language where it is known. */
   static List<String> doubts(GradedJoint joint, Messages words) {
-    return joint
-        .unjudgedBecause()
-        .map(why -> List.of(why.split("; (?=possibly )")))
-        .orElse(List.of())
-        .stream()
+    return joint.unjudgedBecause().map(why -> List.of(NEXT.split(why))).orElse(List.of()).stream()
         .map(part -> doubt(part, words))
         .toList();
   }
@@ -71,12 +75,24 @@ final class Verdicts {
       return words.data(part);
     }
     String kind =
-        possibly.group(1) == null
-            ? words.get("kind." + possibly.group(2))
-            : words.get("doubt.bridge", possibly.group(1));
-    String chance = words.percent(Integer.parseInt(possibly.group(3)) / 100.0);
-    String said = words.get("doubt.possibly", kind, chance);
-    return possibly.group(4) == null ? said : said + ": " + sentences(possibly.group(4), words);
+        possibly.group("pin") == null
+            ? words.get("kind." + possibly.group("kind"))
+            : words.get("doubt.bridge", possibly.group("pin"));
+    String said =
+        possibly.group("measures") == null
+            ? words.get("doubt.possibly", kind, percent(possibly, "chance", words))
+            : words.get(
+                "doubt.possibly.two",
+                kind,
+                percent(possibly, "chance", words),
+                percent(possibly, "measures", words),
+                percent(possibly, "reader", words));
+    String how = possibly.group("how");
+    return how == null ? said : said + ": " + sentences(how, words);
+  }
+
+  private static String percent(Matcher possibly, String group, Messages words) {
+    return words.get("number.percent", possibly.group(group));
   }
 
   /** Sentences of a data file that are joined by semicolons. */

@@ -52,9 +52,9 @@ public final class SecondReader {
         new SecondReader(ReaderFile.builtIn(), DataFile.builtIn("reader/reader.onnx").bytes());
   }
 
-  /** Which network this is, for reports: the begin of its hash. */
-  public String version() {
-    return file.sha256().substring(0, 12);
+  /** Which network the program carries: the begin of its hash. It is not loaded for this. */
+  public static String version() {
+    return ReaderFile.builtIn().sha256().substring(0, 12);
   }
 
   /** Reads all joints of a row, pin 1 first. */

@@ -30,6 +30,7 @@ final class Check {
         .map((row, context) -> row.getString("table") + " row " + row.getLong("rowid"))
         .forEach(place -> troubles.add("refers to something that is not there: " + place));
     jointCounts();
+    readings();
     files();
     return troubles;
   }
@@ -44,6 +45,21 @@ final class Check {
             (row, context) ->
                 "scoring %d has %d joints of %d"
                     .formatted(row.getLong("id"), row.getInt("joints"), row.getInt("leads")))
+        .forEach(troubles::add);
+  }
+
+  /** Where the second reader was asked it has said something of every joint. */
+  private void readings() {
+    handle
+        .select(
+            "SELECT s.id, count(j.id) AS joints FROM scoring s"
+                + " JOIN method m ON m.id = s.method_id JOIN joint j ON j.scoring_id = s.id"
+                + " WHERE m.reader IS NOT NULL AND NOT EXISTS (SELECT 1 FROM opinion o"
+                + " WHERE o.joint_id = j.id AND o.whose = 'reader') GROUP BY s.id")
+        .map(
+            (row, context) ->
+                "scoring %d lacks the second reader's opinion on %d joints"
+                    .formatted(row.getLong("id"), row.getInt("joints")))
         .forEach(troubles::add);
   }
 

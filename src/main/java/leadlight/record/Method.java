@@ -1,6 +1,7 @@
 package leadlight.record;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import leadlight.data.Hash;
 import leadlight.data.JsonText;
 import leadlight.model.Settings;
@@ -12,12 +13,15 @@ import leadlight.model.Settings;
  * @param settings what was asked for
  * @param limitsSha256 hash of the limits file, lower-case hex
  * @param toolVersion version of Leadlight
+ * @param reader version of the second reader; empty if it is not asked
  */
-public record Method(Settings settings, String limitsSha256, String toolVersion) {
+public record Method(
+    Settings settings, String limitsSha256, String toolVersion, Optional<String> reader) {
 
   /** A hash of all of it, lower-case hex. */
   public String key() {
-    String all = JsonText.of(settings) + "\n" + limitsSha256 + "\n" + toolVersion;
+    String all =
+        JsonText.of(settings) + "\n" + limitsSha256 + "\n" + toolVersion + "\n" + reader.orElse("");
     return Hash.sha256(all.getBytes(StandardCharsets.UTF_8));
   }
 }

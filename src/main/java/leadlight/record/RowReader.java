@@ -37,10 +37,12 @@ final class RowReader {
   private final Map<Long, List<Finding>> findings = new HashMap<>();
   private final Map<Long, List<Overrule>> overrules = new HashMap<>();
   private final Map<Long, List<BenchResult>> bench = new HashMap<>();
+  private final Map<Long, OpinionBook.Two> opinions;
 
   RowReader(Handle handle, long scoring) {
     this.handle = handle;
     this.scoring = scoring;
+    this.opinions = new OpinionBook(handle).read(scoring);
   }
 
   RecordedRow read() {
@@ -142,9 +144,16 @@ final class RowReader {
             row.getDouble("u_across_px"),
             row.getDouble("u_along_px"));
     Optional<String> unjudged = Optional.ofNullable(row.getString("unjudged_because"));
+    OpinionBook.Two two = opinions.getOrDefault(id, OpinionBook.Two.NONE);
     return new RecordedJoint(
         new GradedJoint(
-            new Joint(lead, measures.getOrDefault(id, Map.of()), List.of(), unjudged),
+            new Joint(
+                lead,
+                measures.getOrDefault(id, Map.of()),
+                List.of(),
+                unjudged,
+                two.measures(),
+                two.reader()),
             verdict(row),
             findings.getOrDefault(id, List.of()),
             unjudged),

@@ -23,7 +23,7 @@ final class ScoringReader {
   private static final String SELECT =
       "SELECT s.*, j.name AS job, b.name AS board, p.sha256, p.file_name, p.width_px, p.height_px,"
           + " p.format, p.bits_per_channel, p.exif_orientation, p.taken_at, m.settings,"
-          + " m.limits_sha256, m.tool_version"
+          + " m.limits_sha256, m.tool_version, m.reader"
           + " FROM scoring s JOIN board b ON b.id = s.board_id JOIN job j ON j.id = b.job_id"
           + " JOIN photo p ON p.id = s.photo_id JOIN method m ON m.id = s.method_id";
 
@@ -126,7 +126,8 @@ final class ScoringReader {
         new Method(
             JsonText.read(row.getString("settings"), Settings.class),
             row.getString("limits_sha256"),
-            row.getString("tool_version")),
+            row.getString("tool_version"),
+            Optional.ofNullable(row.getString("reader"))),
         row.getString("person"),
         time(row.getString("scored_at"), row.getString("zone")),
         Ids.of(Verdict.class, Verdict::id, row.getString("verdict")),

@@ -97,12 +97,14 @@ final class ScoringWriter {
 
   private long method(Method method) {
     return id(
-        "INSERT INTO method (key, settings, limits_sha256, tool_version) VALUES (?, ?, ?, ?)"
+        "INSERT INTO method (key, settings, limits_sha256, tool_version, reader)"
+            + " VALUES (?, ?, ?, ?, ?)"
             + " ON CONFLICT DO UPDATE SET key = excluded.key",
         method.key(),
         JsonText.of(method.settings()),
         method.limitsSha256(),
-        method.toolVersion());
+        method.toolVersion(),
+        method.reader().orElse(null));
   }
 
   private long row(NewScoring scoring, Optional<Long> run, long[] ids, int repeat) {
@@ -173,6 +175,7 @@ final class ScoringWriter {
             lead.uAcrossPx(),
             lead.uAlongPx());
     measures(id, graded.joint());
+    new OpinionBook(handle).write(id, graded.joint());
     findings(id, graded);
   }
 

@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import leadlight.model.Opinions;
 import leadlight.model.PhotoInfo;
 import leadlight.model.RowCandidate;
 import leadlight.model.RowHint;
@@ -99,6 +100,9 @@ final class JsonReport {
     fields.text("provenance", context.acceptanceProvenance());
     json.writeEndObject();
     fields.text("opinions", settings.opinions().id());
+    if (settings.opinions() != Opinions.MEASURES) {
+      fields.text("reader", context.reader());
+    }
     if (settings.row().leadWidthMm().isPresent()) {
       fields.number("lead_width_mm", settings.row().leadWidthMm().getAsDouble(), 5);
     }

@@ -17,6 +17,8 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import leadlight.connector.RowRequest;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
+import leadlight.reader.SecondReader;
 import leadlight.record.JobRecord;
 import leadlight.record.RunPhoto;
 import leadlight.record.Scoring;
@@ -57,7 +59,8 @@ class FolderWatchTest {
     RunSetup setup =
         new RunSetup(
             LIMITS,
-            new ReportContext("test", LIMITS.name(), ""),
+            Opinions.BOTH,
+            new ReportContext("test", SecondReader.version(), LIMITS.name(), ""),
             (scored, picture) -> new byte[0],
             "Ada",
             false,

@@ -21,6 +21,7 @@ import leadlight.page.PhotoPage;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
+import leadlight.reader.SecondReader;
 import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
 import leadlight.text.LengthUnit;
@@ -163,7 +164,9 @@ public final class Budgets {
         new PhotoScorer(new Settings(row, 2, limits.id(), Optional.empty()), limits);
     try (Photo photo = new PhotoReader().read(file)) {
       ScoredPhoto scored = scorer.score(photo);
-      new ReportWriter(new ReportContext("bench", limits.name(), ""), Budgets.page(limits)::html)
+      new ReportWriter(
+              new ReportContext("bench", SecondReader.version(), limits.name(), ""),
+              Budgets.page(limits)::html)
           .write(scored, photo.frame(), scratch.resolve("out"));
     }
     return null;

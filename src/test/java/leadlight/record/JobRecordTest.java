@@ -25,10 +25,13 @@ import leadlight.model.Measure;
 import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
+import leadlight.model.Reading;
+import leadlight.model.Region;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
+import leadlight.model.SolderChances;
 import leadlight.model.Unit;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
@@ -47,7 +50,8 @@ class JobRecordTest {
           2,
           "ipc-a-610",
           Optional.empty());
-  private static final Method METHOD = new Method(SETTINGS, "a".repeat(64), "0.1.0");
+  private static final Method METHOD =
+      new Method(SETTINGS, "a".repeat(64), "0.1.0", Optional.of("0123456789ab"));
 
   @TempDir private Path folder;
   private Path photo;
@@ -71,10 +75,23 @@ class JobRecordTest {
     Optional<String> why = verdict == Verdict.UNJUDGED ? Optional.of("glare") : Optional.empty();
     return new GradedJoint(
         new Joint(
-            lead, Map.of(Measure.SIDE_OVERHANG, new Quantity(0.1, 0.02, Unit.MM)), List.of(), why),
+            lead,
+            Map.of(Measure.SIDE_OVERHANG, new Quantity(0.1, 0.02, Unit.MM)),
+            List.of(),
+            why,
+            Optional.of(new SolderChances(0.01, 0.02, 0.5, 0.03, 0.04, 0.11 * pin)),
+            Optional.of(reading(pin))),
         verdict,
         findings,
         why);
+  }
+
+  private static Reading reading(int pin) {
+    return new Reading(
+        new SolderChances(0.06, 0.07, 0.6, 0.08, 0.09, 0.12 * pin),
+        0.3 * pin,
+        pin == 3,
+        pin == 1 ? Optional.of(new Region(-0.5, -1, 0.25, 0.125)) : Optional.empty());
   }
 
   private ScoredPhoto scored() throws IOException {
@@ -205,6 +222,19 @@ class JobRecordTest {
           .hasSize(2)
           .anyMatch(line -> line.contains("photo was changed"))
           .anyMatch(line -> line.contains("results are gone"));
+    }
+  }
+
+  @Test
+  void anotherReaderIsAnotherMethod() throws IOException {
+    Method other =
+        new Method(SETTINGS, METHOD.limitsSha256(), METHOD.toolVersion(), Optional.of("new"));
+    try (JobRecord record = JobRecord.open(folder)) {
+      record.add(run(record, "one"), scoring(false));
+      String name = photo.getFileName().toString();
+
+      assertThat(record.find(SUBJECT, name, Hash.sha256(photo), METHOD)).isPresent();
+      assertThat(record.find(SUBJECT, name, Hash.sha256(photo), other)).isEmpty();
     }
   }
 

@@ -37,7 +37,11 @@ import leadlight.vision.Frame;
 final class Scenes {
 
   static final ReportContext CONTEXT =
-      new ReportContext("0.1.0", "IPC-A-610 table 8-5", "read in published sources, partly memory");
+      new ReportContext(
+          "0.1.0",
+          "0123456789ab",
+          "IPC-A-610 table 8-5",
+          "read in published sources, partly memory");
 
   private Scenes() {}
 

@@ -1,0 +1,102 @@
+package leadlight.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import leadlight.data.Hash;
+import leadlight.model.FindingKind;
+import leadlight.model.Opinions;
+import leadlight.model.Verdict;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A record from before there was a second reader is brought up to date and loses nothing. */
+class OlderRecordTest {
+
+  /** As Leadlight wrote it then: without opinions. */
+  private static final String SETTINGS =
+      "{\"row\":{\"connector_id\":\"plain\",\"lands\":["
+          + "{\"pin\":1,\"name\":\"1\",\"u_mm\":0.0},{\"pin\":2,\"name\":\"2\",\"u_mm\":0.5},"
+          + "{\"pin\":3,\"name\":\"3\",\"u_mm\":1.0}],"
+          + "\"pitch_mm\":0.5,\"pin1_reversed\":false},\"product_class\":2,"
+          + "\"acceptance_set\":\"ipc-a-610\"}";
+
+  @TempDir private Path folder;
+  private String url;
+
+  @BeforeEach
+  void olderRecord() throws IOException, SQLException {
+    url = "jdbc:sqlite:" + folder.resolve(Database.FILE);
+    Flyway.configure()
+        .dataSource(url, null, null)
+        .locations("classpath:leadlight/record")
+        .target("2")
+        .load()
+        .migrate();
+    Path photo = Files.writeString(folder.resolve("a.jpg"), "pixels");
+    Path results = Files.writeString(folder.resolve("a.json"), "{}");
+    execute(
+        "INSERT INTO job VALUES (1, 'job')",
+        "INSERT INTO board VALUES (1, 1, 'board')",
+        "INSERT INTO method VALUES (1, '%s', '%s', '%s', '0.1.0')"
+            .formatted("b".repeat(64), SETTINGS, "a".repeat(64)),
+        "INSERT INTO photo VALUES (1, '%s', 'a.jpg', 640, 480, 'jpeg', 8, 1, NULL)"
+            .formatted(Hash.sha256(photo)),
+        ("INSERT INTO scoring VALUES (1, 1, 1, 1, NULL, 'final', 1, 1, '%s', '%s', 'plain', 3, 0.5,"
+                + " 2, 'Ada', '2026-03-01T12:00:00Z', 'UTC', 'defect', NULL, 20, 0, 40, 'above',"
+                + " 0.9, 0, '[40,0,5,0,40,6,0,0,1]', '[]')")
+            .formatted(photo, results),
+        joint(1, "defect"),
+        joint(2, "acceptable"),
+        joint(3, "acceptable"),
+        "INSERT INTO finding VALUES (1, 1, 'open', '[1]', 'defect', 0.97, '', 'clause', '')");
+  }
+
+  private static String joint(int pin, String verdict) {
+    return "INSERT INTO joint VALUES (%d, 1, %1$d, '%1$d', '%s', NULL, 1, 2, 1, 2, 1, 2, 1, 2, 1, 0, 0)"
+        .formatted(pin, verdict);
+  }
+
+  private void execute(String... lines) throws SQLException {
+    try (Connection connection = DriverManager.getConnection(url);
+        Statement statement = connection.createStatement()) {
+      for (String line : lines) {
+        statement.execute(line);
+      }
+    }
+  }
+
+  @Test
+  void itIsReadWithoutOpinionsAndIsSound() {
+    try (JobRecord record = JobRecord.open(folder)) {
+      Scoring scoring = record.scoring(1);
+      assertThat(scoring.method().reader()).isEmpty();
+      assertThat(scoring.method().settings().opinions()).isEqualTo(Opinions.MEASURES);
+      RecordedJoint joint = record.row(1).joints().get(0);
+      assertThat(joint.tool().verdict()).isEqualTo(Verdict.DEFECT);
+      assertThat(joint.tool().findings()).extracting("kind").isEqualTo(List.of(FindingKind.OPEN));
+      assertThat(joint.tool().joint().byMeasures()).isEmpty();
+      assertThat(joint.tool().joint().byReader()).isEmpty();
+      assertThat(record.troubles()).isEmpty();
+    }
+  }
+
+  @Test
+  void verifyMissesAnOpinionThatWasAskedFor() throws SQLException {
+    JobRecord.open(folder).close();
+    execute("UPDATE method SET reader = '0123456789ab'");
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThat(record.troubles())
+          .containsExactly("scoring 1 lacks the second reader's opinion on 3 joints");
+    }
+  }
+}

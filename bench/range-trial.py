@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Tells the operating range from a trial on scenes: tables and plots from a folder of pictures.
 
-    leadlight scene set models/scene/mix-range.json --count 600 --seed 101 --out build/range
+    leadlight scene set models/scene/mix-range.json --count 600 --seed 404 --out build/range
     leadlight trial build/range --joints build/range.csv --out build/range-trial
     bench/range-trial.py build/range build/range.csv
 
@@ -13,10 +13,12 @@ a shift estimate: Robinson and Milanfar 2004 (IEEE Trans. Image Processing 13(9)
 memory): sigma / sqrt(sum of squared derivatives along the shift). Noise by Immerkaer 1996 (Computer
 Vision and Image Understanding 64(2), 300-302, from memory).
 """
+import collections
 import csv
 import json
 import math
 import pathlib
+import re
 import sys
 
 import cv2
@@ -293,6 +295,8 @@ def goals(joints):
              f"| rows right | 99 % | {percent(rows(group)[0])} |",
              f"| rows wrong | | {percent(rows(group)[2])} |",
              f"| missed | 1 % | {percent(missed)} |",
+             "| missed, without those starved behind a filled toe | | "
+             f"{percent(rates([j for j in group if not toe_filled(j)])[0])} |",
              f"| false calls | 0.5 % | {percent(false)} |",
              f"| unjudged | 3 % | {percent(unjudged)} |",
              "| truth within 2 u along the row | 93-97 % | "
@@ -302,14 +306,37 @@ def goals(joints):
     return "\n".join(lines) + "\n"
 
 
+def toe_filled(joint):
+    """Starved towards the heel, with a sound toe: from above hardly a difference shows."""
+    return (joint["condition"] == "insufficient" and joint["wetted_from"] != ""
+            and float(joint["wetted_from"]) <= 0.02)
+
+
+def kinds(joint):
+    if joint["condition"] != "insufficient":
+        return joint["true_findings"].split()
+    return ["insufficient, toe filled" if toe_filled(joint) else "insufficient, toe bare"] + [
+        kind for kind in joint["true_findings"].split() if kind != "insufficient"]
+
+
 def by_finding(joints):
     lines = ["| fault | missed | unjudged |", "|---|---|---|"]
     faulty = [j for j in joints if j["class2"] == "defect" and j["result"] in COUNTED and inside(j)]
-    for kind in sorted({k for j in faulty for k in j["true_findings"].split()}):
-        group = [j for j in faulty if kind in j["true_findings"].split()]
+    for kind in sorted({k for j in faulty for k in kinds(j)}):
+        group = [j for j in faulty if kind in kinds(j)]
         missed = sum(j["result"] == "missed" for j in group)
         unjudged = sum(j["result"] == "unjudged" for j in group)
         lines.append(f"| {kind} | {percent((missed, len(group)))} | {percent((unjudged, len(group)))} |")
+    return "\n".join(lines) + "\n"
+
+
+def by_reason(joints):
+    """Why joints are not judged: the words before the first figure or bracket."""
+    group = [j for j in joints if inside(j) and j["result"] == "unjudged"]
+    reasons = collections.Counter(
+        re.split(r"[:(;]| [0-9]", j["unjudged_because"])[0].strip() for j in group)
+    lines = ["| not judged because | joints |", "|---|---|"]
+    lines += [f"| {reason} | {count} |" for reason, count in reasons.most_common()]
     return "\n".join(lines) + "\n"
 
 
@@ -332,6 +359,7 @@ quite. The truth counts a bridge as a defect however thin, also where the pictur
 
 {goals(joints)}
 {by_finding(joints)}
+{by_reason(joints)}
 ## By pixels a pitch
 
 {table("px a pitch", ranges("pitch_px", PITCH, joints))}

@@ -33,6 +33,8 @@ public final class JointsCsv {
           "condition",
           "class2",
           "true_findings",
+          "wetted_from",
+          "wetted_to",
           "lifted_mm",
           "result",
           "verdict",
@@ -78,6 +80,8 @@ public final class JointsCsv {
     line.add(joint.condition());
     line.add(name(joint.class2()));
     line.add(String.join(" ", joint.findings()));
+    line.add(joint.wetted().map(part -> text(part.from())).orElse(""));
+    line.add(joint.wetted().map(part -> text(part.to())).orElse(""));
     line.add(text(joint.liftedMm()));
     if (photo.joints().isEmpty()) {
       line.addAll(List.of("row-not-found", "", "", photo.reason(), "", "", "", "", "", "", ""));

@@ -88,9 +88,14 @@ final class Weighing {
     return Optional.of(
         String.format(
             Locale.ROOT,
-            "measures %.0f %%, second reader %.0f %%",
-            100 * chance(joint.byMeasures().orElseThrow(), joint, evidence),
-            100 * chance(joint.byReader().get().chances(), joint, evidence)));
+            "measures %d %%, second reader %d %%",
+            percent(chance(joint.byMeasures().orElseThrow(), joint, evidence)),
+            percent(chance(joint.byReader().get().chances(), joint, evidence))));
+  }
+
+  /** Rounded down, so that 99.9 % never reads as certain. */
+  private static int percent(double chance) {
+    return (int) Math.floor(100 * chance);
   }
 
   private static double chance(SolderChances chances, Joint joint, Evidence evidence) {

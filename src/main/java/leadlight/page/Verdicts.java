@@ -13,10 +13,11 @@ import leadlight.text.Messages;
 /** Verdicts and doubts in words. */
 final class Verdicts {
 
+  /** What each opinion says by itself stands in a table of its own: {@link OpinionsView}. */
   private static final Pattern POSSIBLY =
       Pattern.compile(
           "possibly (?:bridge to pin (?<pin>\\d+)|(?<kind>[a-z-]+)) \\(chance (?<chance>\\d+) %"
-              + "(?:; measures (?<measures>\\d+) %, second reader (?<reader>\\d+) %)?\\)"
+              + "(?:; measures \\d+ %, second reader \\d+ %)?\\)"
               + "(?:: (?<how>.*))?");
 
   /** Where one doubt ends and the next begins; most of them have semicolons of their own. */
@@ -78,21 +79,10 @@ final class Verdicts {
         possibly.group("pin") == null
             ? words.get("kind." + possibly.group("kind"))
             : words.get("doubt.bridge", possibly.group("pin"));
-    String said =
-        possibly.group("measures") == null
-            ? words.get("doubt.possibly", kind, percent(possibly, "chance", words))
-            : words.get(
-                "doubt.possibly.two",
-                kind,
-                percent(possibly, "chance", words),
-                percent(possibly, "measures", words),
-                percent(possibly, "reader", words));
+    String chance = words.get("number.percent", possibly.group("chance"));
+    String said = words.get("doubt.possibly", kind, chance);
     String how = possibly.group("how");
     return how == null ? said : said + ": " + sentences(how, words);
-  }
-
-  private static String percent(Matcher possibly, String group, Messages words) {
-    return words.get("number.percent", possibly.group(group));
   }
 
   /** Sentences of a data file that are joined by semicolons. */

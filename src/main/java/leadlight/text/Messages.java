@@ -13,6 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import leadlight.model.Evidence;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
@@ -30,6 +33,8 @@ public final class Messages {
   public static final List<String> LANGUAGES = List.of("en", "de");
 
   private static final int LONGEST_KEY = 60;
+
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
 
   /** In front of a signal's name: how far the joint stands from its row. */
   private static final String AGAINST_ROW = "row_";
@@ -106,7 +111,22 @@ public final class Messages {
 
   /** A sentence of a data file in this language; itself if it has no translation. */
   public String data(String english) {
-    return words.getProperty(dataKey(english), english);
+    String said = words.getProperty(dataKey(english));
+    return said == null ? dataWithNumbers(english) : said;
+  }
+
+  /** A sentence with numbers is kept under a key with "n" for each, and {0}, {1} ... for them. */
+  private String dataWithNumbers(String english) {
+    Matcher number = NUMBER.matcher(english);
+    String said = words.getProperty(dataKey(number.replaceAll("n")));
+    if (said == null) {
+      return english;
+    }
+    List<String> numbers = number.reset().results().map(MatchResult::group).toList();
+    for (int i = 0; i < numbers.size(); i++) {
+      said = said.replace("{" + i + "}", localised(numbers.get(i)));
+    }
+    return said;
   }
 
   /** The key under which a data file's sentence is translated. */
@@ -118,9 +138,12 @@ public final class Messages {
 
   /** A number with the language's decimal sign, rounded half up. */
   public String number(double value, int decimals) {
-    String plain =
-        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-    return plain.replace(".", get("number.decimal")).replace("-", "\u2212");
+    return localised(
+        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString());
+  }
+
+  private String localised(String number) {
+    return number.replace(".", get("number.decimal")).replace("-", "\u2212");
   }
 
   /** A share as whole percent, rounded down, so that 99.9 % never reads as certain. */

@@ -3,10 +3,17 @@ package leadlight.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
+import leadlight.model.Opinions;
+import leadlight.model.Reading;
+import leadlight.model.Region;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
+import leadlight.model.SolderChances;
 import leadlight.model.Verdict;
 import leadlight.text.LengthUnit;
 import org.junit.jupiter.api.AfterAll;
@@ -72,6 +79,86 @@ class PhotoPageTest {
   void aDoubtIsSaidInThePagesLanguage() {
     assertThat(html(ScoredRow.withAllVerdicts(), "de", LengthUnit.MM))
         .contains("möglicherweise offene Lötstelle (40 % wahrscheinlich): schräg fotografieren");
+  }
+
+  /** Pin 7 with that doubt. */
+  private static ScoredPhoto doubted(String why) {
+    List<GradedJoint> joints = new ArrayList<>(ScoredRow.SCORED.joints());
+    ScoredRow.set(joints, 7, Verdict.UNJUDGED, List.of(), Optional.of(why));
+    return ScoredRow.with(ScoredRow.SCORED.photo(), joints);
+  }
+
+  @Test
+  void eachPartOfADoubtIsSaidInThePagesLanguage() {
+    ScoredPhoto scored =
+        doubted(
+            "unlike known joints: the second reader has seen nothing like it; look at it through"
+                + " the microscope and prod the lead; possibly bridge to pin 8 (chance 39 %;"
+                + " measures 2 %, second reader 50 %): measure between the two pins with power off;"
+                + " side-overhang 0.117 mm (u 0.039) against a limit of 0.100 mm cannot be decided;"
+                + " measure it under higher magnification");
+    assertThat(html(scored, "en", LengthUnit.MM))
+        .contains(
+            "unjudged\">unlike known joints: the second reader has seen nothing like it;",
+            "unjudged\">possibly bridged to pin 8 (39 % likely): measure between the two pins",
+            "unjudged\">side overhang 0.117 mm (u 0.039) against a limit of 0.100 mm");
+    assertThat(html(scored, "de", LengthUnit.MM))
+        .contains(
+            "unjudged\">anders als bekannte Lötstellen: der Zweitleser hat nichts Ähnliches",
+            "unjudged\">möglicherweise Brücke zu Pin 8 (39 % wahrscheinlich): ",
+            "unjudged\">Bein neben der Lötfläche: 0,117 mm (u 0,039) gegen eine Grenze");
+  }
+
+  /** Pin 7 by measures 2 % and by the reader 64 % without fillet, whatever the photo shows. */
+  private static ScoredPhoto differing(boolean unlike) {
+    List<GradedJoint> joints = new ArrayList<>(ScoredRow.SCORED.joints());
+    GradedJoint old = joints.get(6);
+    Joint joint =
+        new Joint(
+            old.joint().lead(),
+            old.joint().measures(),
+            List.of(),
+            Optional.empty(),
+            Optional.of(new SolderChances(0, 0.025, 0, 0, 0, 0)),
+            Optional.of(
+                new Reading(
+                    new SolderChances(0, unlike ? 0 : 0.645, 0, 0, 0, 0),
+                    unlike ? 0.9 : 0,
+                    unlike,
+                    unlike ? Optional.empty() : Optional.of(new Region(-1, -0.5, 0, 0.5)))));
+    joints.set(6, new GradedJoint(joint, Verdict.ACCEPTABLE, List.of(), Optional.empty()));
+    return ScoredRow.with(ScoredRow.SCORED.photo(), joints);
+  }
+
+  private static String pin7(String page) {
+    int from = page.indexOf("id=\"pin-7\"");
+    return page.substring(from, page.indexOf("id=\"pin-8\"", from));
+  }
+
+  @Test
+  void bothOpinionsAreShownWithWhereTheReaderLookedAndThatTheyDiffer() {
+    assertThat(pin7(html(differing(false), "en", LengthUnit.MM)))
+        .contains("<th scope=\"row\">no fillet at the toe</th><td>2 %</td><td>64 %</td>")
+        .contains("They differ.", "class=\"moved\"", "what moved the second reader most")
+        .doesNotContain("agree", "bridge to pin");
+    assertThat(pin7(html(differing(false), "de", LengthUnit.MM)))
+        .contains("keine Kehle an der Spitze</th><td>2 %</td><td>64 %</td>", "Sie sind uneins.");
+  }
+
+  @Test
+  void aJointUnlikeAnyOtherIsNotSaidToBeAgreedOn() {
+    assertThat(pin7(html(differing(true), "en", LengthUnit.MM)))
+        .contains("The second reader knows nothing like this joint")
+        .doesNotContain("agree", "class=\"moved\"");
+  }
+
+  @Test
+  void measuresAloneShowNoSecondOpinion() {
+    String alone = html(ScoredRow.score(Opinions.MEASURES), "en", LengthUnit.MM);
+    assertThat(english()).contains("Two opinions");
+    assertThat(alone)
+        .contains("What was found")
+        .doesNotContain("Two opinions", "second reader", "<rect class=\"moved");
   }
 
   @Test

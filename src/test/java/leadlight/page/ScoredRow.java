@@ -11,6 +11,7 @@ import leadlight.grade.AcceptanceSet;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
+import leadlight.model.Opinions;
 import leadlight.model.PhotoInfo;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
@@ -27,7 +28,7 @@ final class ScoredRow {
 
   static final Connector CONNECTOR = ConnectorLibrary.builtIn().find("video-a-19-slots");
   private static final List<Photo> OPEN = new ArrayList<>();
-  static final ScoredPhoto SCORED = score();
+  static final ScoredPhoto SCORED = score(Opinions.BOTH);
 
   /** A name that tries to run, to break out of its place and to turn the text around. */
   static final String HOSTILE =
@@ -51,10 +52,11 @@ final class ScoredRow {
     return new PhotoReader().read(Path.of("sample-images/base-station-video-mixed.jpg"));
   }
 
-  private static ScoredPhoto score() {
+  static ScoredPhoto score(Opinions opinions) {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
     Settings settings =
-        new Settings(CONNECTOR.rowSpec(0, OptionalInt.empty()), 2, limits.id(), Optional.empty());
+        new Settings(
+            CONNECTOR.rowSpec(0, OptionalInt.empty()), 2, limits.id(), Optional.empty(), opinions);
     try (Photo photo = read()) {
       return new PhotoScorer(settings, limits).score(photo);
     }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.data.DataFile;
 import leadlight.model.FindingKind;
+import leadlight.model.Opinions;
 import leadlight.model.RowHint;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
@@ -51,6 +52,34 @@ class JsonReportTest {
     assertThat(errors(json)).isEmpty();
     assertThat(new ObjectMapper().readTree(json).at("/settings/pointed_at/y_px").asDouble())
         .isEqualTo(20.5);
+  }
+
+  @Test
+  void both_opinions_and_what_moved_the_reader_are_told() throws IOException {
+    ScoredPhoto scored = Scenes.scored("dev-012");
+    String json = json(Scenes.read(scored));
+    assertThat(errors(json)).isEmpty();
+    JsonNode report = new ObjectMapper().readTree(json);
+    assertThat(report.at("/settings/reader").asText()).isEqualTo(Scenes.CONTEXT.reader());
+    JsonNode opinions = report.at("/joints/0/opinions");
+    assertThat(opinions.at("/measures/no_fillet").asDouble()).isEqualTo(0.02);
+    assertThat(opinions.at("/reader/no_fillet").asDouble()).isEqualTo(0.64);
+    assertThat(opinions.at("/reader_moved_by/y0_pitch").asDouble()).isEqualTo(-0.75);
+    assertThat(opinions.at("/strangeness").asDouble()).isEqualTo(0.125);
+  }
+
+  @Test
+  void measures_alone_name_no_reader_and_no_opinions() throws IOException {
+    ScoredPhoto scored = Scenes.scored("dev-012");
+    Settings s = scored.settings();
+    Settings alone =
+        new Settings(s.row(), 2, s.acceptanceSet(), Optional.empty(), Opinions.MEASURES);
+    String json = json(Scenes.photo(scored.photo(), alone, scored.row(), scored.joints()));
+    assertThat(errors(json)).isEmpty();
+    JsonNode report = new ObjectMapper().readTree(json);
+    assertThat(report.at("/settings/opinions").asText()).isEqualTo("measures");
+    assertThat(report.at("/settings").has("reader")).isFalse();
+    assertThat(report.at("/joints/0").has("opinions")).isFalse();
   }
 
   @Test

@@ -22,11 +22,14 @@ import leadlight.model.Measure;
 import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
+import leadlight.model.Reading;
+import leadlight.model.Region;
 import leadlight.model.RowCandidate;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
+import leadlight.model.SolderChances;
 import leadlight.model.Unit;
 import leadlight.model.Verdict;
 import leadlight.vision.Canvas;
@@ -120,6 +123,34 @@ final class Scenes {
     }
     return photo(
         photo, new Settings(spec, 2, "ipc-a-610", Optional.empty()), found(spec, leads), joints);
+  }
+
+  /** The same with two opinions on each joint that differ. */
+  static ScoredPhoto read(ScoredPhoto scored) {
+    SolderChances measures = new SolderChances(0, 0.02, 0.5, 0, 0, 0);
+    Reading reading =
+        new Reading(
+            new SolderChances(0, 0.64, 0.5, 0, 0, 0),
+            0.125,
+            false,
+            Optional.of(new Region(-0.5, -0.75, 0.5, 0.25)));
+    List<GradedJoint> joints =
+        scored.joints().stream()
+            .map(
+                graded ->
+                    new GradedJoint(
+                        new Joint(
+                            graded.joint().lead(),
+                            graded.joint().measures(),
+                            graded.joint().evidence(),
+                            graded.joint().unfitBecause(),
+                            Optional.of(measures),
+                            Optional.of(reading)),
+                        graded.verdict(),
+                        graded.findings(),
+                        graded.unjudgedBecause()))
+            .toList();
+    return photo(scored.photo(), scored.settings(), scored.row(), joints);
   }
 
   static ScoredPhoto withoutRow(String id) {

@@ -69,6 +69,14 @@ class MessagesTest {
     assertThat(missing).isEmpty();
   }
 
+  @Test
+  void aSentenceWithNumbersIsTranslatedWithItsNumbers() {
+    assertThat(german.data("glare burns out 42.5 % of the joint; dim or turn the lamp"))
+        .isEqualTo("Blendung überstrahlt 42,5 % der Lötstelle; Lampe dimmen oder drehen");
+    assertThat(english.data("glare burns out 42.5 % of the joint; dim or turn the lamp"))
+        .isEqualTo("glare burns out 42.5 % of the joint; dim or turn the lamp");
+  }
+
   private static Set<String> sentences() throws IOException {
     ObjectMapper json = new ObjectMapper();
     Set<String> sentences = new TreeSet<>();

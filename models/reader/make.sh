@@ -1,11 +1,14 @@
 #!/bin/sh
-# Trains the second reader from nothing, on a machine with a JDK, Python with PyTorch, and best a GPU:
+# Trains the second reader from nothing, on a machine with a JDK, Maven, Python, and best a GPU:
 #
 #     models/reader/make.sh [WORK] [pictures|train|all]
 #
 # Pictures are drawn by the program itself, from seeds, so they are the same anywhere. BENCHMARK is a
 # folder of pictures with truth in the style of benchmark/more, REAL one of annotated photos; a set
-# that is not there is left out. PARTS processes work side by side.
+# that is not there is left out. PARTS processes work side by side, with two threads each. Python needs
+# PyTorch, onnx, numpy, pandas and OpenCV. Networks land in WORK/first and WORK/again (trained twice, as
+# proof; bytes that differ are named at the end), the weights of both opinions in WORK/opinions.json.
+# To use them: copy WORK/first/reader.onnx and reader.json here and opinions.json to models/grade.
 set -eu
 cd "$(dirname "$0")/../.."
 WORK=${1:-/tmp/leadlight-reader}
@@ -19,6 +22,7 @@ PARTS=${PARTS:-$((CORES / 2 > 0 ? CORES / 2 : 1))}
 FIT=${FIT:-3200}
 CALIBRATE=${CALIBRATE:-320}
 KEEP=${KEEP:-560}
+STEPS=${STEPS:-9500}
 
 mkdir -p "$WORK"
 
@@ -40,6 +44,12 @@ draw() {
     part=$((part + 1))
   done
   wait
+  for part in "$WORK/$1"/*; do
+    if [ ! -s "$WORK/patches/$1/$(basename "$part")/joints.bin" ]; then
+      echo "no patches of $part; see $WORK/log-$1-$(basename "$part")" >&2
+      exit 1
+    fi
+  done
 }
 
 # Pictures that the program did not draw.
@@ -56,6 +66,7 @@ given() {
 
 pictures() {
   mkdir -p "$WORK/patches"
+  "$RUN" --version # builds the program once, before many start it
   given >"$WORK/log-given" 2>&1 &
   draw calibrate 202 "$CALIBRATE" models/scene/mix-range.json
   draw keep 303 "$KEEP" models/scene/mix-range.json
@@ -66,7 +77,8 @@ pictures() {
 train() {
   out=$1
   shift
-  set -- "$@" --out "$WORK/$out"
+  set -- "$@" --out "$WORK/$out" --steps "$STEPS" --source "models/reader/make.sh: $FIT scenes of \
+mix-learn, seed 101, each once more varied; scales from $CALIBRATE of mix-range, seed 202; $STEPS steps"
   for part in "$WORK"/patches/fit/* "$WORK"/patches/varied/*; do
     set -- "$@" --fit "scenes=$part"
   done
@@ -84,15 +96,20 @@ train() {
   "$PYTHON" models/reader/train.py "$@"
 }
 
+twice() {
+  train first
+  train again
+  cmp "$WORK/first/reader.onnx" "$WORK/again/reader.onnx" || echo "compare the two figures.json" >&2
+  "$PYTHON" models/reader/weigh.py --out "$WORK/opinions.json" \
+    --source "models/reader/weigh.py on $CALIBRATE pictures of mix-range, seed 202" \
+    --fit "$WORK/first/read-calibrate.csv" --test "keep=$WORK/first/read-keep.csv"
+}
+
 case $STEP in
 pictures) pictures ;;
-train)
-  train first
-  train again
-  ;;
+train) twice ;;
 *)
   pictures
-  train first
-  train again
+  twice
   ;;
 esac

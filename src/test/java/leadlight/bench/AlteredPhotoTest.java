@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import leadlight.model.GradedJoint;
+import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
 import leadlight.trial.PhotoOutcome;
@@ -30,7 +31,7 @@ class AlteredPhotoTest {
             .filter(one -> one.file().getFileName().toString().equals(sample + ".jpg"))
             .findFirst()
             .orElseThrow();
-    return AlteredTrial.run(photo, alteration, scratch);
+    return AlteredTrial.run(photo, alteration, Opinions.BOTH, scratch);
   }
 
   @ParameterizedTest

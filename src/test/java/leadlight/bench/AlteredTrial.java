@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
@@ -34,7 +35,8 @@ final class AlteredTrial {
 
   private AlteredTrial() {}
 
-  static Result run(TrialPhoto trial, Alteration alteration, Path scratch) throws IOException {
+  static Result run(TrialPhoto trial, Alteration alteration, Opinions opinions, Path scratch)
+      throws IOException {
     PhotoTruth truth = trial.truth().orElseThrow();
     Path file = Files.createTempFile(scratch, "altered-", ".png");
     // Reading once by Leadlight has the native library loaded in Leadlight's own way.
@@ -45,18 +47,18 @@ final class AlteredTrial {
     picture.release();
     altered.picture().release();
     try (Photo photo = new PhotoReader().read(file)) {
-      ScoredPhoto scored = scorer(truth).score(photo);
+      ScoredPhoto scored = scorer(truth, opinions).score(photo);
       return new Result(Comparison.of(altered.truth(), scored), scored);
     } finally {
       Files.delete(file);
     }
   }
 
-  private static PhotoScorer scorer(PhotoTruth truth) {
+  private static PhotoScorer scorer(PhotoTruth truth, Opinions opinions) {
     RowSpec row =
         RowSpec.plain(
             truth.leads(), truth.pitchMm(), OptionalDouble.empty(), OptionalDouble.empty());
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    return new PhotoScorer(new Settings(row, 2, limits.id(), Optional.empty()), limits);
+    return new PhotoScorer(new Settings(row, 2, limits.id(), Optional.empty(), opinions), limits);
   }
 }

@@ -11,10 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import leadlight.model.GradedJoint;
+import leadlight.model.Opinions;
+import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
-import leadlight.trial.JointOutcome;
-import leadlight.trial.PhotoOutcome;
 import leadlight.trial.Rate;
 import leadlight.trial.RowTally;
 import leadlight.trial.Tally;
@@ -37,13 +37,15 @@ public final class FitnessCases {
       # What is done with unfit photos
 
       Made by `leadlight.bench.FitnessCases` (its javadoc has the command); do not edit by hand. Each
-      line: the same %d pictures with truth, altered. Missed: of defects. False calls: of acceptable
-      joints; an acceptable joint that was covered on purpose and is called a defect counts as one.
-      Unjudged: of all counted joints of found rows. A row of which leads were cut off is right if it
-      is not found.
+      line: the same %d pictures with truth, altered. Before the semicolon: measures and second reader
+      together, as usual; behind it: the measures alone (`--no-reader`). Rows: right, not found, wrong.
+      Missed: of defects. False calls: of acceptable joints; an acceptable joint that was covered on
+      purpose and is called a defect counts as one. Unjudged: of all counted joints of found rows;
+      unlike: of all joints of found rows, those called unlike known joints, which are unjudged. A row
+      of which leads were cut off is right if it is not found.
 
-      | what was done | rows right | not found | wrong | missed | false calls | unjudged | said most often |
-      |---|---|---|---|---|---|---|---|
+      | what was done | rows | missed | false calls | unjudged | unlike | said most often |
+      |---|---|---|---|---|---|---|
       """;
 
   private FitnessCases() {}
@@ -64,37 +66,66 @@ public final class FitnessCases {
 
   private static String line(Alteration alteration, List<TrialPhoto> photos, Path scratch)
       throws IOException {
-    List<PhotoOutcome> outcomes = new ArrayList<>();
-    Map<String, Integer> said = new LinkedHashMap<>();
-    for (TrialPhoto photo : photos) {
-      AlteredTrial.Result result = AlteredTrial.run(photo, alteration, scratch);
-      outcomes.add(result.outcome());
-      sentence(result.scored()).ifPresent(text -> said.merge(text, 1, Integer::sum));
-    }
-    RowTally rows = RowTally.of(outcomes.stream().map(PhotoOutcome::row).toList());
-    List<JointOutcome> joints =
-        outcomes.stream().flatMap(outcome -> outcome.joints().stream()).toList();
-    Tally tally = Tally.of(joints);
+    List<AlteredTrial.Result> both = run(alteration, photos, Opinions.BOTH, scratch);
+    List<AlteredTrial.Result> alone = run(alteration, photos, Opinions.MEASURES, scratch);
+    Tally tally = tally(both);
+    Tally aloneTally = tally(alone);
     return String.format(
         Locale.ROOT,
-        "| %s | %d | %d | %d | %s | %s | %s | %s |",
+        "| %s | %s; %s | %s; %s | %s; %s | %s; %s | %d | %s |",
         alteration.name(),
-        rows.right().count(),
-        rows.notFound().count(),
-        rows.wrong().count(),
+        rows(both),
+        rows(alone),
         rate(tally.missed()),
+        rate(aloneTally.missed()),
         rate(tally.falseCalls()),
+        rate(aloneTally.falseCalls()),
         rate(tally.unjudged()),
-        said.entrySet().stream()
-            .max(Map.Entry.comparingByValue())
-            .map(most -> most.getValue() + " times: " + most.getKey())
-            .orElse(""));
+        rate(aloneTally.unjudged()),
+        both.stream().mapToLong(result -> unlike(result.scored())).sum(),
+        mostSaid(both));
+  }
+
+  private static List<AlteredTrial.Result> run(
+      Alteration alteration, List<TrialPhoto> photos, Opinions opinions, Path scratch)
+      throws IOException {
+    List<AlteredTrial.Result> results = new ArrayList<>();
+    for (TrialPhoto photo : photos) {
+      results.add(AlteredTrial.run(photo, alteration, opinions, scratch));
+    }
+    return results;
+  }
+
+  private static String rows(List<AlteredTrial.Result> results) {
+    RowTally rows = RowTally.of(results.stream().map(result -> result.outcome().row()).toList());
+    return "%d, %d, %d"
+        .formatted(rows.right().count(), rows.notFound().count(), rows.wrong().count());
+  }
+
+  private static Tally tally(List<AlteredTrial.Result> results) {
+    return Tally.of(
+        results.stream().flatMap(result -> result.outcome().joints().stream()).toList());
+  }
+
+  private static long unlike(ScoredPhoto scored) {
+    return scored.joints().stream()
+        .filter(joint -> joint.joint().byReader().map(Reading::unlike).orElse(false))
+        .count();
   }
 
   private static String rate(Rate rate) {
-    return rate.of() == 0
-        ? "-"
-        : String.format(Locale.ROOT, "%d/%d %.1f %%", rate.count(), rate.of(), 100 * rate.share());
+    return rate.of() == 0 ? "-" : String.format(Locale.ROOT, "%d/%d", rate.count(), rate.of());
+  }
+
+  private static String mostSaid(List<AlteredTrial.Result> results) {
+    Map<String, Integer> said = new LinkedHashMap<>();
+    for (AlteredTrial.Result result : results) {
+      sentence(result.scored()).ifPresent(text -> said.merge(text, 1, Integer::sum));
+    }
+    return said.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(most -> most.getValue() + " times: " + most.getKey())
+        .orElse("");
   }
 
   /** The first thing that a user reads on the photo, with its numbers left out. */

@@ -2,6 +2,8 @@ package leadlight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +13,7 @@ import java.util.stream.Stream;
 import leadlight.record.JobRecord;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
+import leadlight.record.Stage;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -102,6 +105,42 @@ class BatchCommandTest {
     assertThat(batch("--again").out()).startsWith("2 photos: 2 scored");
     assertThat(recorded()).hasSize(6);
     assertThat(runs()).as("nothing is overwritten").hasSize(4);
+  }
+
+  @Test
+  void bothOpinionsAreRecordedShownAndExportedUnlessMeasuresAloneAreAskedFor() throws IOException {
+    batch();
+    batch("--no-reader");
+    List<Scoring> bad =
+        recorded().stream().filter(s -> s.subject().stage() == Stage.AS_RECEIVED).toList();
+
+    assertThat(bad)
+        .extracting(scoring -> scoring.method().reader().isPresent())
+        .containsExactly(true, false);
+    assertThat(record("show", bad.get(0).id()).out())
+        .containsPattern("defect open\n +measures / second reader: .*no fillet \\d+ % / \\d+ %");
+    assertThat(record("show", bad.get(1).id()).out())
+        .contains("defect open")
+        .doesNotContain("second reader");
+    Path csv = folder.resolve("all.csv");
+    record("export", csv);
+    try (CsvReader<NamedCsvRecord> lines = CsvReader.builder().ofNamedCsvRecord(csv)) {
+      assertThat(lines)
+          .hasSize(4 * 19)
+          .allSatisfy(
+              line ->
+                  assertThat(line.getField("reader_no_fillet").isEmpty())
+                      .isEqualTo(line.getField("reader").isEmpty()))
+          .allSatisfy(line -> assertThat(line.getField("measures_no_fillet")).isNotEmpty());
+    }
+  }
+
+  private Run record(Object... what) {
+    Stream<Object> all = Stream.of("record");
+    return Run.of(
+        Stream.of(all, Stream.of(what), Stream.of("--record", folder.resolve("record")))
+            .flatMap(part -> part)
+            .toArray());
   }
 
   @Test

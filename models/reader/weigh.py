@@ -40,6 +40,18 @@ def asked(table, name):
     return right, table[name].astype(str).str.lower() == "true"
 
 
+def read(file):
+    """A table of train.py, in which both joints of a gap have the greater of its two chances."""
+    table = pd.read_csv(file, keep_default_na=False)
+    after, before = table.r_bridge_after.values.copy(), table.r_bridge_before.values.copy()
+    same = (table.photo.values[1:] == table.photo.values[:-1]) & (
+        table.pin.values[1:] == table.pin.values[:-1] + 1)
+    both = np.maximum(after[:-1], before[1:])
+    table["r_bridge_after"] = np.append(np.where(same, both, after[:-1]), after[-1])
+    table["r_bridge_before"] = np.insert(np.where(same, both, before[1:]), 0, before[0])
+    return table
+
+
 def gathered(tables, names):
     measures, reader, truth = [], [], []
     for table in tables:
@@ -92,7 +104,7 @@ def main():
     parser.add_argument("--fit", action="append", required=True)
     parser.add_argument("--test", action="append", default=[])
     options = parser.parse_args()
-    tables = [pd.read_csv(file, keep_default_na=False) for file in options.fit]
+    tables = [read(file) for file in options.fit]
     fitted = {q: weights(*gathered(tables, names)) for q, names in QUESTIONS.items()}
     result = {"source": options.source}
     for question, w in fitted.items():
@@ -103,7 +115,7 @@ def main():
         file.write("\n")
     print(json.dumps(result))
     for name, path in (t.split("=", 1) for t in options.test):
-        table = pd.read_csv(path, keep_default_na=False)
+        table = read(path)
         right = table.row.str.upper() == "RIGHT"
         bad, good = right & (table.class2 == "defect"), right & (table.class2 == "acceptable")
         by_eye = right & (table.condition == "by-eye") & (pd.to_numeric(table.pitch_px) >= 15)

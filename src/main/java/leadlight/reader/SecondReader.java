@@ -62,12 +62,38 @@ public final class SecondReader {
     float[] shown = shown(row);
     float[][] scores = run(shown, row);
     int each = shown.length / scores.length;
+    List<SolderChances> chances = gapsAsOne(scores);
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < scores.length; i++) {
       float[] own = Arrays.copyOfRange(shown, i * each, (i + 1) * each);
-      readings.add(reading(scores[i], own, row));
+      readings.add(reading(scores[i], chances.get(i), own, row));
     }
     return readings;
+  }
+
+  /**
+   * A gap is seen in the pictures of both its joints. The greater of the two chances counts for
+   * both: a bridge missed is worse than one looked at in vain (on 560 scenes not learned from it
+   * leaves 8 of 274 bridges below a chance of 0.15 instead of 12).
+   */
+  private List<SolderChances> gapsAsOne(float[][] scores) {
+    List<SolderChances> own =
+        Arrays.stream(scores).map(score -> file.scales().chances(score)).toList();
+    List<SolderChances> joined = new ArrayList<>();
+    for (int i = 0; i < own.size(); i++) {
+      SolderChances it = own.get(i);
+      double before = i == 0 ? 0 : own.get(i - 1).bridgeAfter();
+      double after = i == own.size() - 1 ? 0 : own.get(i + 1).bridgeBefore();
+      joined.add(
+          new SolderChances(
+              it.missing(),
+              it.unwetted(),
+              it.open(),
+              it.excess(),
+              Math.max(before, it.bridgeBefore()),
+              Math.max(after, it.bridgeAfter())));
+    }
+    return joined;
   }
 
   /**
@@ -111,8 +137,7 @@ public final class SecondReader {
     return at;
   }
 
-  private Reading reading(float[] score, float[] shown, RowPictures row) {
-    SolderChances chances = file.scales().chances(score);
+  private Reading reading(float[] score, SolderChances chances, float[] shown, RowPictures row) {
     double strangeness = ReaderFile.logistic(score[STRANGE]);
     return new Reading(
         chances,

@@ -72,8 +72,20 @@ class SecondReaderTest {
             List.of(row.joints().get(3)),
             row.typical());
 
-    assertThat(SecondReader.builtIn().read(alone).get(0))
-        .isEqualTo(SecondReader.builtIn().read(row).get(3));
+    Reading byItself = SecondReader.builtIn().read(alone).get(0);
+    Reading amongOthers = SecondReader.builtIn().read(row).get(3);
+    assertThat(byItself.strangeness()).isEqualTo(amongOthers.strangeness());
+    assertThat(byItself.chances().unwetted()).isEqualTo(amongOthers.chances().unwetted());
+  }
+
+  @Test
+  void bothJointsOfAGapHaveItsOneChance() {
+    List<Reading> readings = SecondReader.builtIn().read(sample());
+
+    for (int i = 1; i < readings.size(); i++) {
+      assertThat(readings.get(i).chances().bridgeBefore())
+          .isEqualTo(readings.get(i - 1).chances().bridgeAfter());
+    }
   }
 
   @Test

@@ -87,7 +87,7 @@ def main(folder):
     for picture in (folder / "day").glob("*.jpg"):
         (day / picture.name).write_bytes(picture.read_bytes())
     with open("demo/day/day.csv", "w", newline="") as table:
-        writer = csv.writer(table)
+        writer = csv.writer(table, lineterminator="\n")
         writer.writerow(["photo", "job", "board", "stage", "connector", "leads", "class"])
         writer.writerows(lines)
     print(len(lines), "photos of", len(JOBS), "jobs in demo/day")

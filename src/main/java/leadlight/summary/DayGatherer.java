@@ -98,7 +98,7 @@ public final class DayGatherer {
     return reason
         .replaceAll("\\s*\\([^)]*\\)", "")
         .replaceAll(":.*", "")
-        .replaceAll(" -?[0-9.]+ mm(?= against)", "")
+        .replaceAll("( of)? -?[0-9.]+ mm(?= against| cannot)", "")
         .replaceAll("to pin [0-9]+", "to a neighbour")
         .strip();
   }

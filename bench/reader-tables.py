@@ -58,12 +58,23 @@ def log_odds(chance):
     return np.clip(np.log(inside / (1 - inside)), -SUREST, SUREST)
 
 
+def gaps_as_one(table):
+    """The greater chance of a gap's two joints counts for both, as in leadlight.reader."""
+    after, before = table.r_bridge_after.values, table.r_bridge_before.values
+    same = ((table.photo.values[1:] == table.photo.values[:-1])
+            & (table.pin.values[1:] == table.pin.values[:-1] + 1))
+    gap = np.maximum(after[:-1], before[1:])
+    table["r_bridge_after"] = np.append(np.where(same, gap, after[:-1]), after[-1:])
+    table["r_bridge_before"] = np.insert(np.where(same, gap, before[1:]), 0, before[:1])
+
+
 def read(path):
     """Joints of right rows, with both opinions' chance of each question."""
     table = pd.read_csv(path, keep_default_na=False)
     table = table[table.row.str.upper() == "RIGHT"].reset_index(drop=True)
     for key in ("pitch_px", "edge_blur_px"):
         table[key] = pd.to_numeric(table[key], errors="coerce")
+    gaps_as_one(table)
     first, last = (table.groupby("photo").pin.transform(end) for end in ("min", "max"))
     for of in ("m_", "r_"):  # a joint at the end has one gap
         table.loc[table.pin == first, of + "bridge_before"] = 0.0

@@ -47,7 +47,9 @@ final class RowCheck {
    * @param likeBelow below it a row may be meant
    * @param searchFrom confidence from which the surroundings of a row are searched
    * @param oddOfMiddle an end joint that many times as strange as the row's middle one is odd
-   * @param jointTo up to here a place beyond an end may hold a joint of the row
+   * @param jointOfMiddle a place beyond an end that is at most so many times as strange holds a
+   *     joint
+   * @param missingTo and up to here its lead may be missing
    * @param mostSteps most leads that a row is moved along
    * @param takenTo up to here another row is taken in its stead
    */
@@ -57,6 +59,7 @@ final class RowCheck {
       @JsonProperty(required = true) Border searchFrom,
       @JsonProperty(required = true) Border oddOfMiddle,
       @JsonProperty(required = true) Border jointTo,
+      @JsonProperty(required = true) Border missingTo,
       @JsonProperty(required = true) int mostSteps,
       @JsonProperty(required = true) Border takenTo) {
 
@@ -144,7 +147,8 @@ final class RowCheck {
 
   /**
    * The row counted from its true first lead. Where a row is found one lead off, its end joint lies
-   * on bare board and looks odd, and one pitch beyond the other end lies a joint like the rest.
+   * on bare board and alone looks odd, and one pitch beyond the other end lies a joint like the
+   * rest.
    */
   RowOutcome.Found inStep(Photo photo, RowOutcome.Found row) {
     RowOutcome.Found now = row;
@@ -153,7 +157,9 @@ final class RowCheck {
       int last = strangeness.length - 1;
       int pins = strangeness[last] > strangeness[0] ? -1 : 1;
       double odd = strangeness[pins < 0 ? last : 0];
-      if (odd < limits.oddOfMiddle().value() * middle(strangeness)) {
+      double inner = strangeness[pins < 0 ? last - 1 : 1];
+      double oddFrom = limits.oddOfMiddle().value() * middle(strangeness);
+      if (odd < oddFrom || inner >= oddFrom) {
         return now;
       }
       RowOutcome.Found moved = MovedRow.byPins(now, pins);
@@ -161,7 +167,7 @@ final class RowCheck {
       SecondReader.Glance beyond = there.get(pins < 0 ? 0 : last);
       boolean joint =
           beyond.strangeness() < Math.min(limits.jointTo().value(), odd / 2)
-              && beyond.missing() < limits.likeBelow().value();
+              && beyond.missing() < limits.missingTo().value();
       if (!joint) {
         return now;
       }

@@ -91,7 +91,8 @@ final class MovedRow {
         end.uAlongPx());
   }
 
-  private static Lead renumbered(int pin, Lead lead) {
+  /** The lead under another number. */
+  static Lead renumbered(int pin, Lead lead) {
     return new Lead(
         pin,
         lead.toePx(),
@@ -103,7 +104,8 @@ final class MovedRow {
         lead.uAlongPx());
   }
 
-  private static RowOutcome.Found with(RowOutcome.Found row, Homography mmToPx, List<Lead> leads) {
+  /** The row with other leads. */
+  static RowOutcome.Found with(RowOutcome.Found row, Homography mmToPx, List<Lead> leads) {
     return new RowOutcome.Found(
         mmToPx,
         leads,

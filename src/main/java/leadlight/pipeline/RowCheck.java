@@ -2,6 +2,7 @@ package leadlight.pipeline;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import leadlight.data.DataFile;
@@ -9,6 +10,7 @@ import leadlight.joint.JointMeter;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
 import leadlight.model.Settings;
 import leadlight.photo.Photo;
 import leadlight.reader.SecondReader;
@@ -46,6 +48,7 @@ final class RowCheck {
    * @param doubtFrom from here on a found row is doubted
    * @param likeBelow below it a row may be meant
    * @param searchFrom confidence from which the surroundings of a row are searched
+   * @param mostSearched how many rows' surroundings are searched at most
    * @param oddOfMiddle an end joint that many times as strange as the row's middle one is odd
    * @param jointOfMiddle a place beyond an end that is at most so many times as strange holds a
    *     joint
@@ -57,6 +60,7 @@ final class RowCheck {
       @JsonProperty(required = true) Border doubtFrom,
       @JsonProperty(required = true) Border likeBelow,
       @JsonProperty(required = true) Border searchFrom,
+      @JsonProperty(required = true) int mostSearched,
       @JsonProperty(required = true) Border oddOfMiddle,
       @JsonProperty(required = true) Border jointTo,
       @JsonProperty(required = true) Border missingTo,
@@ -90,7 +94,7 @@ final class RowCheck {
             .map(possible -> looked(photo, possible))
             .toList();
     return theOne(rows)
-        .or(() -> theOne(rows.stream().map(row -> nearby(photo, row)).toList()))
+        .or(() -> theOne(searched(photo, rows)))
         .map(looked -> (RowOutcome) looked.row())
         .orElse(
             doubted instanceof RowOutcome.NotFound
@@ -101,37 +105,65 @@ final class RowCheck {
   /** The only one that may be meant, if it clearly shows joints. */
   private Optional<Looked> theOne(List<Looked> rows) {
     List<Looked> like =
-        rows.stream().filter(looked -> looked.strangeness() < limits.likeBelow().value()).toList();
-    return like.size() == 1 && like.get(0).strangeness() <= limits.takenTo().value()
+        rows.stream()
+            .filter(looked -> looked.strangeness() < limits.likeBelow().value())
+            .sorted(Comparator.comparingDouble(Looked::strangeness))
+            .toList();
+    boolean one = like.stream().allMatch(looked -> samePlace(looked.row(), like.get(0).row()));
+    return !like.isEmpty() && one && like.get(0).strangeness() <= limits.takenTo().value()
         ? Optional.of(like.get(0))
         : Optional.empty();
   }
 
-  /** The least strange row among those a little aside, nearer to the body, or farther from it. */
-  private Looked nearby(Photo photo, Looked from) {
-    if (from.row().confidence() < limits.searchFrom().value()) {
-      return from;
-    }
-    Looked best = from;
+  private static boolean samePlace(RowOutcome.Found a, RowOutcome.Found b) {
+    int last = a.leads().size() - 1;
+    double near = SAME_WITHIN * b.pitchPx();
+    return a.leads().get(0).toePx().distanceTo(b.leads().get(0).toePx()) < near
+        && a.leads().get(last).toePx().distanceTo(b.leads().get(last).toePx()) < near;
+  }
+
+  /** The likeliest rows, each where its surroundings look least strange. */
+  private List<Looked> searched(Photo photo, List<Looked> rows) {
+    return rows.stream()
+        .filter(looked -> looked.row().confidence() >= limits.searchFrom().value())
+        .sorted(Comparator.comparingDouble(Looked::strangeness))
+        .limit(limits.mostSearched())
+        .map(looked -> nearby(photo, looked.row()))
+        .toList();
+  }
+
+  /** The row moved a little aside, nearer to the body, or farther from it. */
+  private Looked nearby(Photo photo, RowOutcome.Found row) {
+    RowSample sample = RowSample.of(settings.row(), row);
+    double least = Double.POSITIVE_INFINITY;
+    RowOutcome.Found best = row;
     for (int u = -1; u <= 1; u++) {
       for (int v = -STEPS_ALONG; v <= STEPS_ALONG; v++) {
-        Looked other = looked(photo, MovedRow.by(from.row(), u * STEP_ACROSS, v * STEP_ALONG));
-        best = other.strangeness() < best.strangeness() ? other : best;
+        double du = u * STEP_ACROSS;
+        double dv = v * STEP_ALONG;
+        double strangeness =
+            middle(strangeness(photo, sample.spec(), MovedRow.by(sample.row(), du, dv)));
+        if (strangeness < least) {
+          least = strangeness;
+          best = MovedRow.by(row, du, dv);
+        }
       }
     }
-    return best;
+    return looked(photo, best);
   }
 
   private Looked looked(Photo photo, RowOutcome.Found row) {
-    return new Looked(row, middle(strangeness(photo, row)));
+    return new Looked(row, middle(strangeness(photo, settings.row(), row)));
   }
 
-  private double[] strangeness(Photo photo, RowOutcome.Found row) {
-    return glance(photo, row).stream().mapToDouble(SecondReader.Glance::strangeness).toArray();
+  private double[] strangeness(Photo photo, RowSpec spec, RowOutcome.Found row) {
+    return glance(photo, spec, row).stream()
+        .mapToDouble(SecondReader.Glance::strangeness)
+        .toArray();
   }
 
-  private List<SecondReader.Glance> glance(Photo photo, RowOutcome.Found row) {
-    return SecondReader.builtIn().glance(meter.pictures(photo.frame(), settings.row(), row));
+  private List<SecondReader.Glance> glance(Photo photo, RowSpec spec, RowOutcome.Found row) {
+    return SecondReader.builtIn().glance(meter.pictures(photo.frame(), spec, row));
   }
 
   /** Whether an end of an evenly pitched row looks odd. */
@@ -152,7 +184,7 @@ final class RowCheck {
    */
   RowOutcome.Found inStep(Photo photo, RowOutcome.Found row) {
     RowOutcome.Found now = row;
-    double[] strangeness = strangeness(photo, row);
+    double[] strangeness = strangeness(photo, settings.row(), row);
     for (int step = 0; step < limits.mostSteps(); step++) {
       int last = strangeness.length - 1;
       int pins = strangeness[last] > strangeness[0] ? -1 : 1;
@@ -163,7 +195,7 @@ final class RowCheck {
         return now;
       }
       RowOutcome.Found moved = MovedRow.byPins(now, pins);
-      List<SecondReader.Glance> there = glance(photo, moved);
+      List<SecondReader.Glance> there = glance(photo, settings.row(), moved);
       SecondReader.Glance beyond = there.get(pins < 0 ? 0 : last);
       boolean joint =
           beyond.strangeness() < Math.min(limits.jointTo().value(), odd / 2)

@@ -2,6 +2,7 @@ package leadlight.grade;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
+import leadlight.data.Figure;
 
 /**
  * From which chance on a fault counts as seen, and from which as possible: {@code
@@ -19,8 +20,4 @@ record Decision(
   static Decision builtIn() {
     return DataFile.builtIn("grade/decision.json").read(Decision.class);
   }
-
-  /** A number and where it comes from. */
-  record Figure(
-      @JsonProperty(required = true) double value, @JsonProperty(required = true) String source) {}
 }

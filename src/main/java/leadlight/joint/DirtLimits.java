@@ -2,7 +2,7 @@ package leadlight.joint;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
-import leadlight.joint.FitnessLimits.Figure;
+import leadlight.data.Figure;
 
 /**
  * What counts as stain, spot, pit and turned lead: {@code models/joint/dirt.json}, which says of

@@ -2,6 +2,7 @@ package leadlight.joint;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
+import leadlight.data.Figure;
 
 /**
  * What a joint's picture must give before it is judged, and uncertainties that the measuring itself
@@ -29,8 +30,4 @@ record FitnessLimits(
   static FitnessLimits builtIn() {
     return DataFile.builtIn("joint/fitness.json").read(FitnessLimits.class);
   }
-
-  /** A number and where it comes from. */
-  record Figure(
-      @JsonProperty(required = true) double value, @JsonProperty(required = true) String source) {}
 }

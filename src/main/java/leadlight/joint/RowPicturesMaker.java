@@ -1,8 +1,9 @@
 package leadlight.joint;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import leadlight.model.RowPictures;
 
 /**
@@ -22,18 +23,17 @@ final class RowPicturesMaker {
   private static final int LIGHT_RANGE = 128;
   private static final int GREY = 128;
   private static final int COLOUR_RANGE = 192;
-  private static final int LEVELS = 256;
+  private static final int MOST = 255;
 
   private RowPicturesMaker() {}
 
   static RowPictures of(List<JointPatch> patches, RowLight light) {
+    List<float[]> lights = all(patches, JointPatch::landLight, light::levelled);
+    List<float[]> redGreens = all(patches, JointPatch::landRedGreen, light::scaled);
+    List<float[]> yellowBlues = all(patches, JointPatch::landYellowBlue, light::scaled);
     List<byte[]> joints = new ArrayList<>();
-    for (JointPatch patch : patches) {
-      byte[] picture = new byte[RowPictures.PLANES * WIDTH * HEIGHT];
-      put(light.levelled(patch.landLight()), DARK, LIGHT_RANGE, picture, 0);
-      put(light.scaled(patch.landRedGreen()), GREY, COLOUR_RANGE, picture, 1);
-      put(light.scaled(patch.landYellowBlue()), GREY, COLOUR_RANGE, picture, 2);
-      joints.add(picture);
+    for (int i = 0; i < patches.size(); i++) {
+      joints.add(picture(lights.get(i), redGreens.get(i), yellowBlues.get(i)));
     }
     return new RowPictures(
         WIDTH,
@@ -42,7 +42,22 @@ final class RowPicturesMaker {
         PatchGrid.Y_FROM,
         PatchGrid.DENSITY,
         joints,
-        typical(joints));
+        picture(Stats.middle(lights), Stats.middle(redGreens), Stats.middle(yellowBlues)));
+  }
+
+  private static List<float[]> all(
+      List<JointPatch> patches,
+      Function<JointPatch, float[]> plane,
+      UnaryOperator<float[]> levelled) {
+    return patches.stream().map(plane).map(levelled).toList();
+  }
+
+  private static byte[] picture(float[] light, float[] redGreen, float[] yellowBlue) {
+    byte[] picture = new byte[RowPictures.PLANES * WIDTH * HEIGHT];
+    put(light, DARK, LIGHT_RANGE, picture, 0);
+    put(redGreen, GREY, COLOUR_RANGE, picture, 1);
+    put(yellowBlue, GREY, COLOUR_RANGE, picture, 2);
+    return picture;
   }
 
   private static void put(float[] from, int zero, int range, byte[] to, int plane) {
@@ -50,27 +65,8 @@ final class RowPicturesMaker {
     for (int y = 0; y < HEIGHT; y++) {
       for (int x = 0; x < WIDTH; x++) {
         int level = Math.round(zero + range * from[y * PatchGrid.WIDTH + x]);
-        to[at++] = (byte) Math.max(0, Math.min(LEVELS - 1, level));
+        to[at++] = (byte) Math.max(0, Math.min(MOST, level));
       }
     }
-  }
-
-  /** The lower middle value of each place, by counting. */
-  private static byte[] typical(List<byte[]> joints) {
-    byte[] typical = new byte[joints.get(0).length];
-    int[] count = new int[LEVELS];
-    int below = (joints.size() - 1) / 2;
-    for (int i = 0; i < typical.length; i++) {
-      Arrays.fill(count, 0);
-      for (byte[] joint : joints) {
-        count[joint[i] & 0xff]++;
-      }
-      int level = 0;
-      for (int passed = count[0]; passed <= below; passed += count[level]) {
-        level++;
-      }
-      typical[i] = (byte) level;
-    }
-    return typical;
   }
 }

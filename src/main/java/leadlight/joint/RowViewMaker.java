@@ -94,17 +94,7 @@ final class RowViewMaker {
   }
 
   private float[] median(Function<JointPatch, float[]> plane) {
-    List<float[]> planes = row.patches().stream().map(plane).toList();
-    float[] median = new float[PatchGrid.WIDTH * PatchGrid.HEIGHT];
-    float[] pixel = new float[planes.size()];
-    for (int i = 0; i < median.length; i++) {
-      for (int k = 0; k < pixel.length; k++) {
-        pixel[k] = planes.get(k)[i];
-      }
-      Arrays.sort(pixel);
-      median[i] = pixel[pixel.length / 2];
-    }
-    return median;
+    return Stats.middle(row.patches().stream().map(plane).toList());
   }
 
   private static float level(float value) {

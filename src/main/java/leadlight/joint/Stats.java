@@ -1,6 +1,7 @@
 package leadlight.joint;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** Plain statistics of short arrays. */
 final class Stats {
@@ -22,6 +23,20 @@ final class Stats {
 
   static double median(double[] values) {
     return quantile(values, 0.5);
+  }
+
+  /** Place by place, the lower middle value of several planes. */
+  static float[] middle(List<float[]> planes) {
+    float[] middle = new float[planes.get(0).length];
+    float[] pixel = new float[planes.size()];
+    for (int i = 0; i < middle.length; i++) {
+      for (int k = 0; k < pixel.length; k++) {
+        pixel[k] = planes.get(k)[i];
+      }
+      Arrays.sort(pixel);
+      middle[i] = pixel[(pixel.length - 1) / 2];
+    }
+    return middle;
   }
 
   /** Median absolute deviation, scaled to a standard deviation. */

@@ -10,9 +10,6 @@ import leadlight.model.RowOutcome;
 /** A found row moved in its own frame. */
 final class MovedRow {
 
-  /** What a move by eye leaves open, standard uncertainty in pitches. */
-  private static final double LEFT_OPEN = 0.1;
-
   private MovedRow() {}
 
   /**
@@ -20,8 +17,9 @@ final class MovedRow {
    *
    * @param du pitches towards the last pin
    * @param dv pitches away from the body
+   * @param leavesOpen standard uncertainty of the move, pitches
    */
-  static RowOutcome.Found by(RowOutcome.Found row, double du, double dv) {
+  static RowOutcome.Found by(RowOutcome.Found row, double du, double dv, double leavesOpen) {
     int last = row.leads().size() - 1;
     PointPx a = row.leads().get(0).landToePx();
     PointPx b = row.leads().get(last).landToePx();
@@ -31,13 +29,12 @@ final class MovedRow {
     double length = middle.landHeelPx().distanceTo(middle.landToePx());
     double vx = (middle.landToePx().x() - middle.landHeelPx().x()) / length * row.pitchPx();
     double vy = (middle.landToePx().y() - middle.landHeelPx().y()) / length * row.pitchPx();
-    return shifted(row, du * ux + dv * vx, du * uy + dv * vy);
+    return shifted(row, du * ux + dv * vx, du * uy + dv * vy, leavesOpen * row.pitchPx());
   }
 
-  private static RowOutcome.Found shifted(RowOutcome.Found row, double dx, double dy) {
+  private static RowOutcome.Found shifted(RowOutcome.Found row, double dx, double dy, double open) {
     List<Lead> leads = new ArrayList<>();
     for (Lead lead : row.leads()) {
-      double open = LEFT_OPEN * row.pitchPx();
       leads.add(
           new Lead(
               lead.pin(),

@@ -39,12 +39,14 @@ public final class PhotoScorer {
   private final JointMeter meter = new JointMeter();
   private final Grader grader;
   private final RowCheck check;
+  private final PinCount count;
   private final Advice advice = Advice.builtIn();
 
   /** Takes what is asked for and the limits to judge by. */
   public PhotoScorer(Settings settings, AcceptanceSet limits) {
     this.settings = settings;
     this.check = new RowCheck(finder, meter, settings);
+    this.count = new PinCount(meter, settings);
     this.grader = new Grader(limits, settings.productClass(), settings.opinions());
   }
 
@@ -116,8 +118,8 @@ public final class PhotoScorer {
         row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
     boolean doubted = readings.isEmpty() || check.doubts(readings);
     ReadRow shown = doubted ? read(photo, check.better(photo, row.outcome())) : row;
-    if (shown.outcome() instanceof RowOutcome.Found found && check.mayBeOutOfStep(shown.joints())) {
-      RowOutcome.Found inStep = check.inStep(photo, found);
+    if (shown.outcome() instanceof RowOutcome.Found found && count.mayBeOut(shown.joints())) {
+      RowOutcome.Found inStep = count.inStep(photo, found);
       return inStep.equals(found) ? shown : read(photo, inStep);
     }
     return shown;

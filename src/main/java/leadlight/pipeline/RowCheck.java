@@ -1,13 +1,10 @@
 package leadlight.pipeline;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import leadlight.data.DataFile;
 import leadlight.joint.JointMeter;
-import leadlight.model.Joint;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
@@ -24,54 +21,13 @@ import leadlight.row.RowFinder;
 final class RowCheck {
 
   private static final String NO_JOINTS =
-      "what was found does not look like the joints of a row; point at the row with --near, or take the"
-          + " photo so that the row and the body's edge are sharp and evenly lit";
-
-  /** Steps of the search about a row, pitches: the reader knows joints that far off their place. */
-  private static final double STEP_ACROSS = 0.25;
-
-  private static final double STEP_ALONG = 0.3;
-
-  /** Two rows closer than this, pitches, are one; half a pitch is another. */
-  private static final double SAME_WITHIN = 0.45;
-
-  private static final int STEPS_ALONG = 3;
+      "what was found does not look like the joints of a row; point at the row, or take the photo"
+          + " so that the row and the body's edge are sharp and evenly lit";
 
   private final RowFinder finder;
   private final JointMeter meter;
   private final Settings settings;
-  private final Limits limits = DataFile.builtIn("reader/rows.json").read(Limits.class);
-
-  /**
-   * Borders of the middle strangeness of a row's joints.
-   *
-   * @param doubtFrom from here on a found row is doubted
-   * @param likeBelow below it a row may be meant
-   * @param searchFrom confidence from which the surroundings of a row are searched
-   * @param mostSearched how many rows' surroundings are searched at most
-   * @param oddOfMiddle an end joint that many times as strange as the row's middle one is odd
-   * @param jointOfMiddle a place beyond an end that is at most so many times as strange holds a
-   *     joint
-   * @param missingTo and up to here its lead may be missing
-   * @param mostSteps most leads that a row is moved along
-   * @param takenTo up to here another row is taken in its stead
-   */
-  record Limits(
-      @JsonProperty(required = true) Border doubtFrom,
-      @JsonProperty(required = true) Border likeBelow,
-      @JsonProperty(required = true) Border searchFrom,
-      @JsonProperty(required = true) int mostSearched,
-      @JsonProperty(required = true) Border oddOfMiddle,
-      @JsonProperty(required = true) Border jointTo,
-      @JsonProperty(required = true) Border missingTo,
-      @JsonProperty(required = true) int mostSteps,
-      @JsonProperty(required = true) Border takenTo) {
-
-    /** A number and where it comes from. */
-    record Border(
-        @JsonProperty(required = true) double value,
-        @JsonProperty(required = true) String source) {}
-  }
+  private final RowLimits limits = RowLimits.builtIn();
 
   private record Looked(RowOutcome.Found row, double strangeness) {}
 
@@ -115,9 +71,9 @@ final class RowCheck {
         : Optional.empty();
   }
 
-  private static boolean samePlace(RowOutcome.Found a, RowOutcome.Found b) {
+  private boolean samePlace(RowOutcome.Found a, RowOutcome.Found b) {
     int last = a.leads().size() - 1;
-    double near = SAME_WITHIN * b.pitchPx();
+    double near = limits.sameWithin().value() * b.pitchPx();
     return a.leads().get(0).toePx().distanceTo(b.leads().get(0).toePx()) < near
         && a.leads().get(last).toePx().distanceTo(b.leads().get(last).toePx()) < near;
   }
@@ -125,9 +81,9 @@ final class RowCheck {
   /** The likeliest rows, each where its surroundings look least strange. */
   private List<Looked> searched(Photo photo, List<Looked> rows) {
     return rows.stream()
-        .filter(looked -> looked.row().confidence() >= limits.searchFrom().value())
+        .filter(looked -> looked.row().confidence() >= limits.search().confidenceFrom())
         .sorted(Comparator.comparingDouble(Looked::strangeness))
-        .limit(limits.mostSearched())
+        .limit(limits.search().mostRows())
         .map(looked -> nearby(photo, looked.row()))
         .toList();
   }
@@ -137,15 +93,16 @@ final class RowCheck {
     RowSample sample = RowSample.of(settings.row(), row);
     double least = Double.POSITIVE_INFINITY;
     RowOutcome.Found best = row;
-    for (int u = -1; u <= 1; u++) {
-      for (int v = -STEPS_ALONG; v <= STEPS_ALONG; v++) {
-        double du = u * STEP_ACROSS;
-        double dv = v * STEP_ALONG;
+    RowLimits.Search search = limits.search();
+    for (int u = -search.stepsAcross(); u <= search.stepsAcross(); u++) {
+      for (int v = -search.stepsAlong(); v <= search.stepsAlong(); v++) {
+        double du = u * search.stepAcross();
+        double dv = v * search.stepAlong();
         double strangeness =
-            middle(strangeness(photo, sample.spec(), MovedRow.by(sample.row(), du, dv)));
+            middle(strangeness(photo, sample.spec(), MovedRow.by(sample.row(), du, dv, 0)));
         if (strangeness < least) {
           least = strangeness;
-          best = MovedRow.by(row, du, dv);
+          best = MovedRow.by(row, du, dv, search.leavesOpen());
         }
       }
     }
@@ -166,50 +123,7 @@ final class RowCheck {
     return SecondReader.builtIn().glance(meter.pictures(photo.frame(), spec, row));
   }
 
-  /** Whether an end of an evenly pitched row looks odd. */
-  boolean mayBeOutOfStep(List<Joint> joints) {
-    double[] strangeness =
-        joints.stream()
-            .mapToDouble(joint -> joint.byReader().orElseThrow().strangeness())
-            .toArray();
-    return settings.row().even()
-        && Math.max(strangeness[0], strangeness[strangeness.length - 1])
-            >= limits.oddOfMiddle().value() * middle(strangeness);
-  }
-
-  /**
-   * The row counted from its true first lead. Where a row is found one lead off, its end joint lies
-   * on bare board and alone looks odd, and one pitch beyond the other end lies a joint like the
-   * rest.
-   */
-  RowOutcome.Found inStep(Photo photo, RowOutcome.Found row) {
-    RowOutcome.Found now = row;
-    double[] strangeness = strangeness(photo, settings.row(), row);
-    for (int step = 0; step < limits.mostSteps(); step++) {
-      int last = strangeness.length - 1;
-      int pins = strangeness[last] > strangeness[0] ? -1 : 1;
-      double odd = strangeness[pins < 0 ? last : 0];
-      double inner = strangeness[pins < 0 ? last - 1 : 1];
-      double oddFrom = limits.oddOfMiddle().value() * middle(strangeness);
-      if (odd < oddFrom || inner >= oddFrom) {
-        return now;
-      }
-      RowOutcome.Found moved = MovedRow.byPins(now, pins);
-      List<SecondReader.Glance> there = glance(photo, settings.row(), moved);
-      SecondReader.Glance beyond = there.get(pins < 0 ? 0 : last);
-      boolean joint =
-          beyond.strangeness() < Math.min(limits.jointTo().value(), odd / 2)
-              && beyond.missing() < limits.missingTo().value();
-      if (!joint) {
-        return now;
-      }
-      now = moved;
-      strangeness = there.stream().mapToDouble(SecondReader.Glance::strangeness).toArray();
-    }
-    return now;
-  }
-
-  private static double middle(double[] strangeness) {
+  static double middle(double[] strangeness) {
     double[] sorted = strangeness.clone();
     Arrays.sort(sorted);
     return sorted[sorted.length / 2];

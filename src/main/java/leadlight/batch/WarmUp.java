@@ -37,7 +37,8 @@ final class WarmUp {
    * @param corner a folder for nothing else; made
    */
   void into(Path corner) {
-    Settings settings = new Settings(ROW, 2, setup.limits().id(), Optional.empty());
+    Settings settings =
+        new Settings(ROW, 2, setup.limits().id(), Optional.empty(), setup.opinions());
     PhotoScorer scorer = new PhotoScorer(settings, setup.limits());
     ReportWriter writer = new ReportWriter(setup.context(), setup.page());
     try (InputStream in = WarmUp.class.getResourceAsStream(PHOTO)) {

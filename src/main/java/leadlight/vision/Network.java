@@ -29,7 +29,7 @@ public final class Network {
     } catch (CvException e) {
       throw new IllegalArgumentException("the network cannot be read", e);
     } finally {
-      file.release();
+      MatScope.release(file);
     }
     if (net.empty()) {
       throw new IllegalArgumentException("the network holds no layers");

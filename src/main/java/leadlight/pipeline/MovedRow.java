@@ -51,9 +51,9 @@ final class MovedRow {
   }
 
   /**
-   * The row counted from another lead: each pin where its neighbour was, the end one beyond.
+   * The row counted from another lead: each pin where another was, the end ones beyond.
    *
-   * @param pins 1 towards the last pin, -1 towards the first
+   * @param pins more than 0 towards the last pin, less towards the first
    */
   static RowOutcome.Found byPins(RowOutcome.Found row, int pins) {
     List<Lead> leads = new ArrayList<>();
@@ -62,7 +62,7 @@ final class MovedRow {
       int from = i + pins;
       leads.add(
           from < 0 || from > last
-              ? renumbered(i + 1, beyond(row, pins))
+              ? renumbered(i + 1, beyond(row, from < 0 ? from : from - last))
               : renumbered(i + 1, row.leads().get(from)));
     }
     double pitchMm = row.pitchPx() / row.scalePxPerMm();
@@ -70,13 +70,14 @@ final class MovedRow {
     return with(row, row.mmToPx().after(shift), leads);
   }
 
-  /** The place one pitch beyond an end, as if a lead were there. */
-  static Lead beyond(RowOutcome.Found row, int pins) {
+  /** The place some pitches beyond an end, as if a lead were there. */
+  private static Lead beyond(RowOutcome.Found row, int pins) {
     int last = row.leads().size() - 1;
     Lead end = row.leads().get(pins > 0 ? last : 0);
     Lead inner = row.leads().get(pins > 0 ? last - 1 : 1);
-    double dx = end.landToePx().x() - inner.landToePx().x();
-    double dy = end.landToePx().y() - inner.landToePx().y();
+    int pitches = Math.abs(pins);
+    double dx = (end.landToePx().x() - inner.landToePx().x()) * pitches;
+    double dy = (end.landToePx().y() - inner.landToePx().y()) * pitches;
     return new Lead(
         end.pin(),
         moved(end.toePx(), dx, dy),

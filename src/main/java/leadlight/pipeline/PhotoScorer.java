@@ -26,6 +26,7 @@ import leadlight.photo.Photo;
 import leadlight.photo.PictureFacts;
 import leadlight.reader.SecondReader;
 import leadlight.row.RowFinder;
+import leadlight.row.RowSearch;
 
 /**
  * Scores photos by one set of settings. Holds no state of a photo: safe for use by several threads
@@ -45,18 +46,15 @@ public final class PhotoScorer {
   /** Takes what is asked for and the limits to judge by. */
   public PhotoScorer(Settings settings, AcceptanceSet limits) {
     this.settings = settings;
-    this.check = new RowCheck(finder, meter, settings);
-    this.count = new PinCount(meter, settings);
+    RowEye eye = new RowEye(meter, settings);
+    this.count = new PinCount(eye);
+    this.check = new RowCheck(eye, count);
     this.grader = new Grader(limits, settings.productClass(), settings.opinions());
   }
 
   /** Looks for the row, then scores its joints. */
   public ScoredPhoto score(Photo photo) {
-    return score(
-        photo,
-        () ->
-            checked(
-                photo, read(photo, finder.find(photo.frame(), settings.row(), settings.hint()))));
+    return score(photo, () -> found(photo));
   }
 
   /** Scores the joints of a row that is already known. */
@@ -109,20 +107,28 @@ public final class PhotoScorer {
     return new ReadRow(found, Optional.of(row.view()), joints);
   }
 
-  /** The row itself, or another that shows joints where this one does not. */
-  private ReadRow checked(Photo photo, ReadRow row) {
-    if (settings.opinions() == Opinions.MEASURES) {
-      return row;
+  /** The row that seems meant, or another that shows joints where that one does not. */
+  private ReadRow found(Photo photo) {
+    try (RowSearch search = finder.search(photo.frame(), settings.row(), settings.hint())) {
+      ReadRow row = read(photo, search.outcome());
+      if (settings.opinions() == Opinions.MEASURES) {
+        return row;
+      }
+      List<Reading> readings =
+          row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
+      return inStep(
+          photo, instead(photo, row, check.better(photo, search, row.outcome(), readings)));
     }
-    List<Reading> readings =
-        row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
-    boolean doubted = readings.isEmpty() || check.doubts(readings);
-    ReadRow shown = doubted ? read(photo, check.better(photo, row.outcome())) : row;
-    if (shown.outcome() instanceof RowOutcome.Found found && count.mayBeOut(shown.joints())) {
-      RowOutcome.Found inStep = count.inStep(photo, found);
-      return inStep.equals(found) ? shown : read(photo, inStep);
-    }
-    return shown;
+  }
+
+  private ReadRow inStep(Photo photo, ReadRow row) {
+    return row.outcome() instanceof RowOutcome.Found found && count.mayBeOut(row.joints())
+        ? instead(photo, row, count.inStep(photo, found))
+        : row;
+  }
+
+  private ReadRow instead(Photo photo, ReadRow row, RowOutcome other) {
+    return other.equals(row.outcome()) ? row : read(photo, other);
   }
 
   private List<String> fitness(Photo photo, RowOutcome row, PictureFacts facts) {

@@ -1,17 +1,13 @@
 package leadlight.pipeline;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import leadlight.joint.JointMeter;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
-import leadlight.model.Settings;
 import leadlight.photo.Photo;
-import leadlight.reader.SecondReader;
-import leadlight.row.RowFinder;
+import leadlight.row.PossibleRow;
+import leadlight.row.RowSearch;
 
 /**
  * Lets the second reader look at a found row: if most of what lies at its places is unlike any
@@ -24,45 +20,80 @@ final class RowCheck {
       "what was found does not look like the joints of a row; point at the row, or take the photo"
           + " so that the row and the body's edge are sharp and evenly lit";
 
-  private final RowFinder finder;
-  private final JointMeter meter;
-  private final Settings settings;
+  private final RowEye eye;
+  private final Surroundings surroundings;
+  private final PinCount count;
   private final RowLimits limits = RowLimits.builtIn();
 
-  private record Looked(RowOutcome.Found row, double strangeness) {}
+  private record Looked(PossibleRow possible, double strangeness) {
 
-  RowCheck(RowFinder finder, JointMeter meter, Settings settings) {
-    this.finder = finder;
-    this.meter = meter;
-    this.settings = settings;
+    RowOutcome.Found row() {
+      return possible.row();
+    }
+
+    Looked at(RowOutcome.Found other, double otherStrangeness) {
+      return new Looked(new PossibleRow(other, possible.endsShow()), otherStrangeness);
+    }
   }
 
-  /** Whether most of these are no joints. */
-  boolean doubts(List<Reading> readings) {
-    return middle(readings.stream().mapToDouble(Reading::strangeness).toArray())
-        >= limits.doubtFrom().value();
+  RowCheck(RowEye eye, PinCount count) {
+    this.count = count;
+    this.eye = eye;
+    this.surroundings = new Surroundings(eye);
   }
 
-  /** The row that shows joints, or why there is none. */
-  RowOutcome better(Photo photo, RowOutcome doubted) {
-    List<Looked> rows =
-        finder.possible(photo.frame(), settings.row(), settings.hint()).stream()
-            .map(possible -> looked(photo, possible))
-            .toList();
-    return theOne(rows)
-        .or(() -> theOne(searched(photo, rows)))
+  /**
+   * The row that shows joints: the found one, unless most of what lies there is likelier no joints
+   * and another shows them clearly; or why there is none. A row that may stay yields only to one
+   * whose body's side is not against all cues: joints seen the wrong way round look like joints,
+   * too.
+   */
+  RowOutcome better(Photo photo, RowSearch search, RowOutcome found, List<Reading> readings) {
+    double strangeness =
+        readings.isEmpty()
+            ? 1
+            : RowEye.middle(readings.stream().mapToDouble(Reading::strangeness).toArray());
+    if (strangeness < limits.likeBelow().value()) {
+      return found;
+    }
+    boolean mayStay = strangeness < limits.doubtFrom().value();
+    double confidence = mayStay ? limits.search().confidenceFrom() : 0;
+    return another(photo, search, confidence)
         .map(looked -> (RowOutcome) looked.row())
-        .orElse(
-            doubted instanceof RowOutcome.NotFound
-                ? doubted
-                : new RowOutcome.NotFound(NO_JOINTS, doubted.considered()));
+        .orElseGet(() -> mayStay ? found : none(found));
   }
 
-  /** The only one that may be meant, if it clearly shows joints. */
-  private Optional<Looked> theOne(List<Looked> rows) {
+  private static RowOutcome none(RowOutcome doubted) {
+    return doubted instanceof RowOutcome.NotFound
+        ? doubted
+        : new RowOutcome.NotFound(NO_JOINTS, doubted.considered());
+  }
+
+  private Optional<Looked> another(Photo photo, RowSearch search, double confidence) {
+    List<Looked> rows =
+        search.possible().stream()
+            .filter(possible -> possible.row().confidence() >= confidence)
+            .map(possible -> new Looked(possible, eye.firstLook(photo, possible.row())))
+            .toList();
+    return theOne(photo, rows)
+        .map(looked -> clearer(looked, aside(photo, looked)))
+        .or(() -> theOne(photo, searched(photo, rows)))
+        .filter(looked -> looked.possible().endsShow() || count.endsAtItsEnds(photo, looked.row()));
+  }
+
+  private Looked clearer(Looked one, Looked nearby) {
+    return nearby.strangeness() < limits.jointOfOdd().value() * one.strangeness() ? nearby : one;
+  }
+
+  /**
+   * The only one that may be meant, if it clearly shows joints; one row counted from two leads is
+   * one.
+   */
+  private Optional<Looked> theOne(Photo photo, List<Looked> rows) {
     List<Looked> like =
         rows.stream()
             .filter(looked -> looked.strangeness() < limits.likeBelow().value())
+            .map(looked -> looked.at(count.inStep(photo, looked.row()), looked.strangeness()))
             .sorted(Comparator.comparingDouble(Looked::strangeness))
             .toList();
     boolean one = like.stream().allMatch(looked -> samePlace(looked.row(), like.get(0).row()));
@@ -84,48 +115,17 @@ final class RowCheck {
         .filter(looked -> looked.row().confidence() >= limits.search().confidenceFrom())
         .sorted(Comparator.comparingDouble(Looked::strangeness))
         .limit(limits.search().mostRows())
-        .map(looked -> nearby(photo, looked.row()))
+        .map(looked -> nearby(photo, looked))
         .toList();
   }
 
-  /** The row moved a little aside, nearer to the body, or farther from it. */
-  private Looked nearby(Photo photo, RowOutcome.Found row) {
-    RowSample sample = RowSample.of(settings.row(), row);
-    double least = Double.POSITIVE_INFINITY;
-    RowOutcome.Found best = row;
-    RowLimits.Search search = limits.search();
-    for (int u = -search.stepsAcross(); u <= search.stepsAcross(); u++) {
-      for (int v = -search.stepsAlong(); v <= search.stepsAlong(); v++) {
-        double du = u * search.stepAcross();
-        double dv = v * search.stepAlong();
-        double strangeness =
-            middle(strangeness(photo, sample.spec(), MovedRow.by(sample.row(), du, dv, 0)));
-        if (strangeness < least) {
-          least = strangeness;
-          best = MovedRow.by(row, du, dv, search.leavesOpen());
-        }
-      }
-    }
-    return looked(photo, best);
+  private Looked aside(Photo photo, Looked looked) {
+    RowOutcome.Found best = surroundings.aside(photo, looked.row());
+    return looked.at(best, eye.strangeness(photo, best));
   }
 
-  private Looked looked(Photo photo, RowOutcome.Found row) {
-    return new Looked(row, middle(strangeness(photo, settings.row(), row)));
-  }
-
-  private double[] strangeness(Photo photo, RowSpec spec, RowOutcome.Found row) {
-    return glance(photo, spec, row).stream()
-        .mapToDouble(SecondReader.Glance::strangeness)
-        .toArray();
-  }
-
-  private List<SecondReader.Glance> glance(Photo photo, RowSpec spec, RowOutcome.Found row) {
-    return SecondReader.builtIn().glance(meter.pictures(photo.frame(), spec, row));
-  }
-
-  static double middle(double[] strangeness) {
-    double[] sorted = strangeness.clone();
-    Arrays.sort(sorted);
-    return sorted[sorted.length / 2];
+  private Looked nearby(Photo photo, Looked looked) {
+    RowOutcome.Found best = surroundings.leastStrange(photo, looked.row());
+    return looked.at(best, eye.strangeness(photo, best));
   }
 }

@@ -15,7 +15,7 @@ final class Acceptance {
 
   /** Why the row is not reported; empty if it is. */
   Optional<String> refusal(RowFit fit, Lattice lattice) {
-    Optional<String> size = refusalOfSize(fit, lattice);
+    Optional<String> size = refusalOfPlace(fit, lattice).or(() -> refusalOfNumber(fit));
     if (size.isEmpty() && !looksLikeLeads(fit)) {
       return Optional.of(
           ("nothing looks enough like a row of %d leads; check the number of leads, and that the"
@@ -25,24 +25,29 @@ final class Acceptance {
     return size;
   }
 
-  /** Why the row cannot be of the stated number of leads, or is too small, if so. */
-  Optional<String> refusalOfSize(RowFit fit, Lattice lattice) {
-    EndChoice ends = fit.ends();
-    if (ends.cropped()) {
+  /** Why the row lies where it cannot be scored, if so. */
+  Optional<String> refusalOfPlace(RowFit fit, Lattice lattice) {
+    if (fit.ends().cropped()) {
       return Optional.of(
           "the row of %d leads runs out of the picture; take the photo with the whole row in it"
               .formatted(leads));
     }
+    if (Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0) < tuning.leastPitchPx()) {
+      return Optional.of(
+          "the leads are less than 10 pixels apart; go closer or use a higher resolution");
+    }
+    return Optional.empty();
+  }
+
+  /** Why the row does not seem to be of the stated number of leads, if so. */
+  Optional<String> refusalOfNumber(RowFit fit) {
+    EndChoice ends = fit.ends();
     if (ends.inside() >= tuning.leastInside()
         && ends.outside() > tuning.mostOutside()
         && !ends.runsOut()) {
       return Optional.of(
           "a row shows, but it goes on beyond %d leads; check the number of leads"
               .formatted(leads));
-    }
-    if (Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0) < tuning.leastPitchPx()) {
-      return Optional.of(
-          "the leads are less than 10 pixels apart; go closer or use a higher resolution");
     }
     if (ends.lastLead() < tuning.leastLastLead()) {
       return Optional.of(

@@ -8,23 +8,30 @@ import leadlight.vision.Projective;
 
 /**
  * Straightens the map from row units to the photo: pitch and its drift from the cells' phases, the
- * leads' slant from the bands' phases, the row's slope from where the cells' structure lies along
- * the leads. Robust, so that missing and bent leads do not matter.
+ * row's slope from where the cells' structure lies along the leads. Robust, so that missing and
+ * bent leads do not matter.
  */
 final class LatticeFit {
 
   private static final double OUTLIER_PITCHES = 0.35;
 
-  private final Lattice lattice;
+  /** Short enough for a direction at a point. */
+  private static final double NEAR = 0.01;
 
-  LatticeFit(Lattice lattice) {
+  private final Lattice lattice;
+  private final double usualLean;
+
+  /**
+   * @param usualLean standard deviation of the leads' lean, pitches a pitch
+   */
+  LatticeFit(Lattice lattice, double usualLean) {
     this.lattice = lattice;
+    this.usualLean = usualLean;
   }
 
   /** A better map than the strip's own. */
   Homography along(Strip strip, Waves waves, Zone zone) {
-    double slant = slant(waves, zone);
-    double[] c = drift(waves, zone, slant);
+    double[] c = drift(waves, zone);
     double half = lattice.span() / 2;
     return corrected(
         strip.uvToPhoto(),
@@ -32,29 +39,34 @@ final class LatticeFit {
         (u, v) -> {
           double t = (u - half) / half;
           double w = v - zone.middle();
-          return new double[] {u + c[0] + c[1] * t + c[2] * t * t + (slant + c[3] * t) * w, v};
+          return new double[] {u + c[0] + c[1] * t + c[2] * t * t + c[3] * t * w, v};
         });
   }
 
-  /** Shift in u per pitch of v, from the phases of neighbouring bands, modulo half a turn. */
-  private double slant(Waves waves, Zone zone) {
-    double re = 0;
-    double im = 0;
-    int step = 2;
-    for (int b = 0; b + step < waves.bands; b++) {
-      if (zone.holds(waves.v(b)) && zone.holds(waves.v(b + step))) {
-        double[] p = waves.lock(b);
-        double[] q = waves.lock(b + step);
-        double weight = p[0] * q[0];
-        re += weight * Math.cos(2 * (q[1] - p[1]));
-        im += weight * Math.sin(2 * (q[1] - p[1]));
-      }
-    }
-    return re == 0 ? 0 : Math.atan2(im, re) / (4 * Math.PI) / (step * Waves.BAND_V);
+  /**
+   * The map with its leads leaning as is likely: what the phases say, the less trusted the less
+   * they agree, as glints and shadows wander along the leads under light from the side.
+   */
+  Homography leaning(Homography map, Waves waves, Zone zone) {
+    Lean seen = Lean.of(waves, zone);
+    double now = lean(map);
+    double likely = (now + seen.mean()) * seen.trust(usualLean);
+    return map.after(new Homography(1, likely - now, 0, 0, 1, 0, 0, 0, 1));
+  }
+
+  /** Shift along the row per pitch along the leads, pitches, at the row's middle. */
+  private double lean(Homography map) {
+    double half = lattice.span() / 2;
+    PointPx at = map.map(half, 0);
+    PointPx along = map.map(half + NEAR, 0);
+    PointPx down = map.map(half, NEAR);
+    double ux = along.x() - at.x();
+    double uy = along.y() - at.y();
+    return (ux * (down.x() - at.x()) + uy * (down.y() - at.y())) / (ux * ux + uy * uy);
   }
 
   /** Shift of the cells against the zone's mean phase: constant, linear, square, keystone. */
-  private double[] drift(Waves waves, Zone zone, double slant) {
+  private double[] drift(Waves waves, Zone zone) {
     double middle = zone.middle();
     List<double[]> rows = new ArrayList<>();
     List<double[]> yw = new ArrayList<>();

@@ -1,26 +1,19 @@
 package leadlight.row;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import leadlight.model.PointPx;
-import leadlight.model.RowCandidate;
 import leadlight.model.RowHint;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.vision.Frame;
-import leadlight.vision.Pyramid;
 
 /**
  * Finds the row of a known number of leads in a photo: any angle, any scale, the body on any side.
  *
  * <p>Coarse: combs of N teeth in reduced pictures, along the directions of their edges, large
- * pitches first. Then each candidate is straightened, its pitch, drift, slant and slope fitted,
- * folded to the row's own lead picture, and the N places chosen whose inside looks like leads and
- * whose outside does not. Then the body's side is judged, which fixes the numbering, and each
- * lead's toe is located. Finer pictures are searched only while no clear row was found.
- * Deterministic.
+ * pitches first. Then each candidate is straightened, its pitch, drift and slope fitted, folded to
+ * the row's own lead picture, and the N places chosen whose inside looks like leads and whose
+ * outside does not. Then the body's side is judged, which fixes the numbering, and each lead's toe
+ * is located. Finer pictures are searched only while no clear row was found. Deterministic.
  */
 public final class RowFinder {
 
@@ -39,199 +32,13 @@ public final class RowFinder {
    * @param hint where a person pointed at the row; the row's middle must lie in or near it
    */
   public RowOutcome find(Frame frame, RowSpec spec, Optional<RowHint> hint) {
-    try (Pyramid photo = new Pyramid(frame)) {
-      return new Search(photo, spec, hint).outcome();
+    try (RowSearch search = search(frame, spec, hint)) {
+      return search.outcome();
     }
   }
 
-  /**
-   * All rows that might be meant, for a judge who looks at their leads: the best places, each as it
-   * lies and half a pitch aside, with the body on either side. None runs out of the picture or has
-   * another number of leads.
-   */
-  public List<RowOutcome.Found> possible(Frame frame, RowSpec spec, Optional<RowHint> hint) {
-    try (Pyramid photo = new Pyramid(frame)) {
-      return new Search(photo, spec, hint).possible();
-    }
-  }
-
-  /** One search in one photo. */
-  private final class Search {
-
-    private final Pyramid photo;
-    private final RowSpec spec;
-    private final Optional<RowHint> hint;
-    private final EvenRun run;
-    private final Lattice lattice;
-    private final Acceptance acceptance;
-    private final List<RowFit> fits = new ArrayList<>();
-
-    Search(Pyramid photo, RowSpec spec, Optional<RowHint> hint) {
-      this.photo = photo;
-      this.spec = spec;
-      this.hint = hint;
-      this.run = EvenRun.of(spec);
-      this.lattice = Lattice.of(spec);
-      this.acceptance = new Acceptance(tuning.acceptance(), spec.leads());
-    }
-
-    List<RowOutcome.Found> possible() {
-      search();
-      RowBuilder builder = new RowBuilder(tuning, spec, lattice);
-      List<RowCandidate> considered = fits.stream().map(this::candidate).toList();
-      List<RowOutcome.Found> rows = new ArrayList<>();
-      for (int place = 0; place < Math.min(tuning.comb().mostFits(), fits.size()); place++) {
-        for (RowFit fit : List.of(fits.get(place), fits.get(place).halfAside(photo, lattice))) {
-          if (acceptance.refusalOfSize(fit, lattice).isEmpty()) {
-            rows.add(builder.build(photo, fit, true, considered));
-            rows.add(builder.build(photo, fit, false, considered));
-          }
-        }
-      }
-      return rows;
-    }
-
-    private void search() {
-      CoarseSearch coarse = new CoarseSearch(tuning, run.count(), photo);
-      for (double reduction : coarse.reductions()) {
-        fit(coarse.candidates(reduction));
-        if (fits.stream().anyMatch(f -> accepted(f) && f.score() >= tuning.comb().settled())) {
-          break;
-        }
-      }
-      fits.sort(order());
-    }
-
-    RowOutcome outcome() {
-      search();
-      List<RowCandidate> considered = fits.stream().map(this::candidate).toList();
-      if (fits.isEmpty()) {
-        return new RowOutcome.NotFound(
-            ("no row of %d leads shows; check the number of leads, or take the photo so that the row"
-                    + " fills most of the width")
-                .formatted(spec.leads()),
-            considered);
-      }
-      Optional<String> refusal = acceptance.refusal(fits.get(0), lattice);
-      if (refusal.isPresent()) {
-        return new RowOutcome.NotFound(refusal.get(), considered);
-      }
-      return chosen(considered);
-    }
-
-    private RowOutcome chosen(List<RowCandidate> considered) {
-      RowFit best = fits.get(0);
-      for (RowFit other : fits) {
-        if (!accepted(other)) {
-          break;
-        }
-        double ratio = length(other) / length(best);
-        if (ratio > tuning.acceptance().larger()) {
-          best = other;
-        }
-      }
-      for (RowFit other : fits) {
-        boolean alike =
-            other != best
-                && accepted(other)
-                && length(best) / length(other) < tuning.acceptance().larger()
-                && best.score() - other.score() < tuning.acceptance().alike();
-        if (alike) {
-          return new RowOutcome.NotFound(
-              ("two rows of %d leads show; point at the one to score, or take the photo so that only"
-                      + " it shows")
-                  .formatted(spec.leads()),
-              considered);
-        }
-      }
-      return new RowBuilder(tuning, spec, lattice).build(photo, best, considered);
-    }
-
-    private double length(RowFit fit) {
-      return fit.uvToPhoto().map(0, 0).distanceTo(fit.uvToPhoto().map(lattice.span(), 0));
-    }
-
-    private boolean accepted(RowFit fit) {
-      return acceptance.refusal(fit, lattice).isEmpty();
-    }
-
-    private void fit(List<CombHit> hits) {
-      int fitted = 0;
-      for (CombHit hit : hits) {
-        boolean promising =
-            hit.score()
-                > Math.max(
-                    tuning.comb().leastScore(), tuning.comb().shareOfBest() * hits.get(0).score());
-        if (promising && fitted < tuning.comb().mostFits()) {
-          RowFit fit = fit(hit, fitted++);
-          if (hinted(fit)) {
-            keep(fit);
-          }
-        }
-      }
-    }
-
-    /** Of fits to one place the better one stays. */
-    private void keep(RowFit fit) {
-      for (int i = 0; i < fits.size(); i++) {
-        if (fits.get(i).samePlace(fit, lattice)) {
-          if (order().compare(fit, fits.get(i)) < 0) {
-            fits.set(i, fit);
-          }
-          return;
-        }
-      }
-      fits.add(fit);
-    }
-
-    private Comparator<RowFit> order() {
-      return Comparator.comparing((RowFit f) -> !accepted(f)).thenComparing(f -> -f.score());
-    }
-
-    /** In an uneven row the best two combs may have caught part of the even run only. */
-    private RowFit fit(CombHit hit, int fitted) {
-      int reach = run.count() == lattice.count() || fitted > 1 ? 0 : 2;
-      RowFit best = null;
-      for (int shift = -reach; shift <= reach; shift++) {
-        RowFit fit = RowFit.of(photo, hit.movedAlong(shift), lattice, run);
-        if (best == null || fit.score() > best.score()) {
-          best = fit;
-        }
-      }
-      return best;
-    }
-
-    /** Whether the hint, widened by two pitches, touches the row's middle line. */
-    private boolean hinted(RowFit fit) {
-      if (hint.isEmpty()) {
-        return true;
-      }
-      RowHint box = hint.get();
-      double play = 2 * Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0);
-      for (double u : lattice.u()) {
-        PointPx p = fit.uvToPhoto().map(u, fit.zone().middle());
-        if (p.x() > box.x() - play
-            && p.x() < box.x() + box.widthPx() + play
-            && p.y() > box.y() - play
-            && p.y() < box.y() + box.heightPx() + play) {
-          return true;
-        }
-      }
-      return false;
-    }
-
-    private RowCandidate candidate(RowFit fit) {
-      PointPx first = fit.uvToPhoto().map(0, 0);
-      PointPx last = fit.uvToPhoto().map(lattice.span(), 0);
-      String likeness =
-          "its places match their common lead picture by %.2f, those beyond its ends by %.2f"
-              .formatted(fit.ends().inside(), fit.ends().outside());
-      return new RowCandidate(
-          first,
-          last,
-          first.distanceTo(last) / lattice.span(),
-          fit.score(),
-          acceptance.refusal(fit, lattice).map(r -> likeness + "; " + r).orElse(likeness));
-    }
+  /** The same, for those who may ask for other rows than the one that seems meant. */
+  public RowSearch search(Frame frame, RowSpec spec, Optional<RowHint> hint) {
+    return new RowSearch(tuning, frame, spec, hint);
   }
 }

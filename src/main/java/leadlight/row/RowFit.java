@@ -16,13 +16,13 @@ record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice ends) {
   static final int PER_PITCH = 16;
   private static final double REACH_V = 5.5;
 
-  static RowFit of(Pyramid photo, CombHit hit, Lattice lattice, EvenRun run) {
+  static RowFit of(Pyramid photo, CombHit hit, Lattice lattice, EvenRun run, double usualLean) {
     double c = Math.cos(hit.angleRad()) * hit.pitchPx();
     double s = Math.sin(hit.angleRad()) * hit.pitchPx();
     double middle = lattice.u()[run.first()] + (run.count() - 1) / 2.0;
     PointPx m = hit.middlePx();
     Homography map = new Homography(c, -s, m.x() - c * middle, s, c, m.y() - s * middle, 0, 0, 1);
-    LatticeFit fit = new LatticeFit(lattice);
+    LatticeFit fit = new LatticeFit(lattice, usualLean);
     Zone zone = null;
     for (int round = 0; round < 3; round++) {
       Strip strip = strip(photo, map, lattice, 0);
@@ -33,6 +33,7 @@ record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice ends) {
       waves = new Waves(strip, lattice);
       map = fit.level(strip, waves, zone);
       map = map.after(new Homography(1, 0, 0, 0, 1, zone.middle(), 0, 0, 1));
+      map = fit.leaning(map, waves, zone);
     }
     RowFit fitted = settled(photo, map, lattice);
     for (int round = 0; round < 3 && fitted.ends.shift() != 0; round++) {

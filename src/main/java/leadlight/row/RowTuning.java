@@ -45,13 +45,15 @@ record RowTuning(
    * @param mostCandidates how many are kept at a reduction
    * @param mostFits how many are fitted at a reduction
    * @param settled score of an accepted row from which on no finer picture is searched
+   * @param usualLean standard deviation of how far leads lean along the row, pitches a pitch
    */
   record Comb(
       @JsonProperty(required = true) double leastScore,
       @JsonProperty(required = true) double shareOfBest,
       @JsonProperty(required = true) int mostCandidates,
       @JsonProperty(required = true) int mostFits,
-      @JsonProperty(required = true) double settled) {}
+      @JsonProperty(required = true) double settled,
+      @JsonProperty(required = true) double usualLean) {}
 
   /**
    * Standard uncertainties of a lead's place, in pitches unless said otherwise.

@@ -2,47 +2,45 @@ package leadlight.pipeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.OptionalInt;
-import leadlight.connector.ConnectorLibrary;
-import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
-import leadlight.model.RowSpec;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
-import leadlight.trial.Comparison;
-import leadlight.trial.PhotoOutcome;
+import leadlight.model.RowOutcome;
 import leadlight.trial.RowResult;
-import leadlight.trial.TrialPhoto;
-import leadlight.trial.TruthFolder;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** The picture is a scene in which bare laminate between the lands looks more like leads do. */
+/** Scenes whose rows the measures alone find wrong or refuse. */
 class RowCheckTest {
-
-  private static final Path FOLDER = Path.of("src/test/resources/leadlight/pipeline");
-
-  private static PhotoOutcome outcome(Opinions opinions) {
-    TrialPhoto trial = TruthFolder.read(FOLDER).get(0);
-    var truth = trial.truth().orElseThrow();
-    RowSpec row =
-        ConnectorLibrary.builtIn()
-            .find(truth.connector().orElseThrow())
-            .rowSpec(0, OptionalInt.of(truth.leads()));
-    AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    Settings settings = new Settings(row, 2, limits.id(), Optional.empty(), opinions);
-    try (Photo photo = new PhotoReader().read(trial.file())) {
-      ScoredPhoto scored = new PhotoScorer(settings, limits).score(photo);
-      return Comparison.of(truth, scored);
-    }
-  }
 
   @Test
   void aRowThatShowsNoJointsIsLookedForHalfAPitchAside() {
-    assertThat(outcome(Opinions.MEASURES).row()).isEqualTo(RowResult.WRONG);
-    assertThat(outcome(Opinions.BOTH).row()).isEqualTo(RowResult.RIGHT);
+    RowScene bareLaminateMoreLikeLeads = RowScene.named("strips");
+    assertThat(bareLaminateMoreLikeLeads.row(Opinions.MEASURES)).isEqualTo(RowResult.WRONG);
+    assertThat(bareLaminateMoreLikeLeads.row(Opinions.BOTH)).isEqualTo(RowResult.RIGHT);
+  }
+
+  /** The bracket is printed on the board about the row, close to its ends. */
+  @ParameterizedTest
+  @ValueSource(strings = {"bent-end", "bracket"})
+  void aRowWhoseEndsDoNotShowIsTakenIfItsJointsEndThere(String scene) {
+    assertThat(RowScene.named(scene).row(Opinions.MEASURES)).isEqualTo(RowResult.NOT_FOUND);
+    assertThat(RowScene.named(scene).row(Opinions.BOTH)).isEqualTo(RowResult.RIGHT);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"bent-end,1", "bracket,-1"})
+  void aRowOfAnotherNumberOfLeadsIsStillRefused(String scene, int more) {
+    assertThat(RowScene.named(scene).toldMore(more)).isInstanceOf(RowOutcome.NotFound.class);
+  }
+
+  @Test
+  void shadowsThatWanderAlongTheLeadsDoNotMoveTheRow() {
+    assertThat(RowScene.named("leaning").row(Opinions.MEASURES)).isEqualTo(RowResult.RIGHT);
+  }
+
+  @Test
+  void anUnevenRowWhoseBodyLiesTheOtherWayIsFoundAndCountedRight() {
+    assertThat(RowScene.named("uneven").row(Opinions.BOTH)).isEqualTo(RowResult.RIGHT);
   }
 }

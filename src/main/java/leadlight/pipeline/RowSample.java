@@ -15,7 +15,7 @@ import leadlight.model.RowSpec;
 record RowSample(RowSpec spec, RowOutcome.Found row) {
 
   /** Enough for a typical joint and a middle value. */
-  private static final int JOINTS = 7;
+  private static final int JOINTS = 5;
 
   /** The whole row if it is short or unevenly pitched. */
   static RowSample of(RowSpec spec, RowOutcome.Found row) {

@@ -37,7 +37,7 @@ def read(files):
     table = table[table["row"].str.lower() == "right"]
     table = real_rows(table)
     first = list(table.columns).index("toe_bright_band")
-    signals = [c for c in table.columns[first:] if c != "file"]
+    signals = [c for c in table.columns[first:] if c != "file" and not c.startswith("place_")]
     for column in signals:
         table[column] = pd.to_numeric(table[column], errors="coerce")
     table = table.copy()

@@ -5,8 +5,7 @@ import leadlight.data.DataFile;
 import leadlight.data.Figure;
 
 /**
- * What a joint's picture must give before it is judged, and uncertainties that the measuring itself
- * brings: {@code models/joint/fitness.json}.
+ * What a joint's picture must give before it is judged: {@code models/joint/fitness.json}.
  *
  * @param fineFromPitchPx pixels a pitch from which fillets are judged
  * @param coarseFromPitchPx pixels a pitch below which nothing is
@@ -14,8 +13,6 @@ import leadlight.data.Figure;
  * @param burntLevel level from which a pixel counts as burnt out
  * @param burntMost burnt-out share of a joint above which it is not visible
  * @param coveredFrom strangeness of a gap along its whole length from which it counts as covered
- * @param halfWidthPitchU standard uncertainty of half a lead's and half a land's width, pitches
- * @param shiftPitchU standard uncertainty of a land's place across the lead, pitches
  */
 record FitnessLimits(
     @JsonProperty(required = true) Figure fineFromPitchPx,
@@ -23,9 +20,7 @@ record FitnessLimits(
     @JsonProperty(required = true) Figure fineToBlurPitch,
     @JsonProperty(required = true) Figure burntLevel,
     @JsonProperty(required = true) Figure burntMost,
-    @JsonProperty(required = true) Figure coveredFrom,
-    @JsonProperty(required = true) Figure halfWidthPitchU,
-    @JsonProperty(required = true) Figure shiftPitchU) {
+    @JsonProperty(required = true) Figure coveredFrom) {
 
   static FitnessLimits builtIn() {
     return DataFile.builtIn("joint/fitness.json").read(FitnessLimits.class);

@@ -37,11 +37,28 @@ final class GeometryFinder {
     double heelY = medianOf(JointPatch::heelY);
     double landHalf =
         statedLandHalf().orElseGet(() -> edge(false, 0.3 * ahead, 0.85 * ahead, LAND));
-    double leadHalf =
-        spec.leadWidthMm().isPresent()
-            ? spec.leadWidthMm().getAsDouble() / spec.pitchMm() / 2
-            : edge(true, 0.8 * heelY, -0.15, LEAD.below(landHalf - LEAD_WITHIN_LAND));
-    return new RowGeometry(leadHalf, landHalf, ahead, heelY);
+    return new RowGeometry(leadHalf(landHalf, heelY), landHalf, ahead, heelY);
+  }
+
+  /**
+   * The same with the lead's width read where its foot surely lies, as the heel may be misread. A
+   * width at the border of what is sought is no edge but the flank of the land's: a lead that does
+   * not stand out from its land has the usual width.
+   */
+  RowGeometry find(FootBands bands) {
+    RowGeometry found = find();
+    double half = leadHalf(found.landHalf(), bands.end());
+    double most = found.landHalf() - LEAD_WITHIN_LAND - 1.5 / PatchGrid.DENSITY;
+    boolean flank = spec.leadWidthMm().isEmpty() && half > Math.max(most, LEAD.usual);
+    return new RowGeometry(
+        flank ? LEAD.usual : half, found.landHalf(), found.ahead(), found.heelY());
+  }
+
+  private double leadHalf(double landHalf, double footEnd) {
+    if (spec.leadWidthMm().isPresent()) {
+      return spec.leadWidthMm().getAsDouble() / spec.pitchMm() / 2;
+    }
+    return edge(true, 0.8 * footEnd, -0.15, LEAD.below(landHalf - LEAD_WITHIN_LAND));
   }
 
   private OptionalDouble statedLandHalf() {

@@ -25,6 +25,7 @@ public final class JointMeter {
   private final Judgement judgement = Judgement.builtIn();
   private final FitnessLimits limits = FitnessLimits.builtIn();
   private final DirtLimits dirtLimits = DirtLimits.builtIn();
+  private final PlacementModel placementModel = PlacementModel.builtIn();
 
   /**
    * A measured row.
@@ -43,7 +44,7 @@ public final class JointMeter {
 
   /** Measures all joints. */
   public MeasuredRow measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    RowSignals signals = RowSignals.of(frame, spec, row);
+    RowSignals signals = RowSignals.of(frame, spec, row, placementModel);
     return new MeasuredRow(
         joints(frame, spec, signals),
         new RowViewMaker(signals).view(),
@@ -53,8 +54,12 @@ public final class JointMeter {
   private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {
     EvidenceMaker solder = new EvidenceMaker(judgement, signals);
     DirtEvidence dirt = new DirtEvidence(DirtSignals.of(signals, dirtLimits), dirtLimits);
-    SizeMeter sizes = new SizeMeter(spec, signals.geometry(), limits);
-    List<Map<Measure, Quantity>> rowSizes = signals.patches().stream().map(sizes::measure).toList();
+    List<PlacedLead> leads = signals.placed().leads();
+    SizeMeter sizes = new SizeMeter(spec, signals.placed().geometry(), placementModel.shifts());
+    List<Map<Measure, Quantity>> rowSizes = new ArrayList<>();
+    for (int i = 0; i < leads.size(); i++) {
+      rowSizes.add(sizes.measure(signals.patches().get(i), leads.get(i)));
+    }
     PlacementEvidence placement =
         new PlacementEvidence(dirtLimits.placement(), dirtLimits.freeTo().value(), rowSizes);
     Covers covers = new Covers(signals.gaps(), limits.coveredFrom().value());
@@ -74,7 +79,7 @@ public final class JointMeter {
       }
       joints.add(
           new Joint(
-              patch.lead(),
+              leads.get(i).lead(),
               measures(size, fitness),
               covered ? List.of() : evidence,
               covered ? Optional.of(Covers.REASON) : unfit,
@@ -98,7 +103,7 @@ public final class JointMeter {
    * a next pin, hence fewer entries. For fitting judgement data outside the program.
    */
   public List<Map<String, Double>> features(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    return RowSignals.of(frame, spec, row).flat();
+    return RowSignals.of(frame, spec, row, placementModel).flat();
   }
 
   /** What the second reader looks at, without the measures. */

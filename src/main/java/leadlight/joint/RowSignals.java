@@ -17,19 +17,22 @@ import leadlight.vision.Frame;
  * @param light the row's reference levels
  * @param joints signals of joint i
  * @param gaps signals of the gap between joint i and joint i + 1
+ * @param placed where the leads are, beyond what the straightened joints were cut by
  */
 record RowSignals(
     List<JointPatch> patches,
     RowGeometry geometry,
     RowLight light,
     List<Signals> joints,
-    List<Signals> gaps) {
+    List<Signals> gaps,
+    PlacedRow placed) {
 
   /** What the lamp makes of the row shows in these. */
   private static final List<String> TYPICAL =
       List.of("toe_band_edges", "ahead_bands", "toe_step", "ahead_range", "flank_light_low");
 
-  static RowSignals of(Frame photo, RowSpec spec, RowOutcome.Found row) {
+  static RowSignals of(
+      Frame photo, RowSpec spec, RowOutcome.Found row, PlacementModel placement) {
     List<JointPatch> patches = placed(photo, spec, row);
     RowGeometry geometry = new GeometryFinder(spec, patches).find();
     RowLight light = RowLight.of(patches, geometry);
@@ -45,7 +48,8 @@ record RowSignals(
     RowRelative.add(joints, TYPICAL);
     List<Signals> gaps = new GapSignals(spec, levelled, geometry).measure();
     RowRelative.add(gaps, List.of());
-    return new RowSignals(patches, geometry, light, joints, gaps);
+    PlacedRow placed = new LeadMeter(spec, placement, levelled, geometry).measure(row.leads());
+    return new RowSignals(patches, geometry, light, joints, gaps, placed);
   }
 
   /** The joints' pictures alone. */
@@ -79,6 +83,7 @@ record RowSignals(
       map.put("offset", patches.get(i).offset());
       map.put("heel_offset", patches.get(i).heelOffset());
       map.put("match", patches.get(i).lead().match());
+      map.putAll(placed.leads().get(i).signals().asMap());
       if (i < gaps.size()) {
         map.putAll(gaps.get(i).asMap());
       }

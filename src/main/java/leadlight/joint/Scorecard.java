@@ -110,7 +110,7 @@ record Scorecard(
       @JsonProperty(required = true) double[] value) {
 
     /** Each branch must lead onwards, so that a walk always ends. */
-    private void check(int signals) {
+    void check(int signals) {
       for (int node = 0; node < signal.length; node++) {
         boolean leaf = signal[node] < 0;
         boolean onwards =
@@ -124,7 +124,7 @@ record Scorecard(
       }
     }
 
-    private double points(double[] values) {
+    double points(double[] values) {
       int node = 0;
       while (signal[node] >= 0) {
         node = values[signal[node]] <= cut[node] ? low[node] : high[node];

@@ -3,7 +3,6 @@ package leadlight.joint;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
-import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.RowSpec;
@@ -14,37 +13,47 @@ final class SizeMeter {
   private final RowSpec spec;
   private final double pitchMm;
   private final RowGeometry geometry;
-  private final FitnessLimits limits;
+  private final PlacementModel.Shifts model;
 
-  SizeMeter(RowSpec spec, RowGeometry geometry, FitnessLimits limits) {
+  SizeMeter(RowSpec spec, RowGeometry geometry, PlacementModel.Shifts model) {
     this.spec = spec;
     this.pitchMm = spec.pitchMm();
     this.geometry = geometry;
-    this.limits = limits;
+    this.model = model;
   }
 
   /** All lengths that this joint gives. */
-  Map<Measure, Quantity> measure(JointPatch joint) {
+  Map<Measure, Quantity> measure(JointPatch joint, PlacedLead placed) {
     Map<Measure, Quantity> sizes = new EnumMap<>(Measure.class);
-    double uHalf = limits.halfWidthPitchU().value();
-    double uShift =
-        Math.hypot(joint.lead().uAcrossPx() / joint.pitchPx(), limits.shiftPitchU().value());
-    double uAlong = joint.lead().uAlongPx() / joint.pitchPx();
-    double shift = farther(joint.offset(), joint.heelOffset());
-    double landHalf = landHalf(joint.lead().pin());
-    double beyond = Math.abs(shift) + geometry.leadHalf() - landHalf;
-    put(sizes, Measure.LEAD_WIDTH, 2 * geometry.leadHalf(), 2 * uHalf);
-    put(sizes, Measure.LAND_WIDTH, 2 * landHalf, 2 * uHalf);
-    put(sizes, Measure.FOOT_LENGTH, -joint.heelY(), uAlong);
-    put(sizes, Measure.LATERAL_SHIFT, shift, uShift);
+    int pin = placed.lead().pin();
+    double uLead = uHalf(spec.leadWidthMm().isPresent());
+    double uLand = uHalf(spec.lands().get(pin - 1).widthMm().isPresent());
+    double uAlong = placed.lead().uAlongPx() / joint.pitchPx();
+    PlacedLead.Shift shift = placed.farther();
+    double landHalf = landHalf(pin);
+    put(sizes, Measure.LEAD_WIDTH, 2 * geometry.leadHalf(), 2 * uLead);
+    put(sizes, Measure.LAND_WIDTH, 2 * landHalf, 2 * uLand);
+    put(sizes, Measure.FOOT_LENGTH, placed.toeAhead() - joint.heelY(), uAlong);
+    put(sizes, Measure.LATERAL_SHIFT, shift.pitches(), shift.u());
     put(
         sizes,
         Measure.SIDE_OVERHANG,
-        Math.max(0, beyond),
-        Math.sqrt(uShift * uShift + 2 * uHalf * uHalf));
-    put(sizes, Measure.TOE_OVERHANG, Math.max(0, -joint.ahead()), uAlong);
-    sizes.put(Measure.LEAD_ANGLE, angle(joint.lead(), joint, uShift));
+        Math.abs(shift.pitches()) + geometry.leadHalf() - landHalf - marginBias(pin),
+        Math.sqrt(shift.u() * shift.u() + uLead * uLead + uLand * uLand));
+    put(sizes, Measure.TOE_OVERHANG, Math.max(0, placed.toeAhead() - joint.ahead()), uAlong);
+    sizes.put(Measure.LEAD_ANGLE, angle(placed));
     return sizes;
+  }
+
+  private double uHalf(boolean stated) {
+    return (stated ? model.statedU() : model.halfWidthU()).value();
+  }
+
+  /** Widths as measured err to one side, stated ones do not; places of displaced leads do. */
+  private double marginBias(int pin) {
+    boolean stated =
+        spec.leadWidthMm().isPresent() && spec.lands().get(pin - 1).widthMm().isPresent();
+    return model.shiftBias().value() + (stated ? 0 : model.marginBias().value());
   }
 
   /** As the connector states it for this land, else as the row shows it. */
@@ -53,15 +62,11 @@ final class SizeMeter {
     return stated.isPresent() ? stated.getAsDouble() / pitchMm / 2 : geometry.landHalf();
   }
 
-  private static double farther(double one, double other) {
-    return Math.abs(one) >= Math.abs(other) ? one : other;
-  }
-
   /** Lead against its land; positive turns the toe towards pin N. */
-  private static Quantity angle(Lead lead, JointPatch joint, double uShift) {
-    double lengthPitch = Math.max(lead.toePx().distanceTo(lead.heelPx()) / joint.pitchPx(), 0.1);
-    double angle = Math.atan((joint.offset() - joint.heelOffset()) / lengthPitch);
-    double u = Math.sqrt(2) * uShift / lengthPitch;
+  private static Quantity angle(PlacedLead placed) {
+    double turn = placed.toe().pitches() - placed.end().pitches();
+    double angle = Math.atan(turn / placed.lengthPitches());
+    double u = Math.hypot(placed.toe().u(), placed.end().u()) / placed.lengthPitches();
     return new Quantity(Math.toDegrees(angle), Math.toDegrees(u), Measure.LEAD_ANGLE.unit());
   }
 

@@ -15,7 +15,8 @@ import leadlight.model.Quantity;
 
 /**
  * One line for every joint of the photos with truth, those of rows not found too: conditions,
- * truth, opinion, and where the toe was said to be with which standard uncertainty.
+ * truth, opinion, and where the toe was said to be with which standard uncertainty. An overhang below
+ * 0, a lead inside its land, counts as none, as truth has it.
  */
 public final class JointsCsv {
 
@@ -106,7 +107,7 @@ public final class JointsCsv {
     line.add(text(joint.axialPx()));
     line.add(text(lead.uAlongPx()));
     line.add(trueOverhang.isEmpty() ? "" : text(trueOverhang.getAsDouble() * photo.leadWidthMm()));
-    line.add(overhang.map(q -> text(q.value())).orElse(""));
+    line.add(overhang.map(q -> text(Math.max(0, q.value()))).orElse(""));
     line.add(overhang.map(q -> text(q.u())).orElse(""));
   }
 

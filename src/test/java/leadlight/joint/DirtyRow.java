@@ -79,7 +79,8 @@ final class DirtyRow {
     for (int i = 0; i < joints.length; i++) {
       patches.add(patch(i));
     }
-    RowSignals row = new RowSignals(patches, geometry, LIGHT, List.of(), List.of());
+    PlacedRow placed = new PlacedRow(geometry, List.of());
+    RowSignals row = new RowSignals(patches, geometry, LIGHT, List.of(), List.of(), placed);
     return DirtSignals.of(row, DirtLimits.builtIn());
   }
 

@@ -54,6 +54,15 @@ final class DrawnJoints {
     return this;
   }
 
+  /** The same on a land that looks like a lead's top all along. */
+  DrawnJoints withLeadShiftedOnALandLikeIt(int index, double pitches) {
+    int middle = LEFT + index * PITCH;
+    fill(middle - 14, LAND_TOP, middle + 15, LAND_END, 180, 180, 180);
+    lead(index, pitches);
+    shift[index] = pitches;
+    return this;
+  }
+
   /** Metal from the land of this index to the next. */
   DrawnJoints withBridgeAfter(int index) {
     int middle = LEFT + index * PITCH;

@@ -24,7 +24,7 @@ class GapSignalsTest {
             0,
             List.of());
     try (Frame frame = drawn.frame()) {
-      return RowSignals.of(frame, DrawnJoints.spec(), row);
+      return RowSignals.of(frame, DrawnJoints.spec(), row, PlacementModel.builtIn());
     }
   }
 

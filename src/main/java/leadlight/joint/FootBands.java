@@ -1,8 +1,8 @@
 package leadlight.joint;
 
 /**
- * The stretch of a foot that is looked at to place a lead, cut into bands across: a bent foot turns,
- * so that each band has its own place.
+ * The stretch of a foot that is looked at to place a lead, cut into bands across: a bent foot
+ * turns, so that each band has its own place.
  *
  * @param end y of the stretch's end towards the body, pitches, negative
  */

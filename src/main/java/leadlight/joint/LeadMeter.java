@@ -15,8 +15,8 @@ import leadlight.model.RowSpec;
  * <p>A lead that {@link PlaceChances} finds near the row's place keeps that, since it is finer.
  * Then the row as a whole is put right by what its median joint shows ({@link RowShape}). On the
  * board, two things are no shift of a lead: an offset that all leads share, as far as a tilted view
- * of tops that lie above their lands explains it; and one that grows evenly along the row, since the
- * leads of one body keep their pitch and it is the fitted lands that are stretched.
+ * of tops that lie above their lands explains it; and one that grows evenly along the row, since
+ * the leads of one body keep their pitch and it is the fitted lands that are stretched.
  */
 final class LeadMeter {
 
@@ -26,8 +26,7 @@ final class LeadMeter {
   private final RowGeometry geometry;
   private final FootBands bands;
 
-  LeadMeter(
-      RowSpec spec, PlacementModel model, List<LevelledPatch> joints, RowGeometry geometry) {
+  LeadMeter(RowSpec spec, PlacementModel model, List<LevelledPatch> joints, RowGeometry geometry) {
     this.spec = spec;
     this.model = model;
     this.joints = joints;

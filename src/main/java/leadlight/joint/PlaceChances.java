@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How likely each place of a lead is, given how its top fits there ({@link FootScores}): Bayes' rule
- * on a raster of places of the toe and of the foot's other end. Before looking, a lead lies with its
- * neighbours, or, rarely, anywhere. A lead that looks like none of the row (residue, solder over it)
- * fits nowhere: scores below a floor say nothing, and the place before looking stays likely. Two
- * leads cannot lie in one place, so places that a neighbour probably fills lose.
+ * How likely each place of a lead is, given how its top fits there ({@link FootScores}): Bayes'
+ * rule on a raster of places of the toe and of the foot's other end. Before looking, a lead lies
+ * with its neighbours, or, rarely, anywhere. A lead that looks like none of the row (residue,
+ * solder over it) fits nowhere: scores below a floor say nothing, and the place before looking
+ * stays likely. Two leads cannot lie in one place, so places that a neighbour probably fills lose.
  */
 final class PlaceChances {
 
@@ -70,8 +70,7 @@ final class PlaceChances {
       double off = offset(at / FootScores.PLACES) - common;
       double turn = offset(at / FootScores.PLACES) - offset(at % FootScores.PLACES);
       near[at] = gauss(off / given.near().value()) * gauss(turn / given.turned().value());
-      anywhere[at] =
-          Math.exp(-(Math.abs(off) + Math.abs(turn)) / given.displaced().value());
+      anywhere[at] = Math.exp(-(Math.abs(off) + Math.abs(turn)) / given.displaced().value());
     }
     normalise(near);
     normalise(anywhere);
@@ -122,8 +121,7 @@ final class PlaceChances {
     double[] weights = new double[logarithms.length];
     for (int at = 0; at < weights.length; at++) {
       double turn = offset(at / FootScores.PLACES) - offset(at % FootScores.PLACES);
-      weights[at] =
-          Math.abs(turn) > given.mostTurn().value() ? 0 : Math.exp(logarithms[at] - most);
+      weights[at] = Math.abs(turn) > given.mostTurn().value() ? 0 : Math.exp(logarithms[at] - most);
     }
     normalise(weights);
     return weights;

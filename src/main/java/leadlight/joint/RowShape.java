@@ -21,9 +21,7 @@ final class RowShape {
   private static final double LEAST = 0.1;
 
   /** Where the profile along the lead's middle is read, about the toe. */
-  private static final double[] ABOUT_TOE = {
-    -0.12, -0.08, -0.04, 0, 0.04, 0.08, 0.12, 0.18, 0.26
-  };
+  private static final double[] ABOUT_TOE = {-0.12, -0.08, -0.04, 0, 0.04, 0.08, 0.12, 0.18, 0.26};
 
   private final RowGeometry geometry;
   private final double middle;
@@ -133,8 +131,7 @@ final class RowShape {
 
   private void lands() {
     double half = geometry.landHalf();
-    double[] edges =
-        FootScores.edges(across(0.3 * geometry.ahead(), 0.85 * geometry.ahead()));
+    double[] edges = FootScores.edges(across(0.3 * geometry.ahead(), 0.85 * geometry.ahead()));
     Peak low = peak(edges, -half);
     Peak high = peak(edges, half);
     put("land_middle", (low.x + high.x) / 2);
@@ -229,7 +226,8 @@ final class RowShape {
   }
 
   private static double between(double[] profile, double x) {
-    double at = Math.max(0, Math.min(profile.length - 1.001, (x + PatchGrid.X_HALF) * PatchGrid.DENSITY));
+    double at =
+        Math.max(0, Math.min(profile.length - 1.001, (x + PatchGrid.X_HALF) * PatchGrid.DENSITY));
     int low = (int) at;
     return profile[low] + (at - low) * (profile[low + 1] - profile[low]);
   }

@@ -31,8 +31,7 @@ record RowSignals(
   private static final List<String> TYPICAL =
       List.of("toe_band_edges", "ahead_bands", "toe_step", "ahead_range", "flank_light_low");
 
-  static RowSignals of(
-      Frame photo, RowSpec spec, RowOutcome.Found row, PlacementModel placement) {
+  static RowSignals of(Frame photo, RowSpec spec, RowOutcome.Found row, PlacementModel placement) {
     List<JointPatch> patches = placed(photo, spec, row);
     RowGeometry geometry = new GeometryFinder(spec, patches).find();
     RowLight light = RowLight.of(patches, geometry);

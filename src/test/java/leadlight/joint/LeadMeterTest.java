@@ -58,8 +58,7 @@ class LeadMeterTest {
 
   @Test
   void aHeelThatTheRowHasTooNearTheToeHidesNoDisplacedLead() {
-    PlacedRow row =
-        placed(new DrawnJoints().withLeadShifted(3, 0.4), DrawnJoints.leads(), -0.4);
+    PlacedRow row = placed(new DrawnJoints().withLeadShifted(3, 0.4), DrawnJoints.leads(), -0.4);
     assertThat(row.leads().get(3).toe().pitches()).isCloseTo(0.4, within(0.03));
   }
 
@@ -131,8 +130,7 @@ class LeadMeterTest {
     }
     double explained = MODEL.shifts().parallax().value();
     for (PlacedLead lead : placed(drawn, shifted, -1.8).leads()) {
-      assertThat(lead.toe().pitches())
-          .isCloseTo(Math.max(0, pitches - explained), within(0.02));
+      assertThat(lead.toe().pitches()).isCloseTo(Math.max(0, pitches - explained), within(0.02));
     }
   }
 }

@@ -12,8 +12,7 @@ class PlaceChancesTest {
   private static final double LEAD_HALF = 0.2;
 
   private static List<PlaceChances.Place> places(FootScores.Fit... scores) {
-    return new PlaceChances(
-            PlacementModel.builtIn().chances(), new FootBands(-1.8), LEAD_HALF, 0)
+    return new PlaceChances(PlacementModel.builtIn().chances(), new FootBands(-1.8), LEAD_HALF, 0)
         .places(List.of(scores));
   }
 
@@ -22,8 +21,7 @@ class PlaceChancesTest {
     double[] scores = new double[FootScores.PLACES];
     for (int i = 0; i < scores.length; i++) {
       double offset = (i - FootScores.STEPS) / (double) PatchGrid.DENSITY;
-      double nearest =
-          Arrays.stream(offsets).map(at -> Math.abs(at - offset)).min().orElseThrow();
+      double nearest = Arrays.stream(offsets).map(at -> Math.abs(at - offset)).min().orElseThrow();
       scores[i] = Math.max(-1.5, 0.5 - 8 * nearest);
     }
     double[][] all = new double[FootBands.COUNT][];

@@ -41,12 +41,11 @@ final class GeometryFinder {
   }
 
   /**
-   * The same with the lead's width read where its foot surely lies, as the heel may be misread. A
-   * width at the border of what is sought is no edge but the flank of the land's: a lead that does
-   * not stand out from its land has the usual width.
+   * The widths with the lead's read where its foot surely lies, as the heel may be misread. A width
+   * at the border of what is sought is no edge but the flank of the land's: a lead that does not
+   * stand out from its land has the usual width.
    */
-  RowGeometry find(FootBands bands) {
-    RowGeometry found = find();
+  RowGeometry reread(RowGeometry found, FootBands bands) {
     double half = leadHalf(found.landHalf(), bands.end());
     double most = found.landHalf() - LEAD_WITHIN_LAND - 1.5 / PatchGrid.DENSITY;
     boolean flank = spec.leadWidthMm().isEmpty() && half > Math.max(most, LEAD.usual);

@@ -48,7 +48,7 @@ public final class JointMeter {
     return new MeasuredRow(
         joints(frame, spec, signals),
         new RowViewMaker(signals).view(),
-        RowPicturesMaker.of(signals.patches(), signals.light()));
+        RowPicturesMaker.of(signals.patches(), signals.light(), signals.placed().typical()));
   }
 
   private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {

@@ -32,7 +32,7 @@ final class LeadMeter {
     this.joints = joints;
     this.bands = FootBands.of(geometry);
     List<JointPatch> patches = joints.stream().map(LevelledPatch::patch).toList();
-    this.geometry = new GeometryFinder(spec, patches).find(bands);
+    this.geometry = new GeometryFinder(spec, patches).reread(geometry, bands);
   }
 
   /** Places of all leads, given where the row's finder has them. */
@@ -40,7 +40,8 @@ final class LeadMeter {
     List<Spot> spots = spots(asFound);
     double common = median(spots, Spot::toe);
     double stretch = stretch(spots, common);
-    Signals row = RowShape.of(joints, geometry, bands, median(spots, Spot::foundToe));
+    TypicalJoint typical = TypicalJoint.of(joints);
+    Signals row = RowShape.of(typical, geometry, bands, median(spots, Spot::foundToe));
     row.put("place_px", median(spots, spot -> spot.joint.pitchPx()));
     row.put("place_typical_u_row", median(spots, Spot::uFound));
     row.put("place_typical_u_lead", median(spots, Spot::uAlong));
@@ -53,7 +54,7 @@ final class LeadMeter {
       double fitted = clamp(common) + stretch * (landAt(i) - middle);
       leads.add(placed(spots.get(i), row, common, fitted));
     }
-    return new PlacedRow(geometry, leads);
+    return new PlacedRow(geometry, leads, typical);
   }
 
   private static double median(List<Spot> spots, ToDoubleFunction<Spot> value) {
@@ -118,7 +119,14 @@ final class LeadMeter {
         Math.abs(place.toe() - toe) < limits.sameFrom().value()
             && Math.abs(place.toe() - place.end()) < limits.sameTurn().value()
             && place.uToe() < limits.sameU().value();
-    return new Spot(joints.get(i).patch(), found, toe, heel, place, same);
+    JointPatch joint = joints.get(i).patch();
+    return new Spot(joint, found, toe, heel, place, same || known(joint, found));
+  }
+
+  /** True if the lead was given more surely than any photo tells: nothing is put right then. */
+  private boolean known(JointPatch joint, Lead found) {
+    return Math.hypot(found.uAcrossPx(), found.uAlongPx())
+        < model.shifts().knownU().value() * joint.pitchPx();
   }
 
   /** Pitches along the row from one point to another. */
@@ -153,31 +161,35 @@ final class LeadMeter {
 
   private PlacedLead placed(Spot spot, Signals row, double common, double fitted) {
     Signals signals = signals(spot, row, common);
-    double byRow = row.get("place_by_row");
-    double byLead = row.get("place_by_lead");
+    boolean known = known(spot.joint, spot.found);
+    double ahead = known ? 0 : -row.get("place_by_lead");
+    Lead lead = known ? spot.found : lead(spot, signals, -row.get("place_by_row"), ahead);
+    return new PlacedLead(
+        lead,
+        new PlacedLead.Shift(spot.toe() - fitted, uShift(spot, spot.place.uToe())),
+        new PlacedLead.Shift(spot.end() - fitted, uShift(spot, spot.place.uEnd())),
+        ahead,
+        -bands.end(),
+        signals);
+  }
+
+  /** The lead in the photo, with what puts the row right, pitches along the row and ahead. */
+  private Lead lead(Spot spot, Signals signals, double across, double ahead) {
     double pitchPx = spot.joint.pitchPx();
     Lead cut = spot.joint.lead();
     double heel =
         spot.asFound
             ? spot.foundHeel
             : spot.toe() + (spot.end() - spot.toe()) * spot.joint.heelY() / bands.end();
-    Lead lead =
-        new Lead(
-            cut.pin(),
-            moved(cut.toePx(), spot.joint, spot.toe() - byRow - spot.joint.offset(), -byLead),
-            moved(cut.heelPx(), spot.joint, heel - byRow - spot.joint.heelOffset(), 0),
-            cut.landToePx(),
-            cut.landHeelPx(),
-            cut.match(),
-            Math.exp(model.uAlongRow().of(signals)) * pitchPx,
-            Math.exp(model.uAlongLead().of(signals)) * pitchPx);
-    return new PlacedLead(
-        lead,
-        new PlacedLead.Shift(spot.toe() - fitted, uShift(spot, spot.place.uToe())),
-        new PlacedLead.Shift(spot.end() - fitted, uShift(spot, spot.place.uEnd())),
-        -byLead,
-        -bands.end(),
-        signals);
+    return new Lead(
+        cut.pin(),
+        moved(cut.toePx(), spot.joint, spot.toe() + across - spot.joint.offset(), ahead),
+        moved(cut.heelPx(), spot.joint, heel + across - spot.joint.heelOffset(), 0),
+        cut.landToePx(),
+        cut.landHeelPx(),
+        cut.match(),
+        Math.exp(model.uAlongRow().of(signals)) * pitchPx,
+        Math.exp(model.uAlongLead().of(signals)) * pitchPx);
   }
 
   private double uShift(Spot spot, double uPlace) {

@@ -60,6 +60,7 @@ record PlacementModel(
    * @param sameFrom places less far apart are one, and the row's finer one holds
    * @param sameTurn feet less turned lie straight
    * @param sameU a place less sure than this is no support for the row's
+   * @param knownU a lead given more surely than this is known
    * @param parallax most offset of all leads from their lands that a tilted view explains
    * @param commonU standard uncertainty of a shift by what the row has in common
    * @param movedU the same of a lead that lies elsewhere than the row's finder has it, beside
@@ -72,6 +73,7 @@ record PlacementModel(
       @JsonProperty(required = true) Figure sameFrom,
       @JsonProperty(required = true) Figure sameTurn,
       @JsonProperty(required = true) Figure sameU,
+      @JsonProperty(required = true) Figure knownU,
       @JsonProperty(required = true) Figure parallax,
       @JsonProperty(required = true) Figure commonU,
       @JsonProperty(required = true) Figure movedU,

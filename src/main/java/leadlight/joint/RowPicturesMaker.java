@@ -27,7 +27,15 @@ final class RowPicturesMaker {
 
   private RowPicturesMaker() {}
 
+  /** Takes the row's typical joint from the joints themselves. */
   static RowPictures of(List<JointPatch> patches, RowLight light) {
+    return of(
+        patches,
+        light,
+        TypicalJoint.of(patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList()));
+  }
+
+  static RowPictures of(List<JointPatch> patches, RowLight light, TypicalJoint typical) {
     List<float[]> lights = all(patches, JointPatch::landLight, light::levelled);
     List<float[]> redGreens = all(patches, JointPatch::landRedGreen, light::scaled);
     List<float[]> yellowBlues = all(patches, JointPatch::landYellowBlue, light::scaled);
@@ -42,7 +50,7 @@ final class RowPicturesMaker {
         PatchGrid.Y_FROM,
         PatchGrid.DENSITY,
         joints,
-        picture(Stats.middle(lights), Stats.middle(redGreens), Stats.middle(yellowBlues)));
+        picture(typical.light(), typical.redGreen(), typical.yellowBlue()));
   }
 
   private static List<float[]> all(

@@ -1,7 +1,5 @@
 package leadlight.joint;
 
-import java.util.List;
-
 /**
  * What a row's median joint shows of its leads' edges, its lands' sides and the toe: signals of how
  * far the row as a whole is from where it was found. All lengths in pitches, light as shares of the
@@ -28,15 +26,10 @@ final class RowShape {
   private final float[][] planes;
   private final Signals signals = new Signals();
 
-  private RowShape(List<LevelledPatch> joints, RowGeometry geometry, double middle) {
+  private RowShape(TypicalJoint typical, RowGeometry geometry, double middle) {
     this.geometry = geometry;
     this.middle = middle;
-    this.planes =
-        new float[][] {
-          Stats.middle(joints.stream().map(LevelledPatch::landLight).toList()),
-          Stats.middle(joints.stream().map(LevelledPatch::landRedGreen).toList()),
-          Stats.middle(joints.stream().map(LevelledPatch::landYellowBlue).toList())
-        };
+    this.planes = new float[][] {typical.light(), typical.redGreen(), typical.yellowBlue()};
   }
 
   /**
@@ -44,9 +37,8 @@ final class RowShape {
    *
    * @param middle the leads' usual offset from their lands
    */
-  static Signals of(
-      List<LevelledPatch> joints, RowGeometry geometry, FootBands bands, double middle) {
-    RowShape shape = new RowShape(joints, geometry, middle);
+  static Signals of(TypicalJoint typical, RowGeometry geometry, FootBands bands, double middle) {
+    RowShape shape = new RowShape(typical, geometry, middle);
     shape.feet("toe", -0.45, -0.08);
     shape.feet("foot", 0.75 * bands.end(), -0.45);
     shape.lands();

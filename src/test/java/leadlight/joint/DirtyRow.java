@@ -79,7 +79,9 @@ final class DirtyRow {
     for (int i = 0; i < joints.length; i++) {
       patches.add(patch(i));
     }
-    PlacedRow placed = new PlacedRow(geometry, List.of());
+    PlacedRow placed =
+        new PlacedRow(
+            geometry, List.of(), new TypicalJoint(new float[0], new float[0], new float[0]));
     RowSignals row = new RowSignals(patches, geometry, LIGHT, List.of(), List.of(), placed);
     return DirtSignals.of(row, DirtLimits.builtIn());
   }

@@ -19,10 +19,10 @@ BENCHMARK=${BENCHMARK:-../shared/benchmark}
 REAL=${REAL:-../shared/real}
 CORES=$(nproc)
 PARTS=${PARTS:-$((CORES / 2 > 0 ? CORES / 2 : 1))}
-FIT=${FIT:-3200}
+FIT=${FIT:-4200}
 CALIBRATE=${CALIBRATE:-320}
 KEEP=${KEEP:-560}
-STEPS=${STEPS:-9500}
+STEPS=${STEPS:-12000}
 
 mkdir -p "$WORK"
 
@@ -34,10 +34,10 @@ draw() {
     (
       "$RUN" scene set "$4" --count $each --from $((part * each)) --seed "$2" --threads 2 \
         --out "$WORK/$1/$part"
-      "$RUN" reader patches "$WORK/$1/$part" --threads 2 --out "$WORK/patches/$1/$part"
+      "$RUN" reader patches "$WORK/$1/$part" --threads 2 --out "$WORK/patches/$1/$part" $ASTRAY
       if [ "$1" = fit ]; then
         "$PYTHON" models/joint/vary.py "$WORK/$1/$part" "$WORK/varied/$part" 1 $((100 + part)) 1
-        "$RUN" reader patches "$WORK/varied/$part" --threads 2 \
+        "$RUN" reader patches "$WORK/varied/$part" --threads 2 $ASTRAY \
           --out "$WORK/patches/varied/$part"
       fi
     ) >"$WORK/log-$1-$part" 2>&1 &
@@ -56,7 +56,7 @@ draw() {
 given() {
   if [ -d "$BENCHMARK/more" ]; then
     "$PYTHON" models/joint/vary.py "$BENCHMARK/more" "$WORK/more" 12
-    "$RUN" reader patches "$WORK/more" --threads 4 --out "$WORK/patches/more"
+    "$RUN" reader patches "$WORK/more" --threads 4 --astray --out "$WORK/patches/more"
     "$RUN" reader patches "$BENCHMARK/rendered" --threads 4 --out "$WORK/patches/rendered"
   fi
   if [ -d "$REAL" ]; then
@@ -68,8 +68,10 @@ pictures() {
   mkdir -p "$WORK/patches"
   "$RUN" --version # builds the program once, before many start it
   given >"$WORK/log-given" 2>&1 &
+  ASTRAY=
   draw calibrate 202 "$CALIBRATE" models/scene/mix-range.json
   draw keep 303 "$KEEP" models/scene/mix-range.json
+  ASTRAY=--astray # rows at wrong places, to learn what is no joint
   draw fit 101 "$FIT" models/scene/mix-learn.json
 }
 

@@ -3,8 +3,11 @@ import torch
 from torch import nn
 from torch.nn import functional as F
 
-QUESTIONS = ["missing", "unwetted", "open", "excess", "bridge_before", "bridge_after", "unlike"]
-MIRRORED = [0, 1, 2, 3, 5, 4, 6]
+QUESTIONS = ["missing", "unwetted", "open", "excess", "bridge_before", "bridge_after", "unlike",
+             "ball", "over_quarter", "over_half"]
+STRANGE = QUESTIONS.index("unlike")
+FAULTS = [q for q in QUESTIONS if q != "unlike"]
+MIRRORED = [0, 1, 2, 3, 5, 4, 6, 7, 8, 9]
 HEIGHT, WIDTH = 136, 64
 PITCH = 32  # pixels a pitch, as in RowPicturesMaker
 
@@ -117,16 +120,36 @@ class Show:
         grain[:, 3:] *= 0.4
         return x + noise * grain
 
-    def strange(self, x):
-        """Not joints of a found row: misplaced, upside down, sideways, wrong scale, other things."""
+    def covered(self, x):
+        """Something opaque lies over a good part of the joint, not of its row's typical one."""
         n = len(x)
-        k = n // 6
+        across = torch.arange(WIDTH, device=self.device).view(1, 1, 1, WIDTH) / WIDTH
+        along = torch.arange(HEIGHT, device=self.device).view(1, 1, HEIGHT, 1) / HEIGHT
+        tilt = self.between(-0.4, 0.4, n, 1, 1, 1)
+        edge = self.between(0.35, 0.85, n, 1, 1, 1)
+        above = along + tilt * (across - 0.5) < edge
+        band = (along + tilt * (across - 0.5) - edge).abs() < 0.3
+        pick = self.chosen(0.5, n)
+        where = torch.where(pick, above, band)
+        paint = torch.cat([self.between(-1.0, 1.6, n, 1, 1, 1),
+                           self.between(-0.8, 0.8, n, 2, 1, 1)], 1)
+        rough = torch.randn((n, 1, 17, 8), generator=self.generator, device=self.device)
+        rough = F.interpolate(rough, size=(HEIGHT, WIDTH), mode="bilinear")
+        own = torch.where(where, paint + rough * self.between(0, 0.25, n, 1, 1, 1), x[:, :3])
+        return torch.cat([own, x[:, 3:]], 1)
+
+    def strange(self, x):
+        """Not joints of a found row: misplaced, upside down, sideways, wrong scale, covered, other
+        things. Rows taken off along the leads or turned come from the photos themselves."""
+        n = len(x)
+        k = n // 8
         parts = []
         shift = int(torch.randint(11, 22, (1,), generator=self.generator, device=self.device))
         parts.append(torch.roll(x[:k], shift, 3))
         parts.append(x[k:2 * k].flip(2))
-        turned = x[2 * k:3 * k].transpose(2, 3)
-        parts.append(F.interpolate(turned, size=(HEIGHT, WIDTH), mode="bilinear"))
+        sideways = x[2 * k:3 * k].transpose(2, 3)
+        parts.append(F.interpolate(sideways, size=(HEIGHT, WIDTH), mode="bilinear"))
+        parts.append(self.covered(x[6 * k:]))
         zoom = x[3 * k:4 * k]
         half = F.interpolate(zoom, size=(HEIGHT // 2, WIDTH // 2), mode="area").repeat(1, 1, 2, 2)
         twice = F.interpolate(zoom[:, :, 34:102, 16:48], size=(HEIGHT, WIDTH), mode="bilinear")
@@ -136,7 +159,7 @@ class Show:
         order = torch.randperm(16, generator=self.generator, device=self.device)
         tiles = tiles.reshape(k, 6, 16, 34, 16)[:, :, order].reshape(k, 6, 4, 4, 34, 16)
         parts.append(tiles.permute(0, 1, 2, 4, 3, 5).reshape(k, 6, HEIGHT, WIDTH))
-        rest = n - 5 * k
+        rest = k
         size = int(torch.randint(2, 20, (1,), generator=self.generator, device=self.device))
         cloud = torch.randn((rest, 6, size, size), generator=self.generator, device=self.device)
         cloud = F.interpolate(cloud, size=(HEIGHT, WIDTH), mode="bilinear")

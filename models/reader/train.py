@@ -17,11 +17,11 @@ import time
 import numpy as np
 import pandas as pd
 import torch
-from net import HEIGHT, MIRRORED, QUESTIONS, WIDTH, Reader, Show, scaled
+from net import FAULTS, HEIGHT, MIRRORED, QUESTIONS, STRANGE, WIDTH, Reader, Show, scaled
 
 # Share of each source in what is shown; the rest of a batch is strange pictures.
 SHARES = {"scenes": 0.62, "more": 0.28, "real": 0.10}
-STRANGE = 0.12
+STRANGE_SHARE = 0.12
 BATCH = 768
 RATE = 3e-3
 DECAY = 0.03
@@ -30,14 +30,20 @@ USUAL = 0.997  # of known joints, this share must not be called strange
 SOUND = os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "joint", "real-rows.json")
 
 
-def bridges(table):
+def rows(table):
+    """Number of the row that each joint belongs to; a photo's row may be cut more than once."""
+    pin = table.pin.astype(int)
+    return ((table.photo != table.photo.shift()) | (pin <= pin.shift())).cumsum().values - 1
+
+
+def bridges(table, row):
     """Which gaps metal spans, to the pin before and to the next."""
     to = pd.to_numeric(table["bridge_to"], errors="coerce").values
-    place = {(p, int(n)): i for i, (p, n) in enumerate(zip(table.photo, table.pin))}
+    place = {(r, int(n)): i for i, (r, n) in enumerate(zip(row, table.pin))}
     before, after = np.zeros(len(table), bool), np.zeros(len(table), bool)
-    for i, (photo, pin) in enumerate(zip(table.photo, table.pin.astype(int))):
+    for i, (r, pin) in enumerate(zip(row, table.pin.astype(int))):
         if to[i] == to[i]:
-            other = place.get((photo, int(to[i])))
+            other = place.get((r, int(to[i])))
             (after if to[i] > pin else before)[i] = True
             if other is not None:
                 (before if to[i] > pin else after)[other] = True
@@ -50,22 +56,31 @@ def load(folder):
     shape = (-1, 3, HEIGHT, WIDTH)
     own = np.fromfile(os.path.join(folder, "joints.bin"), np.uint8).reshape(shape)
     typical = np.fromfile(os.path.join(folder, "typical.bin"), np.uint8).reshape(shape)
-    row = (table.photo != table.photo.shift()).cumsum().values - 1
+    row = rows(table)
     assert len(own) == len(table) and len(typical) == row[-1] + 1, folder
     condition, grade = table.condition.values, table.class2.values
-    before, after = bridges(table)
+    before, after = bridges(table, row)
     lack = np.isin(condition, ["open", "insufficient"])
+    ball = table.true_findings.str.contains("solder-ball").values
+    over = pd.to_numeric(table.side_overhang_of_lead_width, errors="coerce").values
     truth = np.stack([condition == "missing-lead", lack, condition == "open",
-                      condition == "excess", before, after, np.zeros(len(table), bool)], 1)
+                      condition == "excess", before, after, np.zeros(len(table), bool),
+                      ball, over > 0.25, over > 0.5], 1)
     weight = np.ones(truth.shape, np.float32)
     there = condition != "missing-lead"
     weight[:, 1] = there & ~(lack & (grade == "limit"))
     weight[:, 2] = lack
     weight[:, 3] = there
+    weight[:, 7] = ball.any()  # pictures that do not tell where balls lie teach nothing of them
+    seen = there & (condition != "excess") & ~np.isnan(over)
+    weight[:, 8] = seen & ((over < 0.18) | (over > 0.32))
+    weight[:, 9] = seen & ((over < 0.40) | (over > 0.58))
     wrong = table.row.str.upper().values != "RIGHT"
-    truth[wrong, 6] = True
-    weight[wrong, :6] = 0
+    truth[wrong, STRANGE] = True
+    weight[wrong] = 0
+    weight[wrong, STRANGE] = 1
     by_eye = condition == "by-eye"
+    weight[by_eye, 9] = 1  # a row noted as good has no lead half off its land
     with open(SOUND, encoding="utf-8") as file:
         sound = set(json.load(file)["sound"])
     unsure = by_eye & ~table.photo.isin(sound).values
@@ -125,10 +140,10 @@ def learn(sources, steps, seed, device, log):
         order = torch.randperm(len(x), generator=generator, device=device)
         x, truth, weight = x[order], truth[order], weight[order]
         x = show.lit(show.warped(x))
-        odd = int(STRANGE * len(x))
+        odd = int(STRANGE_SHARE * len(x))
         x = torch.cat([show.strange(x[:odd]), x[odd:]])
         truth[:odd], weight[:odd] = 0, 0
-        truth[:odd, 6], weight[:odd, 6] = 1, 1
+        truth[:odd, STRANGE], weight[:odd, STRANGE] = 1, 1
         order = torch.randperm(len(x), generator=generator, device=device)
         x, truth, weight = show.taken(x[order]), truth[order], weight[order]
         x = x.clamp(-2, 127 / 64).contiguous(memory_format=torch.channels_last)
@@ -182,14 +197,17 @@ def platt(score, truth, weight):
 def calibrated(net, folders, device):
     """Scales and the border of strangeness, from pictures that were not learned from."""
     _, score, truth, weight = scores(net, folders, device)
-    scale = [platt(score[:, q], truth[:, q], weight[:, q]) for q in range(6)]
-    known = 1 / (1 + np.exp(-score[weight[:, 0] > 0, 6]))
+    scale = {q: platt(score[:, i], truth[:, i], weight[:, i])
+             for i, q in enumerate(QUESTIONS) if q in FAULTS}
+    known = 1 / (1 + np.exp(-score[weight[:, 0] > 0, STRANGE]))
     return scale, float(np.clip(np.quantile(known, USUAL), 0.05, 0.95))
 
 
 def chances(score, scale):
-    slope, shift = np.array(scale).T
-    return 1 / (1 + np.exp(-(score[:, :6] * slope + shift)))
+    """One column a fault, in the order of FAULTS."""
+    slope, shift = np.array([scale[q] for q in FAULTS]).T
+    asked = score[:, [QUESTIONS.index(q) for q in FAULTS]]
+    return 1 / (1 + np.exp(-(asked * slope + shift)))
 
 
 def calibration_error(chance, truth, bins=15):
@@ -219,9 +237,10 @@ def counted(net, folders, device, scale, border, out, name):
     table, score, truth, weight = scores(net, folders, device)
     chance = chances(score, scale)
     figures = {"joints": int(len(table))}
-    for q, question in enumerate(QUESTIONS[:6]):
+    for f, question in enumerate(FAULTS):
+        q = QUESTIONS.index(question)
         use = weight[:, q] > 0
-        c, t = chance[use, q], truth[use, q]
+        c, t = chance[use, f], truth[use, q]
         if use.any():
             figures[question] = {
                 "yes": int(t.sum()), "of": int(use.sum()), "area": area_under(c, t),
@@ -229,16 +248,16 @@ def counted(net, folders, device, scale, border, out, name):
                 "missed_at_half": int((c[t] < 0.5).sum()),
                 "false_at_half": int((c[~t] >= 0.5).sum()),
                 "reliability": reliability(c, t)}
-    strange = 1 / (1 + np.exp(-score[:, 6]))
-    right = truth[:, 6] == 0
+    strange = 1 / (1 + np.exp(-score[:, STRANGE]))
+    right = truth[:, STRANGE] == 0
     figures["called_strange"] = [int((strange[right] > border).sum()), int(right.sum())]
     figures["wrong_rows_called_strange"] = [int((strange[~right] > border).sum()),
                                             int((~right).sum())]
     frame = table[["photo", "lamp", "mask", "pitch_px", "edge_blur_px", "row", "pin", "condition",
-                   "class2", "true_findings", "verdict", "m_missing", "m_unwetted", "m_open",
-                   "m_excess", "m_bridge_before", "m_bridge_after"]].copy()
-    for q, question in enumerate(QUESTIONS[:6]):
-        frame["r_" + question] = np.round(chance[:, q], 6)
+                   "class2", "true_findings", "side_overhang_of_lead_width", "wetted_from",
+                   "wetted_to", "verdict"] + ["m_" + q for q in FAULTS]].copy()
+    for f, question in enumerate(FAULTS):
+        frame["r_" + question] = np.round(chance[:, f], 6)
     frame["r_strange"] = np.round(strange, 5)
     frame["bridge_before"], frame["bridge_after"] = truth[:, 4], truth[:, 5]
     frame.to_csv(os.path.join(out, f"read-{name}.csv"), index=False)
@@ -304,7 +323,7 @@ def export(net, options, scale, border):
     with open(os.path.join(options.out, "reader.json"), "w", encoding="utf-8") as file:
         json.dump({"source": options.source, "sha256": sha,
                    "scales": {q: {"slope": round(a, 5), "shift": round(b, 5)}
-                              for q, (a, b) in zip(QUESTIONS, scale)},
+                              for q, (a, b) in scale.items()},
                    "unlike_from": round(border, 5)}, file, indent=1)
         file.write("\n")
 

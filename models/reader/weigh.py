@@ -17,7 +17,10 @@ import pandas as pd
 SUREST = 6.0  # as in leadlight.grade.TwoOpinions
 PULL = 2.0
 QUESTIONS = {"missing": ["missing"], "unwetted": ["unwetted"], "excess": ["excess"],
-             "bridge": ["bridge_before", "bridge_after"]}
+             "bridge": ["bridge_before", "bridge_after"], "ball": ["ball"],
+             "overhang": ["over_quarter", "over_half"]}
+# Shares of a lead's width between which its overhang is at the limit asked for: train.py.
+AT_LIMIT = {"over_quarter": (0.18, 0.32), "over_half": (0.40, 0.58)}
 
 
 def log_odds(chance):
@@ -37,6 +40,12 @@ def asked(table, name):
         return right & there & ~(lack & (grade == "limit")), lack
     if name == "excess":
         return right & there, condition == "excess"
+    if name == "ball":
+        return right, table.true_findings.str.contains("solder-ball")
+    if name in AT_LIMIT:
+        over = pd.to_numeric(table.side_overhang_of_lead_width, errors="coerce")
+        low, high = AT_LIMIT[name]
+        return right & there & (condition != "excess") & ((over < low) | (over > high)), over > high
     return right, table[name].astype(str).str.lower() == "true"
 
 
@@ -89,6 +98,8 @@ def faults(table, fitted):
             if question == "excess":
                 continue
             for name in names:
+                if name == "over_quarter":  # no fault by class 2
+                    continue
                 m, r = log_odds(table["m_" + name].values), log_odds(table["r_" + name].values)
                 chance = {"measures": 1 / (1 + np.exp(-m)), "reader": 1 / (1 + np.exp(-r)),
                           "both": both(fitted[question], m, r)}[who]

@@ -4,20 +4,26 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.RowOutcome;
+import leadlight.model.RowPictures;
 import leadlight.model.ScoredPhoto;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
 import leadlight.pipeline.PhotoScorer;
+import leadlight.pipeline.StrayRow;
 import leadlight.reader.PictureFiles;
 import leadlight.trial.Comparison;
 import leadlight.trial.MeasuresCsv;
 import leadlight.trial.NoteComparison;
+import leadlight.trial.PhotoOutcome;
+import leadlight.trial.RowResult;
 import leadlight.trial.TrialPhoto;
 import leadlight.vision.Threads;
 
@@ -27,13 +33,23 @@ import leadlight.vision.Threads;
  */
 final class PatchRun {
 
+  /** One row of so many is cut astray too: about a fifth of the joints are then none. */
+  private static final int EACH = 4;
+
   private final AcceptanceSet limits;
   private final PictureFiles pictures;
+  private final boolean astray;
   private final MeasuresCsv joints = new MeasuresCsv();
 
-  PatchRun(AcceptanceSet limits, PictureFiles pictures) {
+  /**
+   * Takes where pictures go.
+   *
+   * @param astray whether to cut rows at wrong places too
+   */
+  PatchRun(AcceptanceSet limits, PictureFiles pictures, boolean astray) {
     this.limits = limits;
     this.pictures = pictures;
+    this.astray = astray;
   }
 
   /** Cuts all; {@code progress} hears how many photos are done. */
@@ -41,9 +57,9 @@ final class PatchRun {
     Threads.set(1);
     int[] done = {0};
     InOrder.each(
-        photos,
+        IntStream.range(0, photos.size()).boxed().toList(),
         threads,
-        this::one,
+        number -> one(photos.get(number), number),
         gather -> {
           gather.run();
           progress.accept(++done[0]);
@@ -55,34 +71,42 @@ final class PatchRun {
     return joints;
   }
 
-  private Runnable one(TrialPhoto trial) {
+  private Runnable one(TrialPhoto trial, int number) {
     try (Photo photo = new PhotoReader().read(trial.file())) {
       PhotoScorer scorer = TrialRun.scorer(TrialRun.row(trial), limits, Opinions.MEASURES);
       ScoredPhoto scored = scorer.score(photo);
       if (!(scored.row() instanceof RowOutcome.Found found)) {
         return () -> {};
       }
-      var cut = scorer.pictures(photo, found);
-      return () -> {
-        pictures.add(cut);
-        note(trial, scored);
-      };
+      RowPictures cut = scorer.pictures(photo, found);
+      Optional<RowPictures> stray =
+          astray && number % EACH == 0
+              ? Optional.of(scorer.pictures(photo, StrayRow.of(found, number / EACH)))
+              : Optional.empty();
+      return () -> note(trial, scored, cut, stray);
     }
   }
 
-  private void note(TrialPhoto trial, ScoredPhoto scored) {
+  private void note(
+      TrialPhoto trial, ScoredPhoto scored, RowPictures cut, Optional<RowPictures> stray) {
     List<Map<String, Double>> chances = new ArrayList<>();
     scored
         .joints()
         .forEach(joint -> chances.add(columns(joint.joint().byMeasures().orElseThrow())));
+    pictures.add(cut);
     if (trial.truth().isPresent()) {
-      joints.add(Comparison.of(trial.truth().get(), scored), chances);
+      PhotoOutcome outcome = Comparison.of(trial.truth().get(), scored);
+      joints.add(outcome, chances);
+      if (stray.isPresent() && outcome.row() == RowResult.RIGHT) {
+        pictures.add(stray.get());
+        joints.add(outcome.as(RowResult.WRONG), chances);
+      }
     } else {
       joints.add(NoteComparison.of(trial.note().orElseThrow(), scored), chances);
     }
   }
 
-  private static Map<String, Double> columns(SolderChances chances) {
+  private static Map<String, Double> columns(FaultChances chances) {
     Map<String, Double> columns = new LinkedHashMap<>();
     columns.put("m_missing", chances.missing());
     columns.put("m_unwetted", chances.unwetted());
@@ -90,6 +114,9 @@ final class PatchRun {
     columns.put("m_excess", chances.excess());
     columns.put("m_bridge_before", chances.bridgeBefore());
     columns.put("m_bridge_after", chances.bridgeAfter());
+    columns.put("m_ball", chances.ball());
+    columns.put("m_over_quarter", chances.overQuarter());
+    columns.put("m_over_half", chances.overHalf());
     return columns;
   }
 }

@@ -52,6 +52,14 @@ final class ReaderCommand implements Callable<Integer> {
         description = "Folder for the files (default: ${DEFAULT-VALUE}).")
     private Path out;
 
+    @Option(
+        names = "--astray",
+        description = {
+          "Cut every fourth row with truth once more at a wrong place, and note it as wrong:",
+          "from such the reader learns what is no joint."
+        })
+    private boolean astray;
+
     @Mixin private ThreadOption threads;
 
     @Mixin private Limits limits;
@@ -66,7 +74,7 @@ final class ReaderCommand implements Callable<Integer> {
       OutputFolder.make(out);
       Progress progress = new Progress(streams, photos.size());
       try (PictureFiles pictures = new PictureFiles(out)) {
-        PatchRun run = new PatchRun(limits.load(), pictures);
+        PatchRun run = new PatchRun(limits.load(), pictures, astray);
         run.cut(photos, threads.count(), progress::done);
         StringWriter csv = new StringWriter();
         run.joints().write(csv);

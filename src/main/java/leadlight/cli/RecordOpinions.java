@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 
 /** The two opinions of a recorded joint, as cells of a table and as a line of a terminal. */
 final class RecordOpinions {
@@ -16,19 +16,22 @@ final class RecordOpinions {
   private static final double SPEAKS_FROM = 0.05;
 
   /** Which questions both answer, by their names in the JSON report. */
-  private record Question(String id, ToDoubleFunction<SolderChances> chance) {}
+  private record Question(String id, ToDoubleFunction<FaultChances> chance) {}
 
   private static final Question OPEN =
-      new Question("open_rather_than_insufficient", SolderChances::open);
+      new Question("open_rather_than_insufficient", FaultChances::open);
 
   private static final List<Question> QUESTIONS =
       List.of(
-          new Question("missing_lead", SolderChances::missing),
-          new Question("no_fillet", SolderChances::unwetted),
+          new Question("missing_lead", FaultChances::missing),
+          new Question("no_fillet", FaultChances::unwetted),
           OPEN,
-          new Question("excess", SolderChances::excess),
-          new Question("bridge_to_pin_before", SolderChances::bridgeBefore),
-          new Question("bridge_to_next_pin", SolderChances::bridgeAfter));
+          new Question("excess", FaultChances::excess),
+          new Question("bridge_to_pin_before", FaultChances::bridgeBefore),
+          new Question("bridge_to_next_pin", FaultChances::bridgeAfter),
+          new Question("solder_ball", FaultChances::ball),
+          new Question("overhang_above_quarter", FaultChances::overQuarter),
+          new Question("overhang_above_half", FaultChances::overHalf));
 
   private RecordOpinions() {}
 
@@ -52,7 +55,7 @@ final class RecordOpinions {
     return cells;
   }
 
-  private static void add(List<String> cells, Optional<SolderChances> chances) {
+  private static void add(List<String> cells, Optional<FaultChances> chances) {
     for (Question question : QUESTIONS) {
       cells.add(chances.map(c -> "" + question.chance().applyAsDouble(c)).orElse(""));
     }
@@ -68,7 +71,7 @@ final class RecordOpinions {
     if (joint.byMeasures().isEmpty() || joint.byReader().isEmpty()) {
       return Optional.empty();
     }
-    SolderChances measures = joint.byMeasures().get();
+    FaultChances measures = joint.byMeasures().get();
     Reading reading = joint.byReader().get();
     List<String> said = new ArrayList<>();
     for (Question question : QUESTIONS) {

@@ -158,9 +158,11 @@ final class JointGrading {
     if (measured == null || limit.isEmpty()) {
       return;
     }
-    double kept =
+    double byMeasure =
         Conformance.probability(
             measured.value(), measured.u(), limit.get().value(), limit.get().bound());
+    OptionalDouble byOpinions = overLimitByOpinions(limit.get());
+    double kept = byOpinions.isPresent() ? 1 - byOpinions.getAsDouble() : byMeasure;
     checks.add(
         new LimitCheck(
             measure,
@@ -172,11 +174,16 @@ final class JointGrading {
     String words =
         String.format(
             Locale.ROOT,
-            "%.3f mm (u %.3f) against a limit of %.3f mm",
+            "%.3f mm (u %.3f) against a limit of %.3f mm%s",
             measured.value(),
             measured.u(),
-            limit.get().value());
-    switch (Conformance.zone(kept, limits.decisionLevel())) {
+            limit.get().value(),
+            byOpinions.isPresent() ? said(limit.get()) : "");
+    Conformance.Zone zone =
+        byOpinions.isPresent()
+            ? zone(byOpinions.getAsDouble())
+            : Conformance.zone(kept, limits.decisionLevel());
+    switch (zone) {
       case PASSED -> findings.add(overLimit(kind, 1 - kept, words, limit.get()));
       case NEITHER ->
           doubts.add(
@@ -186,6 +193,28 @@ final class JointGrading {
                   + " cannot be decided; measure it under higher magnification");
       case KEPT -> {}
     }
+  }
+
+  private OptionalDouble overLimitByOpinions(Limit limit) {
+    OptionalDouble width = length(Measure.LEAD_WIDTH);
+    return width.isPresent()
+        ? weighing.overhang(joint, limit.value() / width.getAsDouble())
+        : width;
+  }
+
+  private String said(Limit limit) {
+    double share = limit.value() / length(Measure.LEAD_WIDTH).orElseThrow();
+    return weighing.overhangWords(joint, share).map(words -> "; " + words).orElse("");
+  }
+
+  /** What a chance of both opinions comes to, as for the faults of solder. */
+  private Conformance.Zone zone(double chance) {
+    if (chance >= decision.seenFrom().value()) {
+      return Conformance.Zone.PASSED;
+    }
+    return chance >= decision.doubtFrom().value()
+        ? Conformance.Zone.NEITHER
+        : Conformance.Zone.KEPT;
   }
 
   private Finding overLimit(FindingKind kind, double chance, String words, Limit limit) {

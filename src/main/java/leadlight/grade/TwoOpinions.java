@@ -2,7 +2,7 @@ package leadlight.grade;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 
 /**
  * How the measures' and the second reader's chances become one: {@code models/grade/opinions.json}.
@@ -17,13 +17,17 @@ import leadlight.model.SolderChances;
  * @param unwetted for "no fillet"
  * @param excess for "too much"
  * @param bridge for "metal across the gap"
+ * @param ball for "a solder ball beside it"
+ * @param overhang for "over its land's side", whatever share is asked for
  */
 record TwoOpinions(
     @JsonProperty(required = true) String source,
     @JsonProperty(required = true) Weights missing,
     @JsonProperty(required = true) Weights unwetted,
     @JsonProperty(required = true) Weights excess,
-    @JsonProperty(required = true) Weights bridge) {
+    @JsonProperty(required = true) Weights bridge,
+    @JsonProperty(required = true) Weights ball,
+    @JsonProperty(required = true) Weights overhang) {
 
   /** No opinion counts as surer than this, in log odds: 400 to 1. */
   private static final double SUREST = 6;
@@ -51,14 +55,17 @@ record TwoOpinions(
   }
 
   /** Both opinions together. Which name a lack of solder gets is the mean of the two. */
-  SolderChances both(SolderChances measures, SolderChances reader) {
-    return new SolderChances(
+  FaultChances both(FaultChances measures, FaultChances reader) {
+    return new FaultChances(
         missing.both(measures.missing(), reader.missing()),
         unwetted.both(measures.unwetted(), reader.unwetted()),
         (measures.open() + reader.open()) / 2,
         excess.both(measures.excess(), reader.excess()),
         bridge.both(measures.bridgeBefore(), reader.bridgeBefore()),
-        bridge.both(measures.bridgeAfter(), reader.bridgeAfter()));
+        bridge.both(measures.bridgeAfter(), reader.bridgeAfter()),
+        ball.both(measures.ball(), reader.ball()),
+        overhang.both(measures.overQuarter(), reader.overQuarter()),
+        overhang.both(measures.overHalf(), reader.overHalf()));
   }
 
   private static double logOdds(double chance) {

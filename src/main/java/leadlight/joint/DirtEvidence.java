@@ -86,6 +86,15 @@ final class DirtEvidence {
         words);
   }
 
+  /** The chance of a ball that the evidence holds. */
+  static double ball(List<Evidence> evidence) {
+    return evidence.stream()
+        .filter(one -> one.kind() == FindingKind.SOLDER_BALL)
+        .mapToDouble(Evidence::probability)
+        .max()
+        .orElse(0);
+  }
+
   private Optional<Evidence> pit(double depth) {
     String words =
         String.format(

@@ -1,9 +1,10 @@
 package leadlight.joint;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import leadlight.model.Evidence;
 import leadlight.model.Reason;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 
 /** From signals to the chance of each finding, by the scorecards. */
 final class EvidenceMaker {
@@ -17,19 +18,23 @@ final class EvidenceMaker {
   }
 
   /**
-   * The chances of one joint.
+   * The chances of one joint, but that of a ball beside it.
    *
    * @param index place in the row from 0
+   * @param over chance that the side overhang passes a share of the lead's width
    */
-  SolderChances chances(int index) {
+  FaultChances chances(int index, DoubleUnaryOperator over) {
     Signals joint = row.joints().get(index);
-    return new SolderChances(
+    return new FaultChances(
         judgement.missing().chance(joint),
         judgement.unwetted().chance(joint),
         judgement.openNotStarved().chance(joint),
         judgement.excess().chance(joint),
         index == 0 ? 0 : judgement.bridge().chance(row.gaps().get(index - 1)),
-        index == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(index)));
+        index == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(index)),
+        0,
+        over.applyAsDouble(0.25),
+        over.applyAsDouble(0.5));
   }
 
   /**
@@ -37,19 +42,19 @@ final class EvidenceMaker {
    *
    * @param fine false if the photo shows coarse faults only: fillets are then not spoken of
    */
-  List<Evidence> of(int index, SolderChances chances, boolean fine) {
+  List<Evidence> of(int index, FaultChances chances, boolean fine) {
     return chances.named(index + 1, row.joints().size(), fine).stream()
         .map(named -> evidence(index, named))
         .toList();
   }
 
-  private Evidence evidence(int index, SolderChances.Named named) {
+  private Evidence evidence(int index, FaultChances.Named named) {
     List<Reason> reasons = reasons(index, named);
     return new Evidence(
         named.kind(), named.chance(), named.neighbourPin(), Scorecard.words(reasons), reasons);
   }
 
-  private List<Reason> reasons(int index, SolderChances.Named named) {
+  private List<Reason> reasons(int index, FaultChances.Named named) {
     Signals joint = row.joints().get(index);
     return switch (named.kind()) {
       case MISSING_LEAD -> judgement.missing().reasons(joint);

@@ -13,7 +13,7 @@ import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
 import leadlight.model.RowSpec;
 import leadlight.model.RowView;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import leadlight.vision.Frame;
 
 /**
@@ -70,7 +70,7 @@ public final class JointMeter {
       Optional<String> unfit = fitness.unfitBecause(limits);
       boolean covered = covers.covers(i);
       Map<Measure, Quantity> size = rowSizes.get(i);
-      SolderChances chances = solder.chances(i);
+      FaultChances chances = solder.chances(i, share -> PlacementEvidence.over(share, size));
       List<Evidence> evidence = new ArrayList<>(solder.of(i, chances, unfit.isEmpty()));
       if (unfit.isEmpty()) {
         List<Evidence> others = List.copyOf(evidence);
@@ -83,7 +83,7 @@ public final class JointMeter {
               measures(size, fitness),
               covered ? List.of() : evidence,
               covered ? Optional.of(Covers.REASON) : unfit,
-              Optional.of(chances),
+              Optional.of(chances.withBall(DirtEvidence.ball(evidence))),
               Optional.empty()));
     }
     return joints;

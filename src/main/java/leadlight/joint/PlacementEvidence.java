@@ -86,6 +86,13 @@ final class PlacementEvidence {
         new Evidence(kind, chance, 0, words, List.of(new Reason(signal, size, limit, 1))));
   }
 
+  /** Chance that the side overhang passes a share of the lead's width, as above. */
+  static double over(double share, Map<Measure, Quantity> sizes) {
+    Quantity overhang = sizes.get(Measure.SIDE_OVERHANG);
+    double limit = share * sizes.get(Measure.LEAD_WIDTH).value();
+    return chance(overhang.value() - limit, overhang.u());
+  }
+
   private static double chance(double beyond, double u) {
     if (u == 0) {
       return beyond > 0 ? 1 : 0;

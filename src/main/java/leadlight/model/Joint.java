@@ -19,7 +19,7 @@ public record Joint(
     Map<Measure, Quantity> measures,
     List<Evidence> evidence,
     Optional<String> unfitBecause,
-    Optional<SolderChances> byMeasures,
+    Optional<FaultChances> byMeasures,
     Optional<Reading> byReader) {
 
   /** Copies the collections. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import leadlight.text.Messages;
 
 /**
@@ -37,9 +37,9 @@ record OpinionsView(List<Line> lines, boolean differ, boolean unlike) {
     if (joint.byMeasures().isEmpty() || joint.byReader().isEmpty()) {
       return Optional.empty();
     }
-    SolderChances measures = joint.byMeasures().get();
+    FaultChances measures = joint.byMeasures().get();
     Reading reading = joint.byReader().get();
-    SolderChances reader = reading.chances();
+    FaultChances reader = reading.chances();
     int pin = joint.pin();
     List<Line> lines = new ArrayList<>();
     Maker maker = new Maker(words, lines);
@@ -53,6 +53,8 @@ record OpinionsView(List<Line> lines, boolean differ, boolean unlike) {
     if (pin < leads) {
       maker.add(words.get("opinion.bridge", pin + 1), measures.bridgeAfter(), reader.bridgeAfter());
     }
+    maker.add(words.get("opinion.ball"), measures.ball(), reader.ball());
+    maker.add(words.get("opinion.overhang"), measures.overHalf(), reader.overHalf());
     if (lines.isEmpty() && joint.unfitBecause().isPresent()) {
       return Optional.empty();
     }

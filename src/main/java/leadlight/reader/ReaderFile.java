@@ -2,7 +2,7 @@ package leadlight.reader;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 
 /**
  * What belongs to a trained network: {@code models/reader/reader.json}.
@@ -22,23 +22,29 @@ record ReaderFile(
     return DataFile.builtIn("reader/reader.json").read(ReaderFile.class);
   }
 
-  /** One scale a question, in the order of the network's scores. */
+  /** One scale a question, in the order of the network's scores; the seventh is strangeness. */
   record Scales(
       @JsonProperty(required = true) Scale missing,
       @JsonProperty(required = true) Scale unwetted,
       @JsonProperty(required = true) Scale open,
       @JsonProperty(required = true) Scale excess,
       @JsonProperty(required = true) Scale bridgeBefore,
-      @JsonProperty(required = true) Scale bridgeAfter) {
+      @JsonProperty(required = true) Scale bridgeAfter,
+      @JsonProperty(required = true) Scale ball,
+      @JsonProperty(required = true) Scale overQuarter,
+      @JsonProperty(required = true) Scale overHalf) {
 
-    SolderChances chances(float[] score) {
-      return new SolderChances(
+    FaultChances chances(float[] score) {
+      return new FaultChances(
           missing.chance(score[0]),
           unwetted.chance(score[1]),
           open.chance(score[2]),
           excess.chance(score[3]),
           bridgeBefore.chance(score[4]),
-          bridgeAfter.chance(score[5]));
+          bridgeAfter.chance(score[5]),
+          ball.chance(score[7]),
+          overQuarter.chance(score[8]),
+          overHalf.chance(score[9]));
     }
   }
 

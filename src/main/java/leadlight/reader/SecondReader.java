@@ -8,7 +8,7 @@ import leadlight.data.Hash;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowPictures;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import leadlight.vision.Network;
 
 /**
@@ -62,7 +62,7 @@ public final class SecondReader {
     float[] shown = shown(row);
     float[][] scores = run(shown, row);
     int each = shown.length / scores.length;
-    List<SolderChances> chances = gapsAsOne(scores);
+    List<FaultChances> chances = gapsAsOne(scores);
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < scores.length; i++) {
       float[] own = Arrays.copyOfRange(shown, i * each, (i + 1) * each);
@@ -76,22 +76,25 @@ public final class SecondReader {
    * both: a bridge missed is worse than one looked at in vain (on 560 scenes not learned from it
    * leaves 8 of 274 bridges below a chance of 0.15 instead of 12).
    */
-  private List<SolderChances> gapsAsOne(float[][] scores) {
-    List<SolderChances> own =
+  private List<FaultChances> gapsAsOne(float[][] scores) {
+    List<FaultChances> own =
         Arrays.stream(scores).map(score -> file.scales().chances(score)).toList();
-    List<SolderChances> joined = new ArrayList<>();
+    List<FaultChances> joined = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
-      SolderChances it = own.get(i);
+      FaultChances it = own.get(i);
       double before = i == 0 ? 0 : own.get(i - 1).bridgeAfter();
       double after = i == own.size() - 1 ? 0 : own.get(i + 1).bridgeBefore();
       joined.add(
-          new SolderChances(
+          new FaultChances(
               it.missing(),
               it.unwetted(),
               it.open(),
               it.excess(),
               Math.max(before, it.bridgeBefore()),
-              Math.max(after, it.bridgeAfter())));
+              Math.max(after, it.bridgeAfter()),
+              it.ball(),
+              it.overQuarter(),
+              it.overHalf()));
     }
     return joined;
   }
@@ -137,7 +140,7 @@ public final class SecondReader {
     return at;
   }
 
-  private Reading reading(float[] score, SolderChances chances, float[] shown, RowPictures row) {
+  private Reading reading(float[] score, FaultChances chances, float[] shown, RowPictures row) {
     double strangeness = ReaderFile.logistic(score[STRANGE]);
     return new Reading(
         chances,
@@ -149,8 +152,8 @@ public final class SecondReader {
                     new Covering(row)
                         .strongest(
                             shown,
-                            score[call.ordinal()],
-                            pictures -> column(run(pictures, row), call.ordinal()))
+                            score[call.place()],
+                            pictures -> column(run(pictures, row), call.place()))
                         .map(part -> inPitches(part, row))));
   }
 

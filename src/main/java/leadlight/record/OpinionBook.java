@@ -9,7 +9,7 @@ import leadlight.data.JsonText;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
 import leadlight.model.Region;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import org.jdbi.v3.core.Handle;
 
 /** Reads and writes the two opinions on a joint's solder; runs within a transaction. */
@@ -31,11 +31,11 @@ final class OpinionBook {
         .ifPresent(reading -> insert(joint, READER, reading.chances(), Optional.of(reading)));
   }
 
-  private void insert(long joint, String whose, SolderChances chances, Optional<Reading> reading) {
+  private void insert(long joint, String whose, FaultChances chances, Optional<Reading> reading) {
     handle.execute(
         "INSERT INTO opinion (joint_id, whose, missing, unwetted, open, excess, bridge_before,"
-            + " bridge_after, strangeness, is_unlike, moved_pitches)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            + " bridge_after, ball, over_quarter, over_half, strangeness, is_unlike,"
+            + " moved_pitches) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         joint,
         whose,
         chances.missing(),
@@ -44,6 +44,9 @@ final class OpinionBook {
         chances.excess(),
         chances.bridgeBefore(),
         chances.bridgeAfter(),
+        chances.ball(),
+        chances.overQuarter(),
+        chances.overHalf(),
         reading.map(Reading::strangeness).orElse(null),
         reading.map(Reading::unlike).orElse(null),
         reading.flatMap(Reading::moved).map(OpinionBook::corners).orElse(null));
@@ -54,7 +57,7 @@ final class OpinionBook {
   }
 
   /** Both opinions on one joint; either is empty if it was not kept. */
-  record Two(Optional<SolderChances> measures, Optional<Reading> reader) {
+  record Two(Optional<FaultChances> measures, Optional<Reading> reader) {
 
     static final Two NONE = new Two(Optional.empty(), Optional.empty());
   }
@@ -77,14 +80,17 @@ final class OpinionBook {
   }
 
   private static Two two(ResultSet row) throws SQLException {
-    SolderChances chances =
-        new SolderChances(
+    FaultChances chances =
+        new FaultChances(
             row.getDouble("missing"),
             row.getDouble("unwetted"),
             row.getDouble("open"),
             row.getDouble("excess"),
             row.getDouble("bridge_before"),
-            row.getDouble("bridge_after"));
+            row.getDouble("bridge_after"),
+            row.getDouble("ball"),
+            row.getDouble("over_quarter"),
+            row.getDouble("over_half"));
     if (row.getString("whose").equals(MEASURES)) {
       return new Two(Optional.of(chances), Optional.empty());
     }

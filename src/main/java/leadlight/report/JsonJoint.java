@@ -13,7 +13,7 @@ import leadlight.model.Quantity;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowSpec;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 
 /** One joint as JSON. */
 final class JsonJoint {
@@ -127,7 +127,7 @@ final class JsonJoint {
     json.writeEndObject();
   }
 
-  private void chances(String whose, SolderChances chances) throws IOException {
+  private void chances(String whose, FaultChances chances) throws IOException {
     json.writeObjectFieldStart(whose);
     fields.number("missing_lead", chances.missing(), 4);
     fields.number("no_fillet", chances.unwetted(), 4);
@@ -135,6 +135,9 @@ final class JsonJoint {
     fields.number("excess", chances.excess(), 4);
     fields.number("bridge_to_pin_before", chances.bridgeBefore(), 4);
     fields.number("bridge_to_next_pin", chances.bridgeAfter(), 4);
+    fields.number("solder_ball", chances.ball(), 4);
+    fields.number("overhang_above_quarter", chances.overQuarter(), 4);
+    fields.number("overhang_above_half", chances.overHalf(), 4);
     json.writeEndObject();
   }
 }

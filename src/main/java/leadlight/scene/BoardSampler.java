@@ -9,6 +9,9 @@ final class BoardSampler {
   private static final double KEEP_CLEAR_MM = 0.7;
   private static final double APART_MM = 0.6;
 
+  /** Radius of the largest ball that lies free in a gap, share of the gap. */
+  private static final double ROOM = 0.42;
+
   private final SceneMix mix;
   private final Dice dice;
   private final PartSpec part;
@@ -122,14 +125,31 @@ final class BoardSampler {
       out.add(dirt(DirtKind.FIBRE, -1, 0.9, dice.even(0.3, 1.2), dice.even(0, 0.6)));
     }
     if (dice.chance(mix.ball())) {
-      double v = part.landAheadMm() + dice.even(0.05, 0.5);
-      out.add(dirt(DirtKind.BALL, v, v, dice.even(0.03, 0.09), 1));
+      out.add(ball());
     }
     if (dice.chance(mix.scorch())) {
       double size = dice.even(0.3, 0.8);
       out.add(dirt(DirtKind.SCORCH, face, face, size, dice.even(0.4, 1)));
     }
     return out;
+  }
+
+  /** Ahead of the lands, or in a gap between two of them. */
+  private Dirt ball() {
+    double size = dice.even(0.03, 0.09);
+    if (dice.chance(0.5)) {
+      double v = part.landAheadMm() + dice.even(0.05, 0.5);
+      return dirt(DirtKind.BALL, v, v, size, 1);
+    }
+    int gap = dice.below(part.landsAtMm().length - 1);
+    double middle = (part.landsAtMm()[gap] + part.landsAtMm()[gap + 1]) / 2;
+    double v = dice.even(-part.footLengthMm(), part.landAheadMm());
+    return new Dirt(DirtKind.BALL, middle, v, Math.min(size, ROOM * gapMm(gap)), 1);
+  }
+
+  private double gapMm(int gap) {
+    double apart = part.landsAtMm()[gap + 1] - part.landsAtMm()[gap];
+    return apart - (part.landWidthMm()[gap] + part.landWidthMm()[gap + 1]) / 2;
   }
 
   private Dirt dirt(DirtKind kind, double from, double to, double size, double strength) {

@@ -78,6 +78,9 @@ final class JointJudge {
       findings.add("bridge");
       defect = true;
     }
+    if (beside(row, i)) {
+      findings.add("solder-ball");
+    }
     double mm = overhang * row.part.leadWidthMm();
     if (overhang > 0.5 || mm > OVERHANG_MOST_MM) {
       findings.add("side-overhang");

@@ -19,6 +19,11 @@ public record PhotoOutcome(
     String reason,
     List<JointOutcome> joints) {
 
+  /** The same with another worth of its row. */
+  public PhotoOutcome as(RowResult other) {
+    return new PhotoOutcome(truth, other, medianOfPitch, reason, joints);
+  }
+
   /** Copies the list. */
   public PhotoOutcome {
     joints = List.copyOf(joints);

@@ -15,7 +15,7 @@ import leadlight.model.Opinions;
 import leadlight.model.PointPx;
 import leadlight.model.Reading;
 import leadlight.model.RowSpec;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import leadlight.model.Verdict;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -61,8 +61,8 @@ class TwoOpinionsTest {
     }
   }
 
-  private static SolderChances unwetted(double chance) {
-    return new SolderChances(0.001, chance, 0.9, 0.001, 0.001, 0.001);
+  private static FaultChances unwetted(double chance) {
+    return new FaultChances(0.001, chance, 0.9, 0.001, 0.001, 0.001);
   }
 
   private static Joint joint(int pin, double measures, double reader, boolean unlike) {

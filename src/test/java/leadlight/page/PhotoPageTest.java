@@ -13,7 +13,7 @@ import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import leadlight.model.Verdict;
 import leadlight.text.LengthUnit;
 import org.junit.jupiter.api.AfterAll;
@@ -119,10 +119,10 @@ class PhotoPageTest {
             old.joint().measures(),
             List.of(),
             Optional.empty(),
-            Optional.of(new SolderChances(0, 0.025, 0, 0, 0, 0)),
+            Optional.of(new FaultChances(0, 0.025, 0, 0, 0, 0)),
             Optional.of(
                 new Reading(
-                    new SolderChances(0, unlike ? 0 : 0.645, 0, 0, 0, 0),
+                    new FaultChances(0, unlike ? 0 : 0.645, 0, 0, 0, 0),
                     unlike ? 0.9 : 0,
                     unlike,
                     unlike ? Optional.empty() : Optional.of(new Region(-1, -0.5, 0, 0.5)))));

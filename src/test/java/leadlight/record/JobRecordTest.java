@@ -31,7 +31,7 @@ import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
-import leadlight.model.SolderChances;
+import leadlight.model.FaultChances;
 import leadlight.model.Unit;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
@@ -79,7 +79,7 @@ class JobRecordTest {
             Map.of(Measure.SIDE_OVERHANG, new Quantity(0.1, 0.02, Unit.MM)),
             List.of(),
             why,
-            Optional.of(new SolderChances(0.01, 0.02, 0.5, 0.03, 0.04, 0.11 * pin)),
+            Optional.of(new FaultChances(0.01, 0.02, 0.5, 0.03, 0.04, 0.11 * pin)),
             Optional.of(reading(pin))),
         verdict,
         findings,
@@ -88,7 +88,7 @@ class JobRecordTest {
 
   private static Reading reading(int pin) {
     return new Reading(
-        new SolderChances(0.06, 0.07, 0.6, 0.08, 0.09, 0.12 * pin),
+        new FaultChances(0.06, 0.07, 0.6, 0.08, 0.09, 0.12 * pin),
         0.3 * pin,
         pin == 3,
         pin == 1 ? Optional.of(new Region(-0.5, -1, 0.25, 0.125)) : Optional.empty());

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One opinion on the solder of one joint: chances, 0 to 1.
+ * One opinion on one joint: chances of its faults, 0 to 1.
  *
  * @param missing there is no lead on the land
  * @param unwetted if there is a lead: no fillet joins its toe to the land
@@ -12,26 +12,50 @@ import java.util.List;
  * @param excess if there is a lead: solder hides it
  * @param bridgeBefore metal spans the gap to the pin before
  * @param bridgeAfter metal spans the gap to the next pin
+ * @param ball a loose solder ball lies beside or ahead of it
+ * @param overQuarter if there is a lead: it stands over its land's side by more than a quarter of
+ *     its width
+ * @param overHalf the same by more than half of its width
  */
-public record SolderChances(
+public record FaultChances(
     double missing,
     double unwetted,
     double open,
     double excess,
     double bridgeBefore,
-    double bridgeAfter) {
+    double bridgeAfter,
+    double ball,
+    double overQuarter,
+    double overHalf) {
 
   /** A second name for the same lack of solder is worth saying from this share on. */
   private static final double SECOND_NAME_FROM = 0.25;
 
   /** Refuses a chance outside 0 to 1. */
-  public SolderChances {
+  public FaultChances {
     Checks.within("missing", missing, 0, 1);
     Checks.within("unwetted", unwetted, 0, 1);
     Checks.within("open", open, 0, 1);
     Checks.within("excess", excess, 0, 1);
     Checks.within("bridgeBefore", bridgeBefore, 0, 1);
     Checks.within("bridgeAfter", bridgeAfter, 0, 1);
+    Checks.within("ball", ball, 0, 1);
+    Checks.within("overQuarter", overQuarter, 0, 1);
+    Checks.within("overHalf", overHalf, 0, 1);
+  }
+
+  /** The same with another chance of a ball. */
+  public FaultChances withBall(double chance) {
+    return new FaultChances(
+        missing,
+        unwetted,
+        open,
+        excess,
+        bridgeBefore,
+        bridgeAfter,
+        chance,
+        overQuarter,
+        overHalf);
   }
 
   /**
@@ -44,7 +68,8 @@ public record SolderChances(
   public record Named(FindingKind kind, double chance, int neighbourPin) {}
 
   /**
-   * The chances by the names of findings.
+   * The chances of lack, excess and bridges of solder by the names of findings. Ball and overhang
+   * are not among them: they are spoken of by what was measured.
    *
    * @param pin the joint's own pin
    * @param leads leads of the row: a joint at an end has one gap

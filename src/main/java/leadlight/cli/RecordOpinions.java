@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import leadlight.model.FaultChances;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
-import leadlight.model.FaultChances;
 
 /** The two opinions of a recorded joint, as cells of a table and as a line of a terminal. */
 final class RecordOpinions {

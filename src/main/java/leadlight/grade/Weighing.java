@@ -8,11 +8,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import leadlight.model.Evidence;
+import leadlight.model.FaultChances;
 import leadlight.model.FindingKind;
 import leadlight.model.Joint;
 import leadlight.model.Opinions;
 import leadlight.model.Reading;
-import leadlight.model.FaultChances;
 
 /** From two opinions on a joint to the evidence that is graded. */
 final class Weighing {
@@ -58,8 +58,7 @@ final class Weighing {
     }
     if (fine && chances.ball() >= WORTH_SAYING) {
       evidence.add(
-          evidence(
-              new FaultChances.Named(FindingKind.SOLDER_BALL, chances.ball(), 0), measured));
+          evidence(new FaultChances.Named(FindingKind.SOLDER_BALL, chances.ball(), 0), measured));
     }
     measured.stream().filter(it -> !OPINED.contains(it.kind())).forEach(evidence::add);
     return evidence;

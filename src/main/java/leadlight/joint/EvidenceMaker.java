@@ -3,8 +3,8 @@ package leadlight.joint;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import leadlight.model.Evidence;
-import leadlight.model.Reason;
 import leadlight.model.FaultChances;
+import leadlight.model.Reason;
 
 /** From signals to the chance of each finding, by the scorecards. */
 final class EvidenceMaker {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leadlight.model.Evidence;
+import leadlight.model.FaultChances;
 import leadlight.model.Joint;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
@@ -13,7 +14,6 @@ import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
 import leadlight.model.RowSpec;
 import leadlight.model.RowView;
-import leadlight.model.FaultChances;
 import leadlight.vision.Frame;
 
 /**

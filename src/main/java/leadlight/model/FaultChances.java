@@ -47,15 +47,7 @@ public record FaultChances(
   /** The same with another chance of a ball. */
   public FaultChances withBall(double chance) {
     return new FaultChances(
-        missing,
-        unwetted,
-        open,
-        excess,
-        bridgeBefore,
-        bridgeAfter,
-        chance,
-        overQuarter,
-        overHalf);
+        missing, unwetted, open, excess, bridgeBefore, bridgeAfter, chance, overQuarter, overHalf);
   }
 
   /**

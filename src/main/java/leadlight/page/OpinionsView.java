@@ -3,9 +3,9 @@ package leadlight.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.FaultChances;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
-import leadlight.model.FaultChances;
 import leadlight.text.Messages;
 
 /**

@@ -8,8 +8,8 @@ import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
 
 /**
- * A row claimed beside where it is: moved along or across its leads, or turned about its middle. The
- * second reader learns from such rows what is none.
+ * A row claimed beside where it is: moved along or across its leads, or turned about its middle.
+ * The second reader learns from such rows what is none.
  */
 public final class StrayRow {
 
@@ -68,8 +68,7 @@ public final class StrayRow {
     double x = (a.x() + b.x()) / 2;
     double y = (a.y() + b.y()) / 2;
     Homography turn =
-        new Homography(
-            cos, -sin, x - cos * x + sin * y, sin, cos, y - sin * x - cos * y, 0, 0, 1);
+        new Homography(cos, -sin, x - cos * x + sin * y, sin, cos, y - sin * x - cos * y, 0, 0, 1);
     List<Lead> leads = row.leads().stream().map(lead -> turned(lead, turn)).toList();
     return MovedRow.with(row, turn.after(row.mmToPx()), leads);
   }

@@ -7,8 +7,8 @@ import java.util.function.ToDoubleFunction;
 import leadlight.model.FaultChances;
 
 /**
- * The faults that the reader calls. Open is one name of unwetted, no fault of its own, and a quarter
- * of overhang is part of the half.
+ * The faults that the reader calls. Open is one name of unwetted, no fault of its own, and a
+ * quarter of overhang is part of the half.
  */
 enum Call {
   MISSING(0, FaultChances::missing),

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import leadlight.data.DataFile;
 import leadlight.data.Hash;
+import leadlight.model.FaultChances;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowPictures;
-import leadlight.model.FaultChances;
 import leadlight.vision.Network;
 
 /**

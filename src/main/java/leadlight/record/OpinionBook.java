@@ -6,10 +6,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import leadlight.data.JsonText;
+import leadlight.model.FaultChances;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
 import leadlight.model.Region;
-import leadlight.model.FaultChances;
 import org.jdbi.v3.core.Handle;
 
 /** Reads and writes the two opinions on a joint's solder; runs within a transaction. */

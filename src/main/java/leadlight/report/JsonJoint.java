@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import leadlight.model.Evidence;
+import leadlight.model.FaultChances;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
@@ -13,7 +14,6 @@ import leadlight.model.Quantity;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowSpec;
-import leadlight.model.FaultChances;
 
 /** One joint as JSON. */
 final class JsonJoint {

@@ -30,11 +30,14 @@ MODELS = pathlib.Path(__file__).resolve().parents[1] / "models"
 RULE = json.loads((MODELS / "grade/opinions.json").read_text())
 DECISION = json.loads((MODELS / "grade/decision.json").read_text())
 UNLIKE_FROM = json.loads((MODELS / "reader/reader.json").read_text())["unlike_from"]
-SEEN, DOUBT, WITNESS = (DECISION[key]["value"] for key in ("seen_from", "doubt_from",
-                                                            "witness_share"))
+SEEN, DOUBT_MEASURES, DOUBT, WITNESS = (DECISION[key]["value"] for key in (
+    "seen_from", "doubt_from", "doubt_from_with_reader", "witness_share"))
+PROVEN = 0.95  # decision_level of models/acceptance: what a measured length must prove by itself
 SUREST = 6  # as in leadlight.grade.TwoOpinions
-QUESTIONS = ("missing", "unwetted", "bridge_before", "bridge_after")
+QUESTIONS = {"missing": "missing", "unwetted": "unwetted", "bridge_before": "bridge",
+             "bridge_after": "bridge", "over_half": "overhang", "ball": "ball"}  # name: its weights
 WHO = ("measures", "reader", "both")
+KINDS = ("bridge", "open", "insufficient", "missing-lead", "side-overhang")
 Z = 1.959964
 FEWEST = 10  # joints that a point of the plot stands for
 
@@ -79,28 +82,33 @@ def read(path):
     for of in ("m_", "r_"):  # a joint at the end has one gap
         table.loc[table.pin == first, of + "bridge_before"] = 0.0
         table.loc[table.pin == last, of + "bridge_after"] = 0.0
-    for question in QUESTIONS:
-        weight = RULE[question.split("_")[0]]
+    for question, weights in QUESTIONS.items():
+        weight = RULE[weights]
         total = (weight["measures"] * log_odds(table["m_" + question])
                  + weight["reader"] * log_odds(table["r_" + question]) + weight["shift"])
-        none = (table["m_" + question] == 0) & (table["r_" + question] == 0)
+        none = ((table["m_" + question] == 0) & (table["r_" + question] == 0)
+                & question.startswith("bridge"))
         table["b_" + question] = np.where(none, 0, 1 / (1 + np.exp(-total)))
     for who in WHO:
         judge(table, who)
     return table
 
 
-def judge(table, who, border=DOUBT):
+def judge(table, who, border=None):
     """Column WHO: defect, unjudged or good; columns WHO_KIND: chances by name."""
     of = who[0] + "_"
+    border = border or (DOUBT_MEASURES if who == "measures" else DOUBT)
+    over = table[of + "over_half"] * (table[of + "missing"] < SEEN)
+    over_seen, over_doubt = (PROVEN, 1 - PROVEN) if who == "measures" else (SEEN, border)
     lacking = (1 - table[of + "missing"]) * table[of + "unwetted"]
     bridge = table[[of + "bridge_before", of + "bridge_after"]].max(axis=1)
     witness = (lacking < border).groupby(table.photo).transform("mean") >= WITNESS
     table[who + "_missing-lead"], table[who + "_bridge"] = table[of + "missing"], bridge
-    table[who + "_unwetted"] = lacking
+    table[who + "_unwetted"], table[who + "_side-overhang"] = lacking, over
     worst = np.maximum(table[of + "missing"], bridge)
-    seen = (worst >= SEEN) | ((lacking >= SEEN) & witness)
-    doubt = (worst >= border) | (lacking >= border)
+    seen = (worst >= SEEN) | ((lacking >= SEEN) & witness) | (over >= over_seen)
+    doubt = ((worst >= border) | (lacking >= border) | (over >= over_doubt)
+             | (table[of + "ball"] >= SEEN))  # a ball is for the bench to judge
     table[who] = np.where(seen, "defect", np.where(doubt, "unjudged", "good"))
     if who != "measures":
         table.loc[table.r_strange > UNLIKE_FROM, who] = "unjudged"
@@ -127,8 +135,7 @@ def groups(table):
 
 def joints(path):
     table = read(path)
-    solder = table.true_findings != "side-overhang"
-    bad, good = (table.class2 == "defect") & solder, table.class2 == "acceptable"
+    bad, good = table.class2 == "defect", table.class2 == "acceptable"
     for name, word, among in (("missed", "good", bad), ("false calls", "defect", good),
                               ("unjudged", "unjudged", bad | good)):
         heading(name)
@@ -137,8 +144,6 @@ def joints(path):
     inside = dict(groups(table))["**inside the range**"]
     by_finding(table[inside], bad[inside], good[inside])
     borders(table[inside], bad[inside], good[inside])
-    overhang = ~solder & (table.class2 == "defect") & inside
-    print(f"\nSide overhang, inside, by measures: {dict(table.verdict[overhang].value_counts())}")
     same = table.verdict.map({"acceptable": "good", "process-indicator": "good"}).fillna(
         table.verdict)
     fit = (bad | good) & inside
@@ -149,7 +154,7 @@ def joints(path):
 def borders(table, bad, good):
     """What another doubt_from would do to both together."""
     print("\n| doubt from | missed | false calls | unjudged |\n|---|---|---|---|")
-    for border in (DOUBT, 0.1, 0.05, 0.02, 0.01):
+    for border in (0.15, 0.1, 0.07, DOUBT, 0.03, 0.02):
         judged = table.copy()
         judge(judged, "both", border)
         line(border, [rate(judged.both == word, among) for word, among in (
@@ -158,15 +163,15 @@ def borders(table, bad, good):
 
 def by_finding(table, bad, good):
     heading("inside: missed, by what is true")
-    for kind in ("bridge", "open", "insufficient", "missing-lead"):
-        line(kind, [rate(table[who] == "good", bad & (table.true_findings == kind))
+    for kind in KINDS:
+        line(kind, [rate(table[who] == "good", bad & table.true_findings.str.contains(kind))
                     for who in WHO])
     heading("inside: unjudged, by what is true")
-    for kind in ("bridge", "open", "insufficient", "missing-lead"):
-        line(kind, [rate(table[who] == "unjudged", bad & (table.true_findings == kind))
+    for kind in KINDS:
+        line(kind, [rate(table[who] == "unjudged", bad & table.true_findings.str.contains(kind))
                     for who in WHO])
     heading("inside: called in error on acceptable joints, by what was said")
-    for kind in ("bridge", "unwetted", "missing-lead"):
+    for kind in ("bridge", "unwetted", "missing-lead", "side-overhang"):
         line(kind, [rate(table[f"{who}_{kind}"] >= SEEN, good) for who in WHO])
 
 

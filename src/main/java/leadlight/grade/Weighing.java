@@ -40,6 +40,10 @@ final class Weighing {
     this.opinions = opinions;
   }
 
+  Opinions opinions() {
+    return opinions;
+  }
+
   /**
    * The evidence on one joint by the opinions that count.
    *

@@ -26,7 +26,9 @@ public record Rate(int count, int of) {
   public double lower() {
     return of == 0
         ? 0
-        : BinomialConfidenceInterval.WILSON_SCORE.fromErrorRate(of, count, 0.05).getLowerBound();
+        : Math.max(
+            0,
+            BinomialConfidenceInterval.WILSON_SCORE.fromErrorRate(of, count, 0.05).getLowerBound());
   }
 
   /** Upper end of the 95 % Wilson score interval; 1 if there is nothing to rate. */

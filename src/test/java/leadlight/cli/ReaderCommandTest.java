@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +39,23 @@ class ReaderCommandTest {
     try (var files = Files.list(out)) {
       assertThat(files).hasSize(3);
     }
+  }
+
+  @Test
+  void aRowAtAWrongPlaceIsCutTooAndNotedAsWrong() throws IOException {
+    Path out = folder.resolve("patches");
+
+    Run run = Run.of("reader", "patches", oneSample(), "--astray", "--out", out);
+
+    assertThat(run.status()).as(run.err()).isZero();
+    List<String> lines = Files.readAllLines(out.resolve("joints.csv"));
+    long right = lines.stream().filter(line -> line.contains(",RIGHT,")).count();
+    assertThat(right).isPositive();
+    assertThat(lines.stream().filter(line -> line.contains(",WRONG,"))).hasSize((int) right);
+    byte[] joints = Files.readAllBytes(out.resolve("joints.bin"));
+    int half = joints.length / 2;
+    assertThat(Arrays.mismatch(joints, 0, half, joints, half, 2 * half)).isNotNegative();
+    assertThat(Files.size(out.resolve("typical.bin"))).isEqualTo(2L * PICTURE);
   }
 
   @Test

@@ -12,10 +12,13 @@ import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
+import leadlight.model.Measure;
 import leadlight.model.Opinions;
 import leadlight.model.PointPx;
+import leadlight.model.Quantity;
 import leadlight.model.Reading;
 import leadlight.model.RowSpec;
+import leadlight.model.Unit;
 import leadlight.model.Verdict;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -55,14 +58,20 @@ class TwoOpinionsTest {
   void inTheShippedWeightsMoreChanceNeverMeansLess() {
     TwoOpinions shipped = TwoOpinions.builtIn();
     for (TwoOpinions.Weights weights :
-        List.of(shipped.missing(), shipped.unwetted(), shipped.excess(), shipped.bridge())) {
-      assertThat(weights.measures()).isPositive();
+        List.of(
+            shipped.missing(),
+            shipped.unwetted(),
+            shipped.excess(),
+            shipped.bridge(),
+            shipped.ball(),
+            shipped.overhang())) {
+      assertThat(weights.measures()).isNotNegative();
       assertThat(weights.reader()).isPositive();
     }
   }
 
   private static FaultChances unwetted(double chance) {
-    return new FaultChances(0.001, chance, 0.9, 0.001, 0.001, 0.001);
+    return new FaultChances(0.001, chance, 0.9, 0.001, 0.001, 0.001, 0.001, 0.001, 0.001);
   }
 
   private static Joint joint(int pin, double measures, double reader, boolean unlike) {
@@ -125,6 +134,46 @@ class TwoOpinionsTest {
       assertThat(graded.verdict()).isEqualTo(Verdict.UNJUDGED);
       assertThat(graded.unjudgedBecause().orElseThrow()).startsWith("unlike known joints");
     }
+  }
+
+  /** Lead 0.2 mm wide, so that class 2 allows 0.1 mm of overhang. */
+  private static Joint overhanging(double overMm, double u, double measures, double reader) {
+    PointPx at = new PointPx(1, 0);
+    return new Joint(
+        new Lead(1, at, at, at, at, 1, 0, 0),
+        Map.of(
+            Measure.LEAD_WIDTH, new Quantity(0.2, 0.01, Unit.MM),
+            Measure.SIDE_OVERHANG, new Quantity(overMm, u, Unit.MM)),
+        unwetted(0.001).named(1, 4, true).stream()
+            .map(it -> new Evidence(it.kind(), it.chance(), it.neighbourPin(), ""))
+            .toList(),
+        Optional.empty(),
+        Optional.of(over(measures)),
+        Optional.of(new Reading(over(reader), 0.01, false, Optional.empty())));
+  }
+
+  private static FaultChances over(double half) {
+    return new FaultChances(0.001, 0.001, 0.9, 0.001, 0.001, 0.001, 0.001, half, half);
+  }
+
+  @Test
+  void anOverhangThatTheMeasureCannotDecideIsDecidedByASureReader() {
+    GradedJoint over = graded(Opinions.BOTH, overhanging(0.1, 0.04, 0.5, 0.99));
+    GradedJoint within = graded(Opinions.BOTH, overhanging(0.1, 0.04, 0.5, 0.001));
+
+    assertThat(over.verdict()).isEqualTo(Verdict.DEFECT);
+    assertThat(over.findings().get(0).kind()).isEqualTo(FindingKind.SIDE_OVERHANG);
+    assertThat(over.findings().get(0).evidence())
+        .contains("0.100 mm (u 0.040)", "measures 50 %, second reader 99 %");
+    assertThat(within.verdict()).isEqualTo(Verdict.ACCEPTABLE);
+    assertThat(graded(Opinions.MEASURES, overhanging(0.1, 0.04, 0.5, 0.99)).verdict())
+        .isEqualTo(Verdict.UNJUDGED);
+  }
+
+  @Test
+  void aReaderThatSeesAnOverhangWhereTheMeasureSeesNoneIsNotPassedOver() {
+    assertThat(graded(Opinions.BOTH, overhanging(0, 0.02, 1e-6, 0.99)).verdict())
+        .isNotEqualTo(Verdict.ACCEPTABLE);
   }
 
   @Test

@@ -119,10 +119,10 @@ class PhotoPageTest {
             old.joint().measures(),
             List.of(),
             Optional.empty(),
-            Optional.of(new FaultChances(0, 0.025, 0, 0, 0, 0)),
+            Optional.of(new FaultChances(0, 0.025, 0, 0, 0, 0, 0, 0, 0)),
             Optional.of(
                 new Reading(
-                    new FaultChances(0, unlike ? 0 : 0.645, 0, 0, 0, 0),
+                    new FaultChances(0, unlike ? 0 : 0.645, 0, 0, 0, 0, 0, 0, 0),
                     unlike ? 0.9 : 0,
                     unlike,
                     unlike ? Optional.empty() : Optional.of(new Region(-1, -0.5, 0, 0.5)))));

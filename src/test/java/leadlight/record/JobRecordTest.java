@@ -79,7 +79,8 @@ class JobRecordTest {
             Map.of(Measure.SIDE_OVERHANG, new Quantity(0.1, 0.02, Unit.MM)),
             List.of(),
             why,
-            Optional.of(new FaultChances(0.01, 0.02, 0.5, 0.03, 0.04, 0.11 * pin)),
+            Optional.of(
+                new FaultChances(0.01, 0.02, 0.5, 0.03, 0.04, 0.11 * pin, 0.013, 0.014, 0.015)),
             Optional.of(reading(pin))),
         verdict,
         findings,
@@ -88,7 +89,7 @@ class JobRecordTest {
 
   private static Reading reading(int pin) {
     return new Reading(
-        new FaultChances(0.06, 0.07, 0.6, 0.08, 0.09, 0.12 * pin),
+        new FaultChances(0.06, 0.07, 0.6, 0.08, 0.09, 0.12 * pin, 0.023, 0.024, 0.025),
         0.3 * pin,
         pin == 3,
         pin == 1 ? Optional.of(new Region(-0.5, -1, 0.25, 0.125)) : Optional.empty());

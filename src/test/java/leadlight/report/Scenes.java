@@ -127,10 +127,10 @@ final class Scenes {
 
   /** The same with two opinions on each joint that differ. */
   static ScoredPhoto read(ScoredPhoto scored) {
-    FaultChances measures = new FaultChances(0, 0.02, 0.5, 0, 0, 0);
+    FaultChances measures = new FaultChances(0, 0.02, 0.5, 0, 0, 0, 0, 0, 0);
     Reading reading =
         new Reading(
-            new FaultChances(0, 0.64, 0.5, 0, 0, 0),
+            new FaultChances(0, 0.64, 0.5, 0, 0, 0, 0, 0, 0),
             0.125,
             false,
             Optional.of(new Region(-0.5, -0.75, 0.5, 0.25)));

@@ -96,4 +96,19 @@ final class Examples {
         bridges,
         s.dirt());
   }
+
+  static SceneSpec withDirt(SceneSpec s, List<Dirt> dirt) {
+    return new SceneSpec(
+        s.name(),
+        s.seed(),
+        s.part(),
+        s.body(),
+        s.board(),
+        s.metal(),
+        s.lamps(),
+        s.camera(),
+        s.joints(),
+        s.bridges(),
+        dirt);
+  }
 }

@@ -60,6 +60,22 @@ class JointJudgeTest {
     assertThat(row.insideOutline(0, 0, 0, 0)).isPositive();
   }
 
+  @Test
+  void aBallInAGapIsNamedAtBothItsJointsAndLeavesThemAtTheLimit() {
+    SceneSpec spec = Examples.sound(4);
+    double middle = new RowLayout(spec).part.landsAtMm()[1] / 2;
+    Dirt ball = new Dirt(DirtKind.BALL, middle, 0, 0.05, 1);
+
+    List<Truth.JointTruth> joints =
+        SceneRenderer.render(Examples.withDirt(spec, List.of(ball))).truth().joints();
+
+    assertThat(joints.subList(0, 2))
+        .allSatisfy(joint -> assertThat(joint.findings()).containsExactly("solder-ball"))
+        .extracting(Truth.JointTruth::class2)
+        .containsOnly("limit");
+    assertThat(joints.get(3).findings()).isNull();
+  }
+
   private static Truth.JointTruth judge(JointPlan first, List<Bridge> bridges) {
     SceneSpec spec = Examples.with(Examples.sound(3), first, bridges);
     return SceneRenderer.render(spec).truth().joints().get(0);

@@ -57,8 +57,7 @@ final class RowCheck {
       return found;
     }
     boolean mayStay = strangeness < limits.doubtFrom().value();
-    double confidence = mayStay ? limits.search().confidenceFrom() : 0;
-    return another(photo, search, confidence)
+    return another(photo, search, mayStay)
         .map(looked -> (RowOutcome) looked.row())
         .orElseGet(() -> mayStay ? found : none(found));
   }
@@ -69,16 +68,25 @@ final class RowCheck {
         : new RowOutcome.NotFound(NO_JOINTS, doubted.considered());
   }
 
-  private Optional<Looked> another(Photo photo, RowSearch search, double confidence) {
-    List<Looked> rows =
-        search.possible().stream()
-            .filter(possible -> possible.row().confidence() >= confidence)
-            .map(possible -> new Looked(possible, eye.firstLook(photo, possible.row())))
-            .toList();
-    return theOne(photo, rows)
+  /**
+   * Rows whose body's side is against all cues come last: the row may as well lie a little off
+   * along its leads.
+   */
+  private Optional<Looked> another(Photo photo, RowSearch search, boolean mayStay) {
+    List<PossibleRow> possible = search.possible();
+    List<Looked> likely = looked(photo, possible, true);
+    return theOne(photo, likely)
         .map(looked -> clearer(looked, aside(photo, looked)))
-        .or(() -> theOne(photo, searched(photo, rows)))
+        .or(() -> theOne(photo, searched(photo, likely)))
+        .or(() -> mayStay ? Optional.empty() : theOne(photo, looked(photo, possible, false)))
         .filter(looked -> looked.possible().endsShow() || count.endsAtItsEnds(photo, looked.row()));
+  }
+
+  private List<Looked> looked(Photo photo, List<PossibleRow> possible, boolean likely) {
+    return possible.stream()
+        .filter(it -> it.row().confidence() >= limits.search().confidenceFrom() == likely)
+        .map(it -> new Looked(it, eye.firstLook(photo, it.row())))
+        .toList();
   }
 
   private Looked clearer(Looked one, Looked nearby) {
@@ -112,7 +120,6 @@ final class RowCheck {
   /** The likeliest rows, each where its surroundings look least strange. */
   private List<Looked> searched(Photo photo, List<Looked> rows) {
     return rows.stream()
-        .filter(looked -> looked.row().confidence() >= limits.search().confidenceFrom())
         .sorted(Comparator.comparingDouble(Looked::strangeness))
         .limit(limits.search().mostRows())
         .map(looked -> nearby(photo, looked))

@@ -3,7 +3,6 @@ package leadlight.grade;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
 import leadlight.data.Figure;
-import leadlight.model.Opinions;
 
 /**
  * From which chance on a fault counts as seen, and from which as possible: {@code
@@ -25,8 +24,12 @@ record Decision(
     return DataFile.builtIn("grade/decision.json").read(Decision.class);
   }
 
-  /** Chance from which a joint is not called sound, by the opinions that count. */
-  double doubtFrom(Opinions opinions) {
-    return (opinions == Opinions.MEASURES ? doubtFrom : doubtFromWithReader).value();
+  /**
+   * Chance from which a joint is not called sound.
+   *
+   * @param read whether the second reader's opinion is in the chance
+   */
+  double doubtFrom(boolean read) {
+    return (read ? doubtFromWithReader : doubtFrom).value();
   }
 }

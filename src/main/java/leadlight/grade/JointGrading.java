@@ -94,7 +94,7 @@ final class JointGrading {
   }
 
   private void weighWithoutWitness(Evidence evidence) {
-    if (evidence.probability() >= decision.doubtFrom(weighing.opinions()) && doubts.isEmpty()) {
+    if (evidence.probability() >= decision.doubtFrom(weighing.read(joint)) && doubts.isEmpty()) {
       doubts.add(
           "no fillet shows here, nor at the other joints of this row: either all are open, or this"
               + " light hides the slopes; prod the lead, or take a photo with the lamp lower or"
@@ -106,7 +106,7 @@ final class JointGrading {
     Rule rule = limits.rule(evidence.kind(), productClass);
     if (evidence.probability() >= decision.seenFrom().value() || secondName(evidence)) {
       findings.add(finding(evidence, rule));
-    } else if (evidence.probability() >= decision.doubtFrom(weighing.opinions())
+    } else if (evidence.probability() >= decision.doubtFrom(weighing.read(joint))
         && rule.verdict() == Verdict.DEFECT) {
       doubts.add(doubt(evidence, rule));
     }
@@ -212,7 +212,7 @@ final class JointGrading {
     if (chance >= decision.seenFrom().value()) {
       return Conformance.Zone.PASSED;
     }
-    return chance >= decision.doubtFrom(weighing.opinions())
+    return chance >= decision.doubtFrom(weighing.read(joint))
         ? Conformance.Zone.NEITHER
         : Conformance.Zone.KEPT;
   }

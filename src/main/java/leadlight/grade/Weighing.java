@@ -40,8 +40,9 @@ final class Weighing {
     this.opinions = opinions;
   }
 
-  Opinions opinions() {
-    return opinions;
+  /** Whether the second reader's opinion on a joint counts. */
+  boolean read(Joint joint) {
+    return opinions != Opinions.MEASURES && joint.byReader().isPresent();
   }
 
   /**
@@ -51,7 +52,7 @@ final class Weighing {
    */
   List<Evidence> evidence(Joint joint, int leads) {
     List<Evidence> measured = joint.evidence();
-    if (opinions == Opinions.MEASURES || measured.isEmpty() || joint.byReader().isEmpty()) {
+    if (measured.isEmpty() || !read(joint)) {
       return measured;
     }
     FaultChances chances = chances(joint);
@@ -82,7 +83,7 @@ final class Weighing {
    * @return empty if the measure alone counts, or if the reader was not asked for this share
    */
   OptionalDouble overhang(Joint joint, double share) {
-    if (opinions == Opinions.MEASURES || joint.byReader().isEmpty()) {
+    if (!read(joint)) {
       return OptionalDouble.empty();
     }
     return asked(share)

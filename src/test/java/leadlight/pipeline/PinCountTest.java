@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PinCountTest {
 
-  private static final RowScene EVEN = RowScene.named("bracket");
+  private static final RowScene EVEN = RowScene.named("bent-end");
   private static final RowScene UNEVEN = RowScene.named("uneven");
 
   @ParameterizedTest

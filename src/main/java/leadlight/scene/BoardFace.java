@@ -9,6 +9,8 @@ final class BoardFace {
   private static final double MASK_SLOPE = 0.7;
   private static final double HOLE_MM = 0.1;
   private static final double SPECK_CELL_MM = 0.3;
+  private static final double RAGGED_MM = 0.05;
+  private static final double CRAZED_MM = 0.075;
 
   private final RowLayout row;
   private final BoardSpec board;
@@ -33,7 +35,7 @@ final class BoardFace {
     int i = row.nearest(hit.u);
     hit.normal(0, 0, 1);
     double land = row.insideLand(i, hit.u, hit.v, 0);
-    if (land > 0) {
+    if (land > 0 && row.frame(i) == null) {
       bareLand(hit, land);
       return;
     }
@@ -50,11 +52,57 @@ final class BoardFace {
     hit.surface = Shader.MATTE;
     double weave = 1 + 0.18 * Grain.cloud(seed + 5, 9 * hit.u, 23 * hit.v);
     hit.scale(weave, weave, weave);
-    if (row.spec.joints().get(i).torn() && row.insideOutline(i, hit.u, hit.v, 0) > 0) {
+    boolean bared = row.spec.joints().get(i).torn() || row.frame(i) != null;
+    if (bared && row.insideOutline(i, hit.u, hit.v, 0) > 0) {
       double rough = 0.8 + 0.25 * Grain.cloud(seed + 9, 17 * hit.u, 11 * hit.v);
       hit.scale(rough, 0.95 * rough, 0.9 * rough);
       bump(hit, 0.25, 0.03);
     }
+    if (row.frame(i) != null) {
+      underneath(hit, i);
+    }
+  }
+
+  /**
+   * Under a raised land only the light that enters below its edge arrives: the view factor of a
+   * floor element to the strip between the lid's edge and the floor, (1 - cos) / 2 of the angle
+   * under which it sees the edge (long strips; Howell, Catalog of Radiation Heat Transfer
+   * Configuration Factors, from memory).
+   */
+  private void underneath(Hit hit, int i) {
+    LiftFrame frame = row.frame(i);
+    double in = row.insideOutline(i, hit.u, frame.landOver(hit.v), 0);
+    if (in > 0) {
+      double open = (1 - in / Math.hypot(in, frame.gapAt(hit.v) + 1e-6)) / 2;
+      hit.scale(open, open, open);
+    }
+  }
+
+  /**
+   * Meets a raised land, in its joint's own frame: its upper side, or the foil's edge.
+   *
+   * @return true if the line of sight meets it; the hit is then painted
+   */
+  boolean meetFoil(int i, double[] own, Hit hit) {
+    hit.u = own[0];
+    hit.v = own[1];
+    hit.z = 0;
+    double inside = row.insideLand(i, hit.u, hit.v, 0);
+    if (inside > 0) {
+      hit.normal(0, 0, 1);
+      bareLand(hit, inside);
+      return true;
+    }
+    hit.z = -LiftFrame.FOIL_MM;
+    hit.u += own[2] * hit.z;
+    hit.v += own[3] * hit.z;
+    if (row.insideLand(i, hit.u, hit.v, 0) <= 0) {
+      return false;
+    }
+    hit.paint(Material.COPPER);
+    hit.surface = Shader.LAND;
+    hit.normal(own[2], own[3], 0.05);
+    return true;
   }
 
   private void bareLand(Hit hit, double inside) {
@@ -69,13 +117,33 @@ final class BoardFace {
   /** Depth inside a mask opening, negative outside. */
   private double opening(int i, double u, double v) {
     if (!board.gang()) {
-      return row.insideOutline(i, u, v, board.openingMm());
+      return row.insideOutline(i, u, v, board.openingMm() + ragged(i, u, v));
     }
     double left = -part.landWidthMm()[0] / 2 - board.openingMm();
     double right = end + part.landWidthMm()[row.leads() - 1] / 2 + board.openingMm();
     double along = Math.min(u - left, right - u);
     double vFrom = row.landHeel() - board.openingMm();
     return Math.min(along, Math.min(v - vFrom, part.landAheadMm() + board.openingMm() - v));
+  }
+
+  /** The mask beside a raised land's toe end has broken off unevenly. */
+  private double ragged(int i, double u, double v) {
+    return row.frame(i) == null
+        ? 0
+        : RAGGED_MM * freed(v) * Math.max(0, Grain.cloud(seed + 11, 9 * u, 9 * v));
+  }
+
+  /** How much the mask beside a raised land was strained: 0 at the hinge, 1 at its toe end. */
+  private double freed(double v) {
+    return Math.max(0, Math.min(1, (v - row.landHeel()) / part.landLengthMm()));
+  }
+
+  /** Strained mask is wrinkled, and paler where it has crazed. */
+  private void craze(Hit hit, double fromRim) {
+    double much = freed(hit.v) * Math.max(0, 1 - fromRim / CRAZED_MM);
+    double pale = 1 + 0.5 * much * (1 + Grain.cloud(seed + 12, 15 * hit.u, 15 * hit.v));
+    hit.scale(pale, pale, pale);
+    bump(hit, 0.3 * much, 0.04);
   }
 
   private void mask(Hit hit, double fromRim) {
@@ -94,6 +162,9 @@ final class BoardFace {
     bump(hit, 0.010, 0.7);
     if (fromRim < SLOPE_MM) {
       rim(hit, fromRim);
+    }
+    if (row.frame(row.nearest(hit.u)) != null) {
+      craze(hit, fromRim);
     }
     if (hit.v > part.landAheadMm()) {
       hole(hit);

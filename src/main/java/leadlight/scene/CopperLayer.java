@@ -38,7 +38,7 @@ final class CopperLayer {
     this.traced = new boolean[row.leads()];
     this.stop = new double[row.leads()];
     for (int k = 0; k < stop.length; k++) {
-      traced[k] = Grain.hash(seed, 12, k) < board.traces();
+      traced[k] = Grain.hash(seed, 12, k) < board.traces() && row.frame(k) == null;
       stop[k] = last(k);
     }
   }

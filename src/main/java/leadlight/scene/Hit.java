@@ -35,6 +35,21 @@ final class Hit {
     blue = what.blue;
   }
 
+  /** Becomes what another hit met, film and plainness left out. */
+  void take(Hit from) {
+    u = from.u;
+    v = from.v;
+    z = from.z;
+    nu = from.nu;
+    nv = from.nv;
+    nz = from.nz;
+    red = from.red;
+    green = from.green;
+    blue = from.blue;
+    surface = from.surface;
+    material = from.material;
+  }
+
   void scale(double r, double g, double b) {
     red *= r;
     green *= g;

@@ -7,10 +7,11 @@ import leadlight.model.PointPx;
 /**
  * The verdict a scene's joint deserves by class 2, from how it was built. Limits: side overhang 50
  * % of the lead's width or 0.5 mm, bridging, open and missing leads defects, end joint width 50 %
- * (IPC-A-610 table 8-5 by way of the project's figures); 0.13 mm clearance (IPC-2221, from memory).
+ * (IPC-A-610 table 8-5 by way of the project's figures); 0.13 mm clearance (IPC-2221, from memory);
+ * a land lifted by more than its own thickness (IPC-A-610 section 10, lifted lands, from memory).
  * Between the bands lies "limit", which is not counted: 40 to 58 % overhang, 55 to 95 % of the foot
  * wetted, leads nearer than 0.13 mm, a ball beside the joint, excess, pits wider than a quarter of
- * the lead.
+ * the lead, a land lifted by less.
  */
 final class JointJudge {
 
@@ -38,7 +39,7 @@ final class JointJudge {
         there ? round(foot(row, camera, lead, i, 0, 1)) : null,
         there ? round(foot(row, camera, lead, i, 0, 0)) : null,
         there ? corners(row, camera, lead, i) : null,
-        round(camera.map(u, row.part.landAheadMm(), 0)),
+        round(seen(row, camera, i, u, row.part.landAheadMm(), 0)),
         round(camera.map(u, row.landHeel(), 0)),
         joint.condition().id(),
         there ? round(overhang) : null,
@@ -46,6 +47,7 @@ final class JointJudge {
         joint.condition() == Condition.OPEN && joint.pose().liftMm() > 0
             ? round(joint.pose().liftMm())
             : null,
+        joint.landRaisedMm() == null ? null : round(joint.landRaisedMm()),
         bridge,
         findings.isEmpty() ? null : findings,
         class2);
@@ -73,6 +75,11 @@ final class JointJudge {
         limit = true;
       }
       case WETTED -> {}
+    }
+    if (joint.landRaisedMm() != null) {
+      findings.add("lifted-land");
+      defect |= joint.landRaisedMm() > LiftFrame.FOIL_MM;
+      limit = true;
     }
     if (bridge != null) {
       findings.add("bridge");
@@ -169,7 +176,16 @@ final class JointJudge {
     double c = Math.cos(joint.pose().skewRad());
     double u = row.part.landsAtMm()[i] + joint.pose().shiftMm() + b * s + a * c;
     double v = -row.part.footLengthMm() + b * c - a * s;
-    return camera.map(u, v, lead.topAt(b));
+    return seen(row, camera, i, u, v, lead.topAt(b));
+  }
+
+  /** A point of a joint's own frame in the picture. */
+  private static PointPx seen(
+      RowLayout row, Projection camera, int i, double u, double v, double z) {
+    LiftFrame frame = row.frame(i);
+    return frame == null
+        ? camera.map(u, v, z)
+        : camera.map(u, frame.rowV(v, z), frame.rowZ(v, z));
   }
 
   private static double[][] corners(RowLayout row, Projection camera, LeadSolid lead, int i) {

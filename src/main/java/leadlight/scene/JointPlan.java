@@ -9,9 +9,35 @@ package leadlight.scene;
  * @param wetting which part of the foot the solder holds
  * @param pitMm radius of a pit in the toe fillet, 0 for none
  * @param torn the land is gone: bare laminate under the lead
+ * @param landRaisedMm how far the land's toe end has come off the laminate, with all that it
+ *     carries; null where the land lies
  */
 public record JointPlan(
-    Condition condition, Fill fill, Pose pose, Wetting wetting, double pitMm, boolean torn) {
+    Condition condition,
+    Fill fill,
+    Pose pose,
+    Wetting wetting,
+    double pitMm,
+    boolean torn,
+    Double landRaisedMm) {
+
+  private static final double LEAST_RAISED_MM = 0.01;
+  private static final double MOST_RAISED_MM = 0.2;
+
+  /** Refuses a land raised by nothing or by more than solder would bear, and one that is gone. */
+  public JointPlan {
+    if (landRaisedMm != null) {
+      if (!(landRaisedMm >= LEAST_RAISED_MM && landRaisedMm <= MOST_RAISED_MM)) {
+        throw new IllegalArgumentException(
+            "land_raised_mm must lie between %s and %s, or be left out where the land lies; is %s"
+                .formatted(LEAST_RAISED_MM, MOST_RAISED_MM, landRaisedMm));
+      }
+      if (torn) {
+        throw new IllegalArgumentException(
+            "a torn land is gone and cannot be raised: leave land_raised_mm out, or torn false");
+      }
+    }
+  }
 
   /**
    * Solder on a land.
@@ -59,11 +85,11 @@ public record JointPlan(
   }
 
   JointPlan with(Condition newCondition, Fill newFill) {
-    return new JointPlan(newCondition, newFill, pose, wetting, pitMm, torn);
+    return new JointPlan(newCondition, newFill, pose, wetting, pitMm, torn, landRaisedMm);
   }
 
   JointPlan withPose(Pose newPose) {
-    return new JointPlan(condition, fill, newPose, wetting, pitMm, torn);
+    return new JointPlan(condition, fill, newPose, wetting, pitMm, torn, landRaisedMm);
   }
 
   JointPlan withPlace(double shiftMm, double skewRad) {
@@ -72,14 +98,18 @@ public record JointPlan(
   }
 
   JointPlan withWetted(double from, double to, int sideBare) {
-    return new JointPlan(condition, fill, pose, new Wetting(from, to, sideBare), pitMm, torn);
+    return new JointPlan(condition, fill, pose, new Wetting(from, to, sideBare), pitMm, torn, landRaisedMm);
   }
 
   JointPlan withPit(double radiusMm) {
-    return new JointPlan(condition, fill, pose, wetting, radiusMm, torn);
+    return new JointPlan(condition, fill, pose, wetting, radiusMm, torn, landRaisedMm);
   }
 
   JointPlan withoutLand() {
-    return new JointPlan(condition, fill, pose, wetting, pitMm, true);
+    return new JointPlan(condition, fill, pose, wetting, pitMm, true, null);
+  }
+
+  JointPlan withLandRaised(Double byMm) {
+    return new JointPlan(condition, fill, pose, wetting, pitMm, torn, byMm);
   }
 }

@@ -12,6 +12,9 @@ final class JointSampler {
   /** Share of a bad row's faults that are plainly open, whatever the mix says of faults. */
   private static final double BAD_ROW_OPEN = 0.5;
 
+  /** Share of lifted lands under a lead that solder does not hold. */
+  private static final double LIFTED_OPEN = 0.3;
+
   private final SceneMix mix;
   private final Dice dice;
   private final PartSpec part;
@@ -72,7 +75,8 @@ final class JointSampler {
             dice.even(-0.03, 0.03)),
         JointPlan.Wetting.WHOLE,
         0,
-        false);
+        false,
+        null);
   }
 
   /** Returns true if the next joint is taken up too. */
@@ -83,6 +87,7 @@ final class JointSampler {
       case OPEN_RESTING -> joints[i] = open(i, 0, 0);
       case OPEN_FLOATING -> joints[i] = open(i, dice.even(0.03, 0.11), dice.even(0, 0.05));
       case TORN_LAND -> joints[i] = torn(i);
+      case LIFTED_LAND -> joints[i] = lifted(i);
       case STARVED_TOE -> joints[i] = starved(was).withWetted(dice.even(0.50, 0.85), 1, 0);
       case STARVED_HEEL -> joints[i] = starved(was).withWetted(0, dice.even(0.12, 0.48), 0);
       case STARVED_SIDE -> joints[i] = starved(was).withWetted(0, 1, (int) dice.sign());
@@ -108,6 +113,7 @@ final class JointSampler {
 
   private void bridge(int i, double v, double narrowest, double widest) {
     int pin = Math.min(i, joints.length - 2) + 1;
+    joints[pin - 1] = joints[pin - 1].withLandRaised(null);
     double width = Math.min(dice.even(narrowest, widest), 0.8);
     double most = part.landAheadMm() - 0.6 * width;
     double least = part.landAheadMm() - part.landLengthMm() + 0.6 * width;
@@ -133,6 +139,12 @@ final class JointSampler {
   private JointPlan torn(int i) {
     JointPlan open = open(i, dice.even(0, 0.04), dice.even(0, 0.03));
     return open.with(Condition.OPEN, fill(i, 0, 0)).withoutLand();
+  }
+
+  /** The land came off at its toe end and carries a sound joint, or solder that never took. */
+  private JointPlan lifted(int i) {
+    JointPlan carried = dice.chance(LIFTED_OPEN) ? open(i, 0, 0) : joints[i];
+    return carried.withLandRaised(dice.even(0.03, 0.15));
   }
 
   /** Solder that stands on a land by itself, domed to a share of a half cylinder. */

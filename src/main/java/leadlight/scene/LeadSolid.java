@@ -34,13 +34,20 @@ final class LeadSolid {
     this.bottom = bottomMm;
     this.thickness = row.part.leadThicknessMm();
     this.toeUp = joint.pose().toeUpRad();
-    this.exit = Math.max(row.spec.body().exitMm(), topAt(0));
+    this.exit = Math.max(exit(), topAt(0));
     this.run = row.spec.body().gapMm();
     this.shift = joint.pose().shiftMm();
     this.cos = Math.cos(joint.pose().skewRad());
     this.sin = Math.sin(joint.pose().skewRad());
     this.roll = joint.pose().rollRad();
     this.crown = row.spec.metal().leadCrown();
+  }
+
+  /** Where the lead leaves the body; it stays there while a raised land carries its foot. */
+  private double exit() {
+    double atMm = row.spec.body().exitMm();
+    LiftFrame frame = row.frame(pin);
+    return frame == null ? atMm : frame.ownZ(-length - row.spec.body().gapMm(), atMm);
   }
 
   /** Height of the upper side, b from the heel (negative in the bend). */

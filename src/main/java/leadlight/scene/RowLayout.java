@@ -1,6 +1,9 @@
 package leadlight.scene;
 
-/** Outlines of lands, feet and wetted areas, exact, in the row frame. */
+/**
+ * Outlines of lands, feet and wetted areas, exact, in the row frame; those of a raised land's joint
+ * in the joint's own frame.
+ */
 final class RowLayout {
 
   /** Below this share of the lead's width from its middle, a bare side begins. */
@@ -11,12 +14,15 @@ final class RowLayout {
   private final double[] cos;
   private final double[] sin;
   private final double[] heelU;
+  private final LiftFrame[] frames;
 
   RowLayout(SceneSpec spec) {
     this.spec = spec;
     this.part = spec.part();
     this.cos = spec.joints().stream().mapToDouble(j -> Math.cos(j.pose().skewRad())).toArray();
     this.sin = spec.joints().stream().mapToDouble(j -> Math.sin(j.pose().skewRad())).toArray();
+    this.frames =
+        spec.joints().stream().map(j -> LiftFrame.of(part, j)).toArray(LiftFrame[]::new);
     this.heelU = new double[cos.length];
     for (int i = 0; i < cos.length; i++) {
       heelU[i] = part.landsAtMm()[i] + spec.joints().get(i).pose().shiftMm();
@@ -25,6 +31,11 @@ final class RowLayout {
 
   int leads() {
     return part.landsAtMm().length;
+  }
+
+  /** The frame of a joint whose land is raised; null where the land lies. */
+  LiftFrame frame(int i) {
+    return frames[i];
   }
 
   double landHeel() {

@@ -100,6 +100,7 @@ public record SceneMix(
     OPEN_RESTING,
     OPEN_FLOATING,
     TORN_LAND,
+    LIFTED_LAND,
     STARVED_TOE,
     STARVED_HEEL,
     STARVED_SIDE,

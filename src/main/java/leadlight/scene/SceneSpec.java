@@ -32,6 +32,9 @@ public record SceneSpec(
     List<Bridge> bridges,
     List<Dirt> dirt) {
 
+  /** Most that a land's toe may rise over the land's length. */
+  private static final double STEEPEST = 0.3;
+
   /** Copies the lists and refuses a scene that contradicts itself. */
   public SceneSpec {
     lamps = listOf(lamps);
@@ -45,10 +48,22 @@ public record SceneSpec(
     require(
         joints.size() == part.landsAtMm().length,
         "a scene needs one joint per land: " + part.landsAtMm().length + ", has " + joints.size());
+    for (JointPlan joint : joints) {
+      require(
+          joint.landRaisedMm() == null
+              || joint.landRaisedMm() <= STEEPEST * part.landLengthMm(),
+          "a land of %s mm cannot be raised by land_raised_mm %s: solder would break first"
+              .formatted(part.landLengthMm(), joint.landRaisedMm()));
+    }
     for (Bridge bridge : bridges) {
       require(
           bridge.pin() >= 1 && bridge.pin() < joints.size(),
           "a bridge starts at a pin that has a neighbour, not at " + bridge.pin());
+      require(
+          joints.get(bridge.pin() - 1).landRaisedMm() == null
+              && joints.get(bridge.pin()).landRaisedMm() == null,
+          "a bridge would hold a raised land down: no land_raised_mm beside bridge "
+              + bridge.pin());
     }
   }
 

@@ -12,6 +12,10 @@ final class Tracer {
   private final Clutter clutter;
   private final MetalSpec metal;
   private final double zone;
+  private final Hit raised = new Hit();
+  private final Hit over = new Hit();
+  private final Hit aside = new Hit();
+  private final double[] own = new double[4];
 
   Tracer(RowLayout row, SolderField solder, LeadSolid[] leads, BodyBox body) {
     this.row = row;
@@ -34,10 +38,17 @@ final class Tracer {
     }
     int i = row.nearest(u);
     for (int k = Math.max(0, i - 1); k <= Math.min(leads.length - 1, i + 1); k++) {
-      double lead = leads[k].heightAt(u, v);
+      double lead = row.frame(k) == null ? leads[k].heightAt(u, v) : raisedAt(k, u, v);
       h = lead > h ? lead : h;
     }
-    return isSolder(i, u, v) ? Math.max(h, solder.heightAt(u, v)) : h;
+    return row.frame(i) == null && isSolder(i, u, v) ? Math.max(h, solder.heightAt(u, v)) : h;
+  }
+
+  /** Height of a raised land and what it carries, below 0 beside it. */
+  private double raisedAt(int k, double u, double v) {
+    over.z = -1;
+    meetRaised(k, new double[] {u, v, 0, 0}, over, aside);
+    return over.z;
   }
 
   /** True if a neighbour of the row is within reach. */
@@ -67,7 +78,7 @@ final class Tracer {
     }
     if (nearRow(ray[0], ray[1])) {
       meetLeads(ray, best, spare);
-      meetSolder(ray, best, spare);
+      meetSolder(ray, best, null);
     }
     if (best.z < 0 && !clutter.meet(ray, best)) {
       best.u = ray[0];
@@ -84,10 +95,34 @@ final class Tracer {
   private void meetLeads(double[] ray, Hit best, Hit spare) {
     int i = row.nearest(ray[0]);
     for (int k = Math.max(0, i - 1); k <= Math.min(leads.length - 1, i + 1); k++) {
-      if (leads[k].meet(ray, spare) && spare.z > best.z) {
-        copy(spare, best);
-        paintLead(k, best);
+      if (row.frame(k) == null) {
+        meetLead(k, ray, best, spare);
+      } else {
+        meetRaised(k, ray, best, spare);
       }
+    }
+  }
+
+  private void meetLead(int k, double[] ray, Hit best, Hit spare) {
+    if (leads[k].meet(ray, spare) && spare.z > best.z) {
+      best.take(spare);
+      paintLead(k, best);
+    }
+  }
+
+  /** Lead, solder and land of a raised joint, each in the joint's own frame. */
+  private void meetRaised(int k, double[] ray, Hit best, Hit spare) {
+    LiftFrame frame = row.frame(k);
+    frame.toOwn(ray, own);
+    raised.z = -1;
+    meetLead(k, own, raised, spare);
+    meetSolder(own, raised, frame);
+    if (raised.z < 0 && !board.meetFoil(k, own, raised)) {
+      return;
+    }
+    frame.back(raised);
+    if (raised.z > best.z) {
+      best.take(raised);
     }
   }
 
@@ -102,14 +137,16 @@ final class Tracer {
     hit.scale(worn, worn, worn);
   }
 
-  private void meetSolder(double[] ray, Hit best, Hit spare) {
+  /** Solder of the joints that lie on the board, or of the one that has a frame of its own. */
+  private void meetSolder(double[] ray, Hit best, LiftFrame of) {
     double z = 0;
     for (int k = 0; k < 3; k++) {
       z = Math.max(0, solder.heightAt(ray[0] + ray[2] * z, ray[1] + ray[3] * z));
     }
     double u = ray[0] + ray[2] * z;
     double v = ray[1] + ray[3] * z;
-    if (z < best.z || !isSolder(row.nearest(u), u, v)) {
+    int i = row.nearest(u);
+    if (z < best.z || row.frame(i) != of || !isSolder(i, u, v)) {
       return;
     }
     best.u = u;
@@ -120,14 +157,5 @@ final class Tracer {
     best.surface = Shader.SOLDER;
     board.bump(best, metal.solderGrain() + 0.004, 0.014);
     board.bump(best, 0.5 * metal.solderGrain() + 0.012, 0.06);
-  }
-
-  private static void copy(Hit from, Hit to) {
-    to.u = from.u;
-    to.v = from.v;
-    to.z = from.z;
-    to.nu = from.nu;
-    to.nv = from.nv;
-    to.nz = from.nz;
   }
 }

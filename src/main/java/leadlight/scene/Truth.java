@@ -41,6 +41,8 @@ public record Truth(
    *
    * @param toePx middle of the lead's open end, upper side; absent for a missing lead
    * @param wettedFromToe start and end of the wetted part of the foot, shares from its toe
+   * @param liftedMm height of an open lead over its seat
+   * @param landRaisedMm height of a lifted land's toe end over where it lay
    */
   public record JointTruth(
       int pin,
@@ -53,6 +55,7 @@ public record Truth(
       Double sideOverhangOfLeadWidth,
       double[] wettedFromToe,
       Double liftedMm,
+      Double landRaisedMm,
       Integer bridgeTo,
       List<String> findings,
       String class2) {}

@@ -76,7 +76,8 @@ final class Examples {
         new JointPlan.Pose(0.015, 0, 0, 0, 0, 0),
         JointPlan.Wetting.WHOLE,
         0,
-        false);
+        false,
+        null);
   }
 
   /** The scene with its first joint changed. */

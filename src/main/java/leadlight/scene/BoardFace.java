@@ -9,8 +9,6 @@ final class BoardFace {
   private static final double MASK_SLOPE = 0.7;
   private static final double HOLE_MM = 0.1;
   private static final double SPECK_CELL_MM = 0.3;
-  private static final double RAGGED_MM = 0.05;
-  private static final double CRAZED_MM = 0.075;
 
   private final RowLayout row;
   private final BoardSpec board;
@@ -18,6 +16,7 @@ final class BoardFace {
   private final long seed;
   private final CopperLayer copper;
   private final Legend legend;
+  private final RaisedLand raised;
   private final double end;
 
   BoardFace(RowLayout row) {
@@ -28,6 +27,7 @@ final class BoardFace {
     this.end = part.landsAtMm()[row.leads() - 1];
     this.copper = new CopperLayer(row);
     this.legend = new Legend(row);
+    this.raised = new RaisedLand(row);
   }
 
   /** Paints the board at the hit's place; the hit's height is set to the face. */
@@ -58,24 +58,8 @@ final class BoardFace {
       hit.scale(rough, 0.95 * rough, 0.9 * rough);
       bump(hit, 0.25, 0.03);
     }
-    if (row.frame(i) != null) {
-      underneath(hit, i);
-    }
-  }
-
-  /**
-   * Under a raised land only the light that enters below its edge arrives: the view factor of a
-   * floor element to the strip between the lid's edge and the floor, (1 - cos) / 2 of the angle
-   * under which it sees the edge (long strips; Howell, Catalog of Radiation Heat Transfer
-   * Configuration Factors, from memory).
-   */
-  private void underneath(Hit hit, int i) {
-    LiftFrame frame = row.frame(i);
-    double in = row.insideOutline(i, hit.u, frame.landOver(hit.v), 0);
-    if (in > 0) {
-      double open = (1 - in / Math.hypot(in, frame.gapAt(hit.v) + 1e-6)) / 2;
-      hit.scale(open, open, open);
-    }
+    double light = raised.lightBelow(i, hit.u, hit.v);
+    hit.scale(light, light, light);
   }
 
   /**
@@ -93,16 +77,7 @@ final class BoardFace {
       bareLand(hit, inside);
       return true;
     }
-    hit.z = -LiftFrame.FOIL_MM;
-    hit.u += own[2] * hit.z;
-    hit.v += own[3] * hit.z;
-    if (row.insideLand(i, hit.u, hit.v, 0) <= 0) {
-      return false;
-    }
-    hit.paint(Material.COPPER);
-    hit.surface = Shader.LAND;
-    hit.normal(own[2], own[3], 0.05);
-    return true;
+    return raised.meetEdge(i, own, hit);
   }
 
   private void bareLand(Hit hit, double inside) {
@@ -117,7 +92,7 @@ final class BoardFace {
   /** Depth inside a mask opening, negative outside. */
   private double opening(int i, double u, double v) {
     if (!board.gang()) {
-      return row.insideOutline(i, u, v, board.openingMm() + ragged(i, u, v));
+      return row.insideOutline(i, u, v, board.openingMm() + raised.brokenMm(i, u, v));
     }
     double left = -part.landWidthMm()[0] / 2 - board.openingMm();
     double right = end + part.landWidthMm()[row.leads() - 1] / 2 + board.openingMm();
@@ -126,21 +101,8 @@ final class BoardFace {
     return Math.min(along, Math.min(v - vFrom, part.landAheadMm() + board.openingMm() - v));
   }
 
-  /** The mask beside a raised land's toe end has broken off unevenly. */
-  private double ragged(int i, double u, double v) {
-    return row.frame(i) == null
-        ? 0
-        : RAGGED_MM * freed(v) * Math.max(0, Grain.cloud(seed + 11, 9 * u, 9 * v));
-  }
-
-  /** How much the mask beside a raised land was strained: 0 at the hinge, 1 at its toe end. */
-  private double freed(double v) {
-    return Math.max(0, Math.min(1, (v - row.landHeel()) / part.landLengthMm()));
-  }
-
   /** Strained mask is wrinkled, and paler where it has crazed. */
-  private void craze(Hit hit, double fromRim) {
-    double much = freed(hit.v) * Math.max(0, 1 - fromRim / CRAZED_MM);
+  private void craze(Hit hit, double much) {
     double pale = 1 + 0.5 * much * (1 + Grain.cloud(seed + 12, 15 * hit.u, 15 * hit.v));
     hit.scale(pale, pale, pale);
     bump(hit, 0.3 * much, 0.04);
@@ -163,8 +125,9 @@ final class BoardFace {
     if (fromRim < SLOPE_MM) {
       rim(hit, fromRim);
     }
-    if (row.frame(row.nearest(hit.u)) != null) {
-      craze(hit, fromRim);
+    double strained = raised.strained(row.nearest(hit.u), hit.v, fromRim);
+    if (strained > 0) {
+      craze(hit, strained);
     }
     if (hit.v > part.landAheadMm()) {
       hole(hit);

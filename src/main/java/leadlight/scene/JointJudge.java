@@ -183,9 +183,7 @@ final class JointJudge {
   private static PointPx seen(
       RowLayout row, Projection camera, int i, double u, double v, double z) {
     LiftFrame frame = row.frame(i);
-    return frame == null
-        ? camera.map(u, v, z)
-        : camera.map(u, frame.rowV(v, z), frame.rowZ(v, z));
+    return frame == null ? camera.map(u, v, z) : camera.map(u, frame.rowV(v, z), frame.rowZ(v, z));
   }
 
   private static double[][] corners(RowLayout row, Projection camera, LeadSolid lead, int i) {

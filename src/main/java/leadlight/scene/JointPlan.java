@@ -98,7 +98,8 @@ public record JointPlan(
   }
 
   JointPlan withWetted(double from, double to, int sideBare) {
-    return new JointPlan(condition, fill, pose, new Wetting(from, to, sideBare), pitMm, torn, landRaisedMm);
+    return new JointPlan(
+        condition, fill, pose, new Wetting(from, to, sideBare), pitMm, torn, landRaisedMm);
   }
 
   JointPlan withPit(double radiusMm) {

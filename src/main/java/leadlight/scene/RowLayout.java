@@ -21,8 +21,7 @@ final class RowLayout {
     this.part = spec.part();
     this.cos = spec.joints().stream().mapToDouble(j -> Math.cos(j.pose().skewRad())).toArray();
     this.sin = spec.joints().stream().mapToDouble(j -> Math.sin(j.pose().skewRad())).toArray();
-    this.frames =
-        spec.joints().stream().map(j -> LiftFrame.of(part, j)).toArray(LiftFrame[]::new);
+    this.frames = spec.joints().stream().map(j -> LiftFrame.of(part, j)).toArray(LiftFrame[]::new);
     this.heelU = new double[cos.length];
     for (int i = 0; i < cos.length; i++) {
       heelU[i] = part.landsAtMm()[i] + spec.joints().get(i).pose().shiftMm();

@@ -50,8 +50,7 @@ public record SceneSpec(
         "a scene needs one joint per land: " + part.landsAtMm().length + ", has " + joints.size());
     for (JointPlan joint : joints) {
       require(
-          joint.landRaisedMm() == null
-              || joint.landRaisedMm() <= STEEPEST * part.landLengthMm(),
+          joint.landRaisedMm() == null || joint.landRaisedMm() <= STEEPEST * part.landLengthMm(),
           "a land of %s mm cannot be raised by land_raised_mm %s: solder would break first"
               .formatted(part.landLengthMm(), joint.landRaisedMm()));
     }

@@ -4,8 +4,10 @@
     bench/reader-tables.py joints read-keep.csv > tables.md
     bench/reader-tables.py plot read-keep.csv docs/pictures/reader-reliability.png
     bench/reader-tables.py real read-real.csv [PART/OF=read-left-out.csv ...]
+    bench/reader-tables.py trial measures.csv[,...] reader.csv[,...] both.csv[,...]
 
-The files are written by models/reader/train.py and hold the chances of either opinion for each joint
+Those of the last line are written by `leadlight trial --joints --opinions ...`, one list an opinion: what
+the whole program said, inside the operating range. The other files are written by models/reader/train.py and hold the chances of either opinion for each joint
 of a found row. They become verdicts here by models/grade/opinions.json and decision.json as in
 leadlight.grade; sharpness and pixels a pitch, by which the program leaves joints unjudged too, play
 no part. PART/OF names what a network was trained without (train.py --leave-out). Needs numpy, pandas
@@ -154,7 +156,7 @@ def joints(path):
 def borders(table, bad, good):
     """What another doubt_from would do to both together."""
     print("\n| doubt from | missed | false calls | unjudged |\n|---|---|---|---|")
-    for border in (0.15, 0.1, 0.07, DOUBT, 0.03, 0.02):
+    for border in (0.15, 0.1, 0.05, 0.03, 0.02, 0.01):
         judged = table.copy()
         judge(judged, "both", border)
         line(border, [rate(judged.both == word, among) for word, among in (
@@ -193,6 +195,40 @@ def real(path, left_out):
                                                                    table.pitch_px >= 15)):
             for word in ("defect", "unjudged"):
                 line(f"{size}: {word}", [rate(table[who] == word, where) for who in WHO])
+
+
+def trial(lists):
+    """What the whole program said by either opinion and by both, inside the operating range."""
+    tables = []
+    for paths in lists:
+        table = pd.concat([pd.read_csv(path, keep_default_na=False).assign(set=path)
+                           for path in paths.split(",")], ignore_index=True)
+        for key in ("pitch_px", "edge_blur_px", "tilt_deg"):
+            table[key] = pd.to_numeric(table[key])
+        tables.append(table[(table.pitch_px >= 20) & (table.tilt_deg <= 8)
+                            & (table.edge_blur_px <= 0.04 * table.pitch_px)])
+    heading("rows")
+    for word in ("right", "not-found", "wrong"):
+        cells = []
+        for table in tables:
+            rows = table.groupby(["set", "photo"]).row.first()
+            cells.append(rate(rows == word, rows != ""))
+        line(word, cells)
+    faulty = [(t.class2 == "defect") & t.result.isin(["caught", "missed", "unjudged"]) for t in tables]
+    sound = [(t.class2 == "acceptable") & t.result.isin(["passed", "false-call", "unjudged"])
+             for t in tables]
+    either = [bad | good for bad, good in zip(faulty, sound)]
+    for name, word, among in (("missed", "missed", faulty), ("false calls", "false-call", sound),
+                              ("unjudged", "unjudged", either)):
+        heading(name)
+        line("**all**", [rate(t.result == word, a) for t, a in zip(tables, among)])
+        for lamp in sorted(set(tables[0].lamp)):
+            line(lamp, [rate(t.result == word, a & (t.lamp == lamp)) for t, a in zip(tables, among)])
+    for word in ("missed", "unjudged"):
+        heading(word + ", by what is true")
+        for kind in KINDS:
+            line(kind, [rate(t.result == word, a & t.true_findings.str.contains(kind))
+                        for t, a in zip(tables, faulty)])
 
 
 def truths(table):
@@ -246,6 +282,8 @@ def main():
         joints(path)
     elif what == "plot":
         plot(path, rest[0])
+    elif what == "trial":
+        trial([path, *rest])
     else:
         parts = [value.split("=", 1) for value in rest]
         real(path, [(*map(int, of.split("/")), file) for of, file in parts])

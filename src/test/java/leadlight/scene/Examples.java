@@ -84,6 +84,15 @@ final class Examples {
   static SceneSpec with(SceneSpec s, JointPlan first, List<Bridge> bridges) {
     List<JointPlan> joints = new ArrayList<>(s.joints());
     joints.set(0, first);
+    return with(s, joints, bridges, s.dirt());
+  }
+
+  static SceneSpec withDirt(SceneSpec s, List<Dirt> dirt) {
+    return with(s, s.joints(), s.bridges(), dirt);
+  }
+
+  private static SceneSpec with(
+      SceneSpec s, List<JointPlan> joints, List<Bridge> bridges, List<Dirt> dirt) {
     return new SceneSpec(
         s.name(),
         s.seed(),
@@ -95,21 +104,6 @@ final class Examples {
         s.camera(),
         joints,
         bridges,
-        s.dirt());
-  }
-
-  static SceneSpec withDirt(SceneSpec s, List<Dirt> dirt) {
-    return new SceneSpec(
-        s.name(),
-        s.seed(),
-        s.part(),
-        s.body(),
-        s.board(),
-        s.metal(),
-        s.lamps(),
-        s.camera(),
-        s.joints(),
-        s.bridges(),
         dirt);
   }
 }

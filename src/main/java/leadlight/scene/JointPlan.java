@@ -21,6 +21,7 @@ public record JointPlan(
     boolean torn,
     Double landRaisedMm) {
 
+  /** What a land may rise before solder or foil would part. Common practice, no source. */
   private static final double LEAST_RAISED_MM = 0.01;
   private static final double MOST_RAISED_MM = 0.2;
 

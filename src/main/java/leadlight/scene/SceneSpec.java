@@ -32,7 +32,7 @@ public record SceneSpec(
     List<Bridge> bridges,
     List<Dirt> dirt) {
 
-  /** Most that a land's toe may rise over the land's length. */
+  /** Most that a land's toe may rise over the land's length. Common practice, no source. */
   private static final double STEEPEST = 0.3;
 
   /** Copies the lists and refuses a scene that contradicts itself. */

@@ -23,6 +23,7 @@ public record JointPlan(
 
   /** What a land may rise before solder or foil would part. Common practice, no source. */
   private static final double LEAST_RAISED_MM = 0.01;
+
   private static final double MOST_RAISED_MM = 0.2;
 
   /** Refuses a land raised by nothing or by more than solder would bear, and one that is gone. */

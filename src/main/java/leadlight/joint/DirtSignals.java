@@ -17,8 +17,7 @@ record DirtSignals(double[] residue, List<List<Spot>> balls, double[] pits) {
     if (joints < limits.leastJoints().value()) {
       return new DirtSignals(new double[joints], perJoint(joints), new double[joints]);
     }
-    List<LevelledPatch> levelled =
-        row.patches().stream().map(patch -> LevelledPatch.of(patch, row.light())).toList();
+    List<LevelledPatch> levelled = row.straight().levelled();
     RowSheet sheet = new RowSheet(levelled, row.geometry(), limits.beyondLand().value());
     StainFinder stains =
         new StainFinder(sheet, limits.stain(), row.light().dark() / row.light().range());

@@ -48,7 +48,7 @@ public final class JointMeter {
     return new MeasuredRow(
         joints(frame, spec, signals),
         new RowViewMaker(signals).view(),
-        RowPicturesMaker.of(signals.patches(), signals.light(), signals.placed().typical()));
+        RowPicturesMaker.of(signals.straight().levelled(), signals.placed().typical()));
   }
 
   private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {
@@ -108,6 +108,6 @@ public final class JointMeter {
 
   /** What the second reader looks at, without the measures. */
   public RowPictures pictures(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    return RowSignals.pictures(frame, spec, row);
+    return RowPicturesMaker.of(StraightRow.of(frame, spec, row).levelled());
   }
 }

@@ -1,5 +1,6 @@
 package leadlight.joint;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
@@ -26,8 +27,9 @@ record RowLight(double dark, double range) {
                     DoubleStream.of(
                         new Zone(patch.light(), -0.5, 0.5, -1.2, geometry.ahead()).values()))
             .toArray();
-    double dark = Stats.quantile(levels, TAIL);
-    double bright = Stats.quantile(levels, 1 - TAIL);
+    Arrays.sort(levels);
+    double dark = Stats.quantileOfSorted(levels, TAIL);
+    double bright = Stats.quantileOfSorted(levels, 1 - TAIL);
     return new RowLight(dark, Math.max(LEAST_RANGE, bright - dark));
   }
 

@@ -1,9 +1,6 @@
 package leadlight.joint;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import leadlight.model.RowPictures;
 
 /**
@@ -28,36 +25,21 @@ final class RowPicturesMaker {
   private RowPicturesMaker() {}
 
   /** Takes the row's typical joint from the joints themselves. */
-  static RowPictures of(List<JointPatch> patches, RowLight light) {
-    return of(
-        patches,
-        light,
-        TypicalJoint.of(patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList()));
+  static RowPictures of(List<LevelledPatch> joints) {
+    return of(joints, TypicalJoint.of(joints));
   }
 
-  static RowPictures of(List<JointPatch> patches, RowLight light, TypicalJoint typical) {
-    List<float[]> lights = all(patches, JointPatch::landLight, light::levelled);
-    List<float[]> redGreens = all(patches, JointPatch::landRedGreen, light::scaled);
-    List<float[]> yellowBlues = all(patches, JointPatch::landYellowBlue, light::scaled);
-    List<byte[]> joints = new ArrayList<>();
-    for (int i = 0; i < patches.size(); i++) {
-      joints.add(picture(lights.get(i), redGreens.get(i), yellowBlues.get(i)));
-    }
+  static RowPictures of(List<LevelledPatch> joints, TypicalJoint typical) {
     return new RowPictures(
         WIDTH,
         HEIGHT,
         -PatchGrid.X_HALF,
         PatchGrid.Y_FROM,
         PatchGrid.DENSITY,
-        joints,
+        joints.stream()
+            .map(it -> picture(it.landLight(), it.landRedGreen(), it.landYellowBlue()))
+            .toList(),
         picture(typical.light(), typical.redGreen(), typical.yellowBlue()));
-  }
-
-  private static List<float[]> all(
-      List<JointPatch> patches,
-      Function<JointPatch, float[]> plane,
-      UnaryOperator<float[]> levelled) {
-    return patches.stream().map(plane).map(levelled).toList();
   }
 
   private static byte[] picture(float[] light, float[] redGreen, float[] yellowBlue) {

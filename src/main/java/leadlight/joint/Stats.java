@@ -15,6 +15,11 @@ final class Stats {
   static double quantile(double[] values, double q) {
     double[] sorted = values.clone();
     Arrays.sort(sorted);
+    return quantileOfSorted(sorted, q);
+  }
+
+  /** The same of values in ascending order. */
+  static double quantileOfSorted(double[] sorted, double q) {
     double at = q * (sorted.length - 1);
     int below = (int) at;
     int above = Math.min(below + 1, sorted.length - 1);

@@ -1,7 +1,7 @@
 package leadlight.joint;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import leadlight.model.ColourPatch;
 import leadlight.model.Homography;
 import leadlight.model.Lead;
@@ -21,11 +21,22 @@ final class Straightener {
   }
 
   List<JointPatch> patches(Frame photo) {
-    List<JointPatch> patches = new ArrayList<>();
-    for (int i = 0; i < leads.size(); i++) {
-      patches.add(patch(photo, i));
-    }
-    return patches;
+    return patches(photo, List.of());
+  }
+
+  /**
+   * The same, where the joints were cut about the same lands before.
+   *
+   * @param before of these, the joints of leads that are where they were are taken as they are
+   */
+  List<JointPatch> patches(Frame photo, List<JointPatch> before) {
+    return IntStream.range(0, leads.size())
+        .mapToObj(
+            i ->
+                !before.isEmpty() && before.get(i).lead().equals(leads.get(i))
+                    ? before.get(i)
+                    : patch(photo, i))
+        .toList();
   }
 
   private JointPatch patch(Frame photo, int index) {

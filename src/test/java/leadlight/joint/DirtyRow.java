@@ -82,7 +82,8 @@ final class DirtyRow {
     PlacedRow placed =
         new PlacedRow(
             geometry, List.of(), new TypicalJoint(new float[0], new float[0], new float[0]));
-    RowSignals row = new RowSignals(patches, geometry, LIGHT, List.of(), List.of(), placed);
+    StraightRow straight = StraightRow.of(patches, geometry, LIGHT);
+    RowSignals row = new RowSignals(straight, List.of(), List.of(), placed);
     return DirtSignals.of(row, DirtLimits.builtIn());
   }
 

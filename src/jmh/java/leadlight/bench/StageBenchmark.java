@@ -123,7 +123,7 @@ public class StageBenchmark {
   /** Row to joints. */
   @Benchmark
   public List<Joint> joint() {
-    return meter.measure(photo.frame(), row, found).joints();
+    return meter.cut(photo.frame(), row, found).measured().joints();
   }
 
   /** Result to files. */

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import leadlight.model.Evidence;
 import leadlight.model.FaultChances;
 import leadlight.model.Joint;
@@ -32,9 +33,8 @@ public final class JointMeter {
    *
    * @param joints the joints, pin 1 first
    * @param view what people are shown of them
-   * @param pictures what the second reader looks at
    */
-  public record MeasuredRow(List<Joint> joints, RowView view, RowPictures pictures) {
+  public record MeasuredRow(List<Joint> joints, RowView view) {
 
     /** Copies the list. */
     public MeasuredRow {
@@ -42,34 +42,90 @@ public final class JointMeter {
     }
   }
 
-  /** Measures all joints. */
-  public MeasuredRow measure(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    RowSignals signals = RowSignals.of(frame, spec, row, placementModel);
-    return new MeasuredRow(
-        joints(frame, spec, signals),
-        new RowViewMaker(signals).view(),
-        RowPicturesMaker.of(signals.straight().levelled(), signals.placed().typical()));
+  /** Cuts the joints out of the photo, which must stay open while they are measured. */
+  public CutRow cut(Frame frame, RowSpec spec, RowOutcome.Found row) {
+    return new CutRow(frame, spec, row);
   }
 
-  private List<Joint> joints(Frame frame, RowSpec spec, RowSignals signals) {
-    EvidenceMaker solder = new EvidenceMaker(judgement, signals);
-    DirtEvidence dirt = new DirtEvidence(DirtSignals.of(signals, dirtLimits), dirtLimits);
-    List<PlacedLead> leads = signals.placed().leads();
-    SizeMeter sizes = new SizeMeter(spec, signals.placed().geometry(), placementModel.shifts());
-    List<Map<Measure, Quantity>> rowSizes = new ArrayList<>();
-    for (int i = 0; i < leads.size(); i++) {
-      rowSizes.add(sizes.measure(signals.patches().get(i), leads.get(i)));
+  /** Joints cut out of a photo, to be read and measured: one without the other, or both at once. */
+  public final class CutRow {
+
+    private final Frame frame;
+    private final RowSpec spec;
+    private final RowOutcome.Found row;
+    private final StraightRow straight;
+    private final TypicalJoint typical;
+
+    private CutRow(Frame frame, RowSpec spec, RowOutcome.Found row) {
+      this.frame = frame;
+      this.spec = spec;
+      this.row = row;
+      this.straight = StraightRow.of(frame, spec, row);
+      this.typical = TypicalJoint.of(straight.levelled());
     }
-    PlacementEvidence placement =
-        new PlacementEvidence(dirtLimits.placement(), dirtLimits.freeTo().value(), rowSizes);
-    Covers covers = new Covers(signals.gaps(), limits.coveredFrom().value());
-    List<Joint> joints = new ArrayList<>();
-    for (int i = 0; i < signals.patches().size(); i++) {
-      JointPatch patch = signals.patches().get(i);
-      JointFitness fitness = JointFitness.of(frame, patch, signals.geometry(), limits);
+
+    /** What the second reader looks at. */
+    public RowPictures pictures() {
+      return RowPicturesMaker.of(straight.levelled(), typical);
+    }
+
+    /** Measures all joints. */
+    public MeasuredRow measured() {
+      RowSignals signals = signals();
+      return new MeasuredRow(
+          new JointJudge(frame, spec, signals).joints(), new RowViewMaker(signals).view());
+    }
+
+    /**
+     * The numbers that judgement rests on, one map a joint, pin 1 first; the last joint has no gap
+     * to a next pin, hence fewer entries. For fitting judgement data outside the program.
+     */
+    public List<Map<String, Double>> features() {
+      return signals().flat();
+    }
+
+    private RowSignals signals() {
+      return RowSignals.of(straight, typical, spec, row.leads(), placementModel);
+    }
+  }
+
+  /** Judges each joint of a row on its own, given what the row has in common. */
+  private final class JointJudge {
+
+    private final Frame frame;
+    private final RowSignals signals;
+    private final List<PlacedLead> leads;
+    private final List<Map<Measure, Quantity>> sizes = new ArrayList<>();
+    private final EvidenceMaker solder;
+    private final DirtEvidence dirt;
+    private final PlacementEvidence placement;
+    private final Covers covers;
+
+    JointJudge(Frame frame, RowSpec spec, RowSignals signals) {
+      this.frame = frame;
+      this.signals = signals;
+      this.leads = signals.placed().leads();
+      SizeMeter meter = new SizeMeter(spec, signals.placed().geometry(), placementModel.shifts());
+      for (int i = 0; i < leads.size(); i++) {
+        sizes.add(meter.measure(signals.patches().get(i), leads.get(i)));
+      }
+      this.solder = new EvidenceMaker(judgement, signals);
+      this.dirt = new DirtEvidence(DirtSignals.of(signals, dirtLimits), dirtLimits);
+      this.placement =
+          new PlacementEvidence(dirtLimits.placement(), dirtLimits.freeTo().value(), sizes);
+      this.covers = new Covers(signals.gaps(), limits.coveredFrom().value());
+    }
+
+    List<Joint> joints() {
+      return IntStream.range(0, leads.size()).parallel().mapToObj(this::joint).toList();
+    }
+
+    private Joint joint(int i) {
+      JointFitness fitness =
+          JointFitness.of(frame, signals.patches().get(i), signals.geometry(), limits);
       Optional<String> unfit = fitness.unfitBecause(limits);
       boolean covered = covers.covers(i);
-      Map<Measure, Quantity> size = rowSizes.get(i);
+      Map<Measure, Quantity> size = sizes.get(i);
       FaultChances chances = solder.chances(i, share -> PlacementEvidence.over(share, size));
       List<Evidence> evidence = new ArrayList<>(solder.of(i, chances, unfit.isEmpty()));
       if (unfit.isEmpty()) {
@@ -77,16 +133,14 @@ public final class JointMeter {
         evidence.addAll(dirt.of(i, others));
         evidence.addAll(placement.of(size, others));
       }
-      joints.add(
-          new Joint(
-              leads.get(i).lead(),
-              measures(size, fitness),
-              covered ? List.of() : evidence,
-              covered ? Optional.of(Covers.REASON) : unfit,
-              Optional.of(chances.withBall(DirtEvidence.ball(evidence))),
-              Optional.empty()));
+      return new Joint(
+          leads.get(i).lead(),
+          measures(size, fitness),
+          covered ? List.of() : evidence,
+          covered ? Optional.of(Covers.REASON) : unfit,
+          Optional.of(chances.withBall(DirtEvidence.ball(evidence))),
+          Optional.empty());
     }
-    return joints;
   }
 
   /** Sizes, and the fitness of the picture beside them. */
@@ -96,18 +150,5 @@ public final class JointMeter {
     all.put(Measure.BURNT_OUT, new Quantity(fitness.burntShare(), 0, Measure.BURNT_OUT.unit()));
     all.put(Measure.EDGE_BLUR, new Quantity(fitness.blurPx(), 0, Measure.EDGE_BLUR.unit()));
     return all;
-  }
-
-  /**
-   * The numbers that judgement rests on, one map a joint, pin 1 first; the last joint has no gap to
-   * a next pin, hence fewer entries. For fitting judgement data outside the program.
-   */
-  public List<Map<String, Double>> features(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    return RowSignals.of(frame, spec, row, placementModel).flat();
-  }
-
-  /** What the second reader looks at, without the measures. */
-  public RowPictures pictures(Frame frame, RowSpec spec, RowOutcome.Found row) {
-    return RowPicturesMaker.of(StraightRow.of(frame, spec, row).levelled());
   }
 }

@@ -35,12 +35,11 @@ final class LeadMeter {
     this.geometry = new GeometryFinder(spec, patches).reread(geometry, bands);
   }
 
-  /** Places of all leads, given where the row's finder has them. */
-  PlacedRow measure(List<Lead> asFound) {
+  /** Places of all leads, given where the row's finder has them, and the row's typical joint. */
+  PlacedRow measure(List<Lead> asFound, TypicalJoint typical) {
     List<Spot> spots = spots(asFound);
     double common = median(spots, Spot::toe);
     double stretch = stretch(spots, common);
-    TypicalJoint typical = TypicalJoint.of(joints);
     Signals row = RowShape.of(typical, geometry, bands, median(spots, Spot::foundToe));
     row.put("place_px", median(spots, spot -> spot.joint.pitchPx()));
     row.put("place_typical_u_row", median(spots, Spot::uFound));
@@ -54,7 +53,7 @@ final class LeadMeter {
       double fitted = clamp(common) + stretch * (landAt(i) - middle);
       leads.add(placed(spots.get(i), row, common, fitted));
     }
-    return new PlacedRow(geometry, leads, typical);
+    return new PlacedRow(geometry, leads);
   }
 
   private static double median(List<Spot> spots, ToDoubleFunction<Spot> value) {
@@ -107,7 +106,7 @@ final class LeadMeter {
     FootScores scores = new FootScores(joints, bands, geometry.leadHalf());
     List<PlaceChances.Place> places =
         new PlaceChances(model.chances(), bands, geometry.leadHalf(), Stats.median(toes))
-            .places(joints.stream().map(scores::of).toList());
+            .places(joints.parallelStream().map(scores::of).toList());
     return IntStream.range(0, toes.length)
         .mapToObj(i -> spot(i, asFound.get(i), toes[i], heels[i], places.get(i)))
         .toList();

@@ -1,7 +1,7 @@
 package leadlight.joint;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How likely each place of a lead is, given how its top fits there ({@link FootScores}): Bayes'
@@ -43,23 +43,23 @@ final class PlaceChances {
 
   /** Places of all leads by their scores, pin 1 first. */
   List<Place> places(List<FootScores.Fit> scores) {
-    List<double[]> fits = scores.stream().map(this::fits).toList();
-    List<double[]> chances = new ArrayList<>();
-    for (double[] fit : fits) {
-      chances.add(chances(fit));
-    }
+    List<double[]> fits = scores.parallelStream().map(this::fits).toList();
+    List<double[]> chances = fits.parallelStream().map(this::chances).toList();
     List<double[]> toes = chances.stream().map(chance -> sums(chance, true)).toList();
-    List<Place> places = new ArrayList<>();
-    for (int i = 0; i < fits.size(); i++) {
-      double[] chance = chances.get(i).clone();
-      double[] free = free(i, toes);
-      for (int at = 0; at < chance.length; at++) {
-        chance[at] *= free[at / FootScores.PLACES];
-      }
-      normalise(chance);
-      places.add(place(chance, fits.get(i)));
+    return IntStream.range(0, fits.size())
+        .parallel()
+        .mapToObj(i -> place(given(chances.get(i), free(i, toes)), fits.get(i)))
+        .toList();
+  }
+
+  /** Chances of a lead's places, given how free they are of neighbours. */
+  private static double[] given(double[] alone, double[] free) {
+    double[] chance = alone.clone();
+    for (int at = 0; at < chance.length; at++) {
+      chance[at] *= free[at / FootScores.PLACES];
     }
-    return places;
+    normalise(chance);
+    return chance;
   }
 
   /** Weight of each pair of places before looking, logarithm. */

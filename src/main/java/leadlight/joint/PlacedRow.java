@@ -7,6 +7,5 @@ import java.util.List;
  *
  * @param geometry widths as measured
  * @param leads the leads, pin 1 first
- * @param typical the joint that the row has in common
  */
-record PlacedRow(RowGeometry geometry, List<PlacedLead> leads, TypicalJoint typical) {}
+record PlacedRow(RowGeometry geometry, List<PlacedLead> leads) {}

@@ -24,11 +24,6 @@ final class RowPicturesMaker {
 
   private RowPicturesMaker() {}
 
-  /** Takes the row's typical joint from the joints themselves. */
-  static RowPictures of(List<LevelledPatch> joints) {
-    return of(joints, TypicalJoint.of(joints));
-  }
-
   static RowPictures of(List<LevelledPatch> joints, TypicalJoint typical) {
     return new RowPictures(
         WIDTH,

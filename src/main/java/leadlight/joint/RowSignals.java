@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import leadlight.model.RowOutcome;
+import leadlight.model.Lead;
 import leadlight.model.RowSpec;
-import leadlight.vision.Frame;
 
 /**
  * All signals of a row: one set a joint, one a gap.
@@ -17,32 +16,35 @@ import leadlight.vision.Frame;
  * @param placed where the leads are, beyond what the straightened joints were cut by
  */
 record RowSignals(
-    StraightRow straight,
-    List<Signals> joints,
-    List<Signals> gaps,
-    PlacedRow placed) {
+    StraightRow straight, List<Signals> joints, List<Signals> gaps, PlacedRow placed) {
 
   /** What the lamp makes of the row shows in these. */
   private static final List<String> TYPICAL =
       List.of("toe_band_edges", "ahead_bands", "toe_step", "ahead_range", "flank_light_low");
 
-  static RowSignals of(Frame photo, RowSpec spec, RowOutcome.Found row, PlacementModel placement) {
-    StraightRow straight = StraightRow.of(photo, spec, row);
+  static RowSignals of(
+      StraightRow straight,
+      TypicalJoint typical,
+      RowSpec spec,
+      List<Lead> asFound,
+      PlacementModel placement) {
     RowGeometry geometry = straight.geometry();
     List<LevelledPatch> levelled = straight.levelled();
-    List<Signals> joints = new ArrayList<>();
-    for (LevelledPatch joint : levelled) {
-      Signals signals = new Signals();
-      ToeSignals.measure(joint, geometry, signals);
-      FlankSignals.measure(joint, geometry, signals);
-      joints.add(signals);
-    }
+    List<Signals> joints =
+        levelled.parallelStream().map(joint -> signals(joint, geometry)).toList();
     new PatternSignals(levelled, geometry).measure(joints);
     RowRelative.add(joints, TYPICAL);
     List<Signals> gaps = new GapSignals(spec, levelled, geometry).measure();
     RowRelative.add(gaps, List.of());
-    PlacedRow placed = new LeadMeter(spec, placement, levelled, geometry).measure(row.leads());
+    PlacedRow placed = new LeadMeter(spec, placement, levelled, geometry).measure(asFound, typical);
     return new RowSignals(straight, joints, gaps, placed);
+  }
+
+  private static Signals signals(LevelledPatch joint, RowGeometry geometry) {
+    Signals signals = new Signals();
+    ToeSignals.measure(joint, geometry, signals);
+    FlankSignals.measure(joint, geometry, signals);
+    return signals;
   }
 
   List<JointPatch> patches() {

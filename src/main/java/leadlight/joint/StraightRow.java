@@ -15,10 +15,7 @@ import leadlight.vision.Frame;
  * @param levelled the joints as shares of the row's range of light
  */
 record StraightRow(
-    List<JointPatch> patches,
-    RowGeometry geometry,
-    RowLight light,
-    List<LevelledPatch> levelled) {
+    List<JointPatch> patches, RowGeometry geometry, RowLight light, List<LevelledPatch> levelled) {
 
   /** Displaced leads are found first; only their joints are cut a second time. */
   static StraightRow of(Frame photo, RowSpec spec, RowOutcome.Found row) {
@@ -39,6 +36,6 @@ record StraightRow(
         patches,
         geometry,
         light,
-        patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList());
+        patches.parallelStream().map(patch -> LevelledPatch.of(patch, light)).toList());
   }
 }

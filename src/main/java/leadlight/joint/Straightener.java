@@ -31,6 +31,7 @@ final class Straightener {
    */
   List<JointPatch> patches(Frame photo, List<JointPatch> before) {
     return IntStream.range(0, leads.size())
+        .parallel()
         .mapToObj(
             i ->
                 !before.isEmpty() && before.get(i).lead().equals(leads.get(i))

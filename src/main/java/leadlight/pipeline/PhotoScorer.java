@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import leadlight.grade.AcceptanceSet;
@@ -96,15 +97,23 @@ public final class PhotoScorer {
     if (!(outcome instanceof RowOutcome.Found found)) {
       return new ReadRow(outcome, Optional.empty(), List.of());
     }
-    JointMeter.MeasuredRow row = meter.measure(photo.frame(), settings.row(), found);
-    List<Joint> joints = new ArrayList<>(row.joints());
-    if (settings.opinions() != Opinions.MEASURES) {
-      List<Reading> readings = SecondReader.builtIn().read(row.pictures());
-      for (int i = 0; i < joints.size(); i++) {
-        joints.set(i, joints.get(i).readAs(readings.get(i)));
-      }
+    JointMeter.CutRow cut = meter.cut(photo.frame(), settings.row(), found);
+    if (settings.opinions() == Opinions.MEASURES) {
+      JointMeter.MeasuredRow row = cut.measured();
+      return new ReadRow(found, Optional.of(row.view()), row.joints());
     }
-    return new ReadRow(found, Optional.of(row.view()), joints);
+    AtomicReference<JointMeter.MeasuredRow> measured = new AtomicReference<>();
+    AtomicReference<List<Reading>> readings = new AtomicReference<>();
+    Stream.<Runnable>of(
+            () -> readings.set(SecondReader.builtIn().read(cut.pictures())),
+            () -> measured.set(cut.measured()))
+        .parallel()
+        .forEach(Runnable::run);
+    List<Joint> joints = new ArrayList<>();
+    for (int i = 0; i < readings.get().size(); i++) {
+      joints.add(measured.get().joints().get(i).readAs(readings.get().get(i)));
+    }
+    return new ReadRow(found, Optional.of(measured.get().view()), joints);
   }
 
   /** The row that seems meant, or another that shows joints where that one does not. */
@@ -142,11 +151,11 @@ public final class PhotoScorer {
 
   /** The numbers that the judgement of each joint rests on, pin 1 first, in a fixed order. */
   public List<Map<String, Double>> features(Photo photo, RowOutcome.Found row) {
-    return meter.features(photo.frame(), settings.row(), row);
+    return meter.cut(photo.frame(), settings.row(), row).features();
   }
 
   /** The small pictures of the joints that the second reader looks at. */
   public RowPictures pictures(Photo photo, RowOutcome.Found row) {
-    return meter.pictures(photo.frame(), settings.row(), row);
+    return meter.cut(photo.frame(), settings.row(), row).pictures();
   }
 }

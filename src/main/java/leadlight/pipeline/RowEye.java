@@ -60,7 +60,7 @@ final class RowEye {
   }
 
   private List<SecondReader.Glance> joints(Photo photo, RowSpec of, RowOutcome.Found row) {
-    return SecondReader.builtIn().glance(meter.pictures(photo.frame(), of, row));
+    return SecondReader.builtIn().glance(meter.cut(photo.frame(), of, row).pictures());
   }
 
   static double middle(double[] strangeness) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import leadlight.model.PointPx;
 import leadlight.model.RowCandidate;
 import leadlight.model.RowHint;
@@ -139,19 +140,20 @@ public final class RowSearch implements AutoCloseable {
   }
 
   private void fit(List<CombHit> hits) {
-    int fitted = 0;
-    for (CombHit hit : hits) {
-      boolean promising =
-          hit.score()
-              > Math.max(
-                  tuning.comb().leastScore(), tuning.comb().shareOfBest() * hits.get(0).score());
-      if (promising && fitted < tuning.comb().mostFits()) {
-        RowFit fit = fit(hit, fitted++);
-        if (hinted(fit)) {
-          keep(fit);
-        }
-      }
+    if (hits.isEmpty()) {
+      return;
     }
+    double promising =
+        Math.max(tuning.comb().leastScore(), tuning.comb().shareOfBest() * hits.get(0).score());
+    List<CombHit> best =
+        hits.stream()
+            .filter(hit -> hit.score() > promising)
+            .limit(tuning.comb().mostFits())
+            .toList();
+    // What costs is done on all cores, what depends on the order afterwards.
+    IntStream.range(0, best.size()).parallel().mapToObj(i -> fit(best.get(i), i)).toList().stream()
+        .filter(this::hinted)
+        .forEach(this::keep);
   }
 
   /** Of fits to one place the better one stays. */

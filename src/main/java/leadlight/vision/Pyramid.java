@@ -7,7 +7,8 @@ import leadlight.model.Homography;
 
 /**
  * A picture and its halved, quartered ... copies, so that a straightened piece is always taken from
- * a copy of about the wanted resolution. Does not own the picture; owns the copies.
+ * a copy of about the wanted resolution. Does not own the picture; owns the copies. Safe for use by
+ * several threads until it is closed.
  */
 public final class Pyramid implements AutoCloseable {
 
@@ -44,10 +45,10 @@ public final class Pyramid implements AutoCloseable {
     }
     double f = 1.0 / (1 << level);
     Homography photoToLevel = new Homography(f, 0, f / 2 - 0.5, 0, f, f / 2 - 0.5, 0, 0, 1);
-    return levels.get(level).straightened(photoToLevel.after(patchToPhoto), width, height);
+    return at(level).straightened(photoToLevel.after(patchToPhoto), width, height);
   }
 
-  private boolean grow(int level) {
+  private synchronized boolean grow(int level) {
     if (level < levels.size()) {
       return true;
     }
@@ -59,8 +60,12 @@ public final class Pyramid implements AutoCloseable {
     return true;
   }
 
+  private synchronized Frame at(int level) {
+    return levels.get(level);
+  }
+
   @Override
-  public void close() {
+  public synchronized void close() {
     for (Frame copy : levels.subList(1, levels.size())) {
       copy.close();
     }

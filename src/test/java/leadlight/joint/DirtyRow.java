@@ -79,9 +79,7 @@ final class DirtyRow {
     for (int i = 0; i < joints.length; i++) {
       patches.add(patch(i));
     }
-    PlacedRow placed =
-        new PlacedRow(
-            geometry, List.of(), new TypicalJoint(new float[0], new float[0], new float[0]));
+    PlacedRow placed = new PlacedRow(geometry, List.of());
     StraightRow straight = StraightRow.of(patches, geometry, LIGHT);
     RowSignals row = new RowSignals(straight, List.of(), List.of(), placed);
     return DirtSignals.of(row, DirtLimits.builtIn());

@@ -24,7 +24,13 @@ class GapSignalsTest {
             0,
             List.of());
     try (Frame frame = drawn.frame()) {
-      return RowSignals.of(frame, DrawnJoints.spec(), row, PlacementModel.builtIn());
+      StraightRow straight = StraightRow.of(frame, DrawnJoints.spec(), row);
+      return RowSignals.of(
+          straight,
+          TypicalJoint.of(straight.levelled()),
+          DrawnJoints.spec(),
+          row.leads(),
+          PlacementModel.builtIn());
     }
   }
 

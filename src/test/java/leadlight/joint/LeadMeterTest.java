@@ -28,7 +28,8 @@ class LeadMeterTest {
       RowLight light = RowLight.of(patches, geometry);
       List<LevelledPatch> levelled =
           patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList();
-      return new LeadMeter(DrawnJoints.spec(), MODEL, levelled, geometry).measure(asFound);
+      return new LeadMeter(DrawnJoints.spec(), MODEL, levelled, geometry)
+          .measure(asFound, TypicalJoint.of(levelled));
     }
   }
 

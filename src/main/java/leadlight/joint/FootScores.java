@@ -69,14 +69,16 @@ final class FootScores {
     int middle = PatchGrid.column(0);
     for (int band = 0; band < FootBands.COUNT; band++) {
       double[][] usual = usual(all, band);
-      double[] edges = edges(usual);
+      double[] edges = Edges.of(usual);
       usualTop[band] = new double[usual.length][];
       for (int plane = 0; plane < usual.length; plane++) {
         usualTop[band][plane] =
             Arrays.copyOfRange(usual[plane], middle - inside, middle + inside + 1);
       }
       usualEdge[band] =
-          Math.max(LEAST_EDGE, (near(edges, middle - half) + near(edges, middle + half)) / 2);
+          Math.max(
+              LEAST_EDGE,
+              (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
     }
   }
 
@@ -123,7 +125,7 @@ final class FootScores {
       profiles[plane] =
           new Zone(planes[plane], x - toeHalf, x + toeHalf, -TOE_PROFILE, TOE_PROFILE).alongLead();
     }
-    double[] edges = edges(profiles);
+    double[] edges = Edges.of(profiles);
     int first = PatchGrid.row(-TOE_REACH) - PatchGrid.row(-TOE_PROFILE);
     int last = PatchGrid.row(TOE_REACH) - PatchGrid.row(-TOE_PROFILE);
     double strongest = 0;
@@ -138,10 +140,11 @@ final class FootScores {
         bands.profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
     double[][] scores = new double[FootBands.COUNT][PLACES];
     for (int band = 0; band < scores.length; band++) {
-      double[] edges = edges(profiles[band]);
+      double[] edges = Edges.of(profiles[band]);
       for (int i = 0; i < PLACES; i++) {
         int x = PatchGrid.column(0) + i - STEPS;
-        double edge = share(near(edges, x - half), band) + share(near(edges, x + half), band);
+        double edge =
+            share(Edges.near(edges, x - half), band) + share(Edges.near(edges, x + half), band);
         scores[band][i] =
             EDGE_WEIGHT * edge - strangeness(profiles[band], usualTop[band], x) / COLOUR_SCALE;
       }
@@ -151,30 +154,6 @@ final class FootScores {
 
   private double share(double edge, int band) {
     return Math.min(EDGE_MOST, edge / usualEdge[band]);
-  }
-
-  /** Edge strength of all planes together, a pitch. */
-  static double[] edges(double[][] profiles) {
-    double[] strength = new double[profiles[0].length];
-    for (double[] profile : profiles) {
-      double[] slope = Stats.slope(Stats.smoothed(profile));
-      for (int x = 0; x < strength.length; x++) {
-        strength[x] += slope[x] * slope[x];
-      }
-    }
-    for (int x = 0; x < strength.length; x++) {
-      strength[x] = Math.sqrt(strength[x]);
-    }
-    return strength;
-  }
-
-  /** Strongest edge within a column. */
-  private static double near(double[] edges, int x) {
-    double strongest = 0;
-    for (int i = Math.max(0, x - 1); i <= Math.min(edges.length - 1, x + 1); i++) {
-      strongest = Math.max(strongest, edges[i]);
-    }
-    return strongest;
   }
 
   private double strangeness(double[][] profiles, double[][] usual, int x) {

@@ -133,10 +133,12 @@ final class LeadPlacer {
       for (int plane = 0; plane < 3; plane++) {
         usualTop[plane] = Arrays.copyOfRange(usual[plane], middle - inside, middle + inside + 1);
       }
-      double[] edges = edges(usual);
+      double[] edges = Edges.of(usual);
       int half = half();
       this.usualEdge =
-          Math.max(LEAST_EDGE, (near(edges, middle - half) + near(edges, middle + half)) / 2);
+          Math.max(
+              LEAST_EDGE,
+              (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
     }
 
     /** A weaker usual edge, a pitch, is noise. */
@@ -182,40 +184,17 @@ final class LeadPlacer {
       return profiles;
     }
 
-    /** Edge strength of all planes together, a pitch. */
-    private double[] edges(double[][] profiles) {
-      double[] strength = new double[PatchGrid.WIDTH];
-      for (double[] profile : profiles) {
-        double[] slope = Stats.slope(Stats.smoothed(profile));
-        for (int x = 0; x < strength.length; x++) {
-          strength[x] += slope[x] * slope[x];
-        }
-      }
-      for (int x = 0; x < strength.length; x++) {
-        strength[x] = Math.sqrt(strength[x]);
-      }
-      return strength;
-    }
-
-    /** Strongest edge within a pixel of a column. */
-    private double near(double[] edges, int x) {
-      double strongest = 0;
-      for (int i = Math.max(0, x - 1); i <= Math.min(edges.length - 1, x + 1); i++) {
-        strongest = Math.max(strongest, edges[i]);
-      }
-      return strongest;
-    }
-
     /** Score at each offset from {@code -REACH} to {@code REACH}. */
     double[] scores(LevelledPatch joint) {
       double[][] profiles =
           profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
-      double[] edges = edges(profiles);
+      double[] edges = Edges.of(profiles);
       double[] scores = new double[2 * steps() + 1];
       for (int i = 0; i < scores.length; i++) {
         int x = PatchGrid.column(0) + i - steps();
         scores[i] =
-            EDGE_WEIGHT * (share(near(edges, x - half())) + share(near(edges, x + half())))
+            EDGE_WEIGHT
+                    * (share(Edges.near(edges, x - half())) + share(Edges.near(edges, x + half())))
                 - strangeness(profiles, x) / COLOUR_SCALE;
       }
       return scores;

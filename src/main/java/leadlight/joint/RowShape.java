@@ -73,7 +73,7 @@ final class RowShape {
   private void feet(String name, double y0, double y1) {
     double[][] profiles = across(y0, y1);
     double half = geometry.leadHalf();
-    double[] edges = FootScores.edges(profiles);
+    double[] edges = Edges.of(profiles);
     Peak low = peak(edges, middle - half);
     Peak high = peak(edges, middle + half);
     put(name + "_middle", (low.x + high.x) / 2 - middle);
@@ -92,7 +92,7 @@ final class RowShape {
   }
 
   private double middleOf(double[] profile, double half) {
-    double[] edges = FootScores.edges(new double[][] {profile});
+    double[] edges = Edges.of(new double[][] {profile});
     return (peak(edges, middle - half).x + peak(edges, middle + half).x) / 2 - middle;
   }
 
@@ -123,7 +123,7 @@ final class RowShape {
 
   private void lands() {
     double half = geometry.landHalf();
-    double[] edges = FootScores.edges(across(0.3 * geometry.ahead(), 0.85 * geometry.ahead()));
+    double[] edges = Edges.of(across(0.3 * geometry.ahead(), 0.85 * geometry.ahead()));
     Peak low = peak(edges, -half);
     Peak high = peak(edges, half);
     put("land_middle", (low.x + high.x) / 2);
@@ -140,7 +140,7 @@ final class RowShape {
       putPeak(name + "_rise", slope, -0.16, 0.22);
       putPeak(name + "_fall", Stats.negated(slope), -0.16, 0.22);
     }
-    putPeak("step", FootScores.edges(profiles), -0.16, 0.16);
+    putPeak("step", Edges.of(profiles), -0.16, 0.16);
     double top = mean(light, -0.5, -0.2);
     for (double y : ABOUT_TOE) {
       put("at_" + Math.round(100 * y), light[PatchGrid.row(y)] - top);

@@ -174,23 +174,24 @@ final class JointGrading {
     String words =
         String.format(
             Locale.ROOT,
-            "%.3f mm (u %.3f) against a limit of %.3f mm%s",
+            "%.3f mm (u %.3f) against a limit of %.3f mm",
             measured.value(),
             measured.u(),
-            limit.get().value(),
-            byOpinions.isPresent() ? said(limit.get()) : "");
+            limit.get().value());
+    Optional<String> said = byOpinions.isPresent() ? said(limit.get()) : Optional.empty();
     Conformance.Zone zone =
         byOpinions.isPresent()
             ? zone(byOpinions.getAsDouble())
             : Conformance.zone(kept, limits.decisionLevel());
     switch (zone) {
-      case PASSED -> findings.add(overLimit(kind, 1 - kept, words, limit.get()));
+      case PASSED -> {
+        String seen = words + said.map(both -> "; " + both).orElse("");
+        findings.add(overLimit(kind, 1 - kept, seen, limit.get()));
+      }
       case NEITHER ->
           doubts.add(
-              kind.id()
-                  + " "
-                  + words
-                  + " cannot be decided; measure it under higher magnification");
+              "%s %s cannot be decided%s; measure it under higher magnification"
+                  .formatted(kind.id(), words, said.map(" (%s)"::formatted).orElse("")));
       case KEPT -> {}
     }
   }
@@ -202,9 +203,8 @@ final class JointGrading {
         : width;
   }
 
-  private String said(Limit limit) {
-    double share = limit.value() / length(Measure.LEAD_WIDTH).orElseThrow();
-    return weighing.overhangWords(joint, share).map(words -> "; " + words).orElse("");
+  private Optional<String> said(Limit limit) {
+    return weighing.overhangWords(joint, limit.value() / length(Measure.LEAD_WIDTH).orElseThrow());
   }
 
   /** What a chance of both opinions comes to, as for the faults of solder. */

@@ -7,7 +7,8 @@ package leadlight.model;
  * @param measured value and standard uncertainty
  * @param limit the limit, in the unit of the value
  * @param atMost true if the value must not be above the limit, false if not below it
- * @param kept probability that the true value keeps the limit (JCGM 106:2012)
+ * @param kept probability that the true value keeps the limit (JCGM 106:2012), or what both
+ *     opinions together leave to it where the second reader was asked, too
  * @param clause where the limit comes from
  */
 public record LimitCheck(

@@ -5,7 +5,8 @@ import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 
 /**
- * A measure against its limit as a bar of {@link #WIDTH} units.
+ * A measure against its limit as a bar of {@link #WIDTH} units that begins at 0; of a measure below
+ * 0, a lead inside its land, only what the doubt leaves above 0 is drawn.
  *
  * @param name what was measured
  * @param value value with its doubt, in words
@@ -40,7 +41,8 @@ record Bar(
   static Bar of(LimitCheck check, Messages words, LengthUnit unit) {
     double value = check.measured().value();
     double doubt = COVERAGE * check.measured().u();
-    double end = 1.15 * Math.max(2 * check.limit(), value + doubt);
+    double end = 1.15 * Math.max(2 * check.limit(), Math.max(value, 0) + doubt);
+    double from = value < 0 ? value - doubt : Math.max(0, value - doubt);
     String limit = words.lengthIn(check.limit(), unit);
     return new Bar(
         words.get("measure." + check.measure().id()),
@@ -52,12 +54,12 @@ record Bar(
         words.get(
             "measure.bar",
             words.lengthIn(value, unit),
-            words.lengthIn(Math.max(0, value - doubt), unit),
+            words.lengthIn(from, unit),
             words.lengthIn(value + doubt, unit),
             limit),
         WIDTH * value / end,
-        WIDTH * Math.max(0, value - doubt) / end,
-        WIDTH * (value + doubt) / end,
+        WIDTH * Math.max(0, from) / end,
+        WIDTH * Math.max(0, value + doubt) / end,
         WIDTH * check.limit() / end,
         check.atMost());
   }

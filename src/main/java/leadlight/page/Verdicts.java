@@ -20,6 +20,9 @@ final class Verdicts {
               + "(?:; measures \\d+ %, second reader \\d+ %)?\\)"
               + "(?:: (?<how>.*))?");
 
+  private static final Pattern OPINIONS =
+      Pattern.compile(" \\(measures \\d+ %, second reader \\d+ %\\)");
+
   /** Where one doubt ends and the next begins; most of them have semicolons of their own. */
   private static final Pattern NEXT =
       Pattern.compile(
@@ -73,7 +76,7 @@ final class Verdicts {
   private static String doubt(String part, Messages words) {
     Matcher possibly = POSSIBLY.matcher(part);
     if (!possibly.matches()) {
-      return words.data(part);
+      return words.data(OPINIONS.matcher(part).replaceFirst(""));
     }
     String kind =
         possibly.group("pin") == null

@@ -177,6 +177,15 @@ class TwoOpinionsTest {
   }
 
   @Test
+  void anOverhangThatStaysOpenNamesBothOpinionsInBrackets() {
+    GradedJoint graded = graded(Opinions.BOTH, overhanging(0.1, 0.04, 0.5, 0.3));
+
+    assertThat(graded.verdict()).isEqualTo(Verdict.UNJUDGED);
+    assertThat(graded.unjudgedBecause().orElseThrow())
+        .contains("cannot be decided (measures 50 %, second reader 30 %); measure it");
+  }
+
+  @Test
   void withoutTheReaderNothingIsUnlike() {
     assertThat(graded(Opinions.MEASURES, joint(1, 0.01, 0.01, true)).verdict())
         .isEqualTo(Verdict.ACCEPTABLE);

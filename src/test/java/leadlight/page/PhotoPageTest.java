@@ -95,13 +95,14 @@ class PhotoPageTest {
             "unlike known joints: the second reader has seen nothing like it; look at it through"
                 + " the microscope and prod the lead; possibly bridge to pin 8 (chance 39 %;"
                 + " measures 2 %, second reader 50 %): measure between the two pins with power off;"
-                + " side-overhang 0.117 mm (u 0.039) against a limit of 0.100 mm cannot be decided;"
-                + " measure it under higher magnification");
+                + " side-overhang 0.117 mm (u 0.039) against a limit of 0.100 mm cannot be decided"
+                + " (measures 9 %, second reader 21 %); measure it under higher magnification");
     assertThat(html(scored, "en", LengthUnit.MM))
         .contains(
             "unjudged\">unlike known joints: the second reader has seen nothing like it;",
             "unjudged\">possibly bridged to pin 8 (39 % likely): measure between the two pins",
-            "unjudged\">side overhang 0.117 mm (u 0.039) against a limit of 0.100 mm");
+            "unjudged\">side overhang 0.117 mm (u 0.039) against a limit of 0.100 mm cannot be"
+                + " decided; measure it under higher magnification");
     assertThat(html(scored, "de", LengthUnit.MM))
         .contains(
             "unjudged\">anders als bekannte Lötstellen: der Zweitleser hat nichts Ähnliches",

@@ -6,12 +6,12 @@
     bench/reader-tables.py real read-real.csv [PART/OF=read-left-out.csv ...]
     bench/reader-tables.py trial measures.csv[,...] reader.csv[,...] both.csv[,...]
 
-Those of the last line are written by `leadlight trial --joints --opinions ...`, one list an opinion: what
-the whole program said, inside the operating range. The other files are written by models/reader/train.py and hold the chances of either opinion for each joint
-of a found row. They become verdicts here by models/grade/opinions.json and decision.json as in
-leadlight.grade; sharpness and pixels a pitch, by which the program leaves joints unjudged too, play
-no part. PART/OF names what a network was trained without (train.py --leave-out). Needs numpy, pandas
-and matplotlib.
+Those of the last line are written by `leadlight trial --joints --opinions ...`, one list an opinion:
+what the whole program said, inside the operating range. The other files are written by
+models/reader/train.py and hold the chances of either opinion for each joint of a found row. They
+become verdicts here by models/grade/opinions.json and decision.json as in leadlight.grade; sharpness
+and pixels a pitch, by which the program leaves joints unjudged too, play no part. PART/OF names what
+a network was trained without (train.py --leave-out). Needs numpy, pandas and matplotlib.
 
 Sources: intervals Wilson 1927 (J. Am. Stat. Assoc. 22, 209-212); expected calibration error in 15
 bins of equal width, Naeini et al. 2015 (AAAI, 2901-2907).

@@ -5,10 +5,12 @@
     python3 models/joint/place.py --out models/joint/placement.json joints.csv [more.csv:3 ...]
 
 Needs numpy, pandas and scikit-learn; the program itself does not. The figures beside the trends stay
-as the file has them. A number behind a file's name is the weight of its pictures. First two trends say how far a row as a whole lies from its true place; what
-they leave is measured on pictures left out of their fit. From that two more say how large the error
-of one toe usually is, scaled so that 95.45 % of the errors on pictures left out of both fits, the
-normal distribution's share, lie within two standard uncertainties (JCGM 100:2008, 6.3).
+as the file has them. A number behind a file's name is the weight of its pictures.
+
+First two trends say how far a row as a whole lies from its true place; what they leave is measured on
+pictures left out of their fit. From that two more say how large the error of one toe usually is,
+scaled so that 95.45 % of the errors on pictures left out of both fits, the normal distribution's
+share, lie within two standard uncertainties (JCGM 100:2008, 6.3).
 """
 import argparse
 import json

@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * How well a lead fits to each place across. Its top, band by band: 0.3 for each edge as strong as
  * the row's usual one there (at most 1.3 times that counts), less the root mean square difference
- * from the row's usual top in units of {@link #COLOUR_SCALE}. What lies beyond the edges does not
- * count, since a displaced lead has other neighbours. The weights are those of {@link LeadPlacer}.
- * Its toe: 0.6 for an edge across the lead's end as strong as the row's usual one; a bare land that
- * looks like a lead's top runs on there.
+ * from the row's usual top in units of {@link LeadPlacer#COLOUR_SCALE}. What lies beyond the edges
+ * does not count, since a displaced lead has other neighbours. The weights are those of {@link
+ * LeadPlacer}. Its toe: 0.6 for an edge across the lead's end as strong as the row's usual one; a
+ * bare land that looks like a lead's top runs on there.
  */
 final class FootScores {
 
@@ -17,18 +17,6 @@ final class FootScores {
   static final int STEPS = (int) (0.75 * PatchGrid.DENSITY);
 
   static final int PLACES = 2 * STEPS + 1;
-
-  private static final double EDGE_WEIGHT = 0.3;
-  private static final double EDGE_MOST = 1.3;
-
-  /** Share of the row's range of light at which a top looks strange. */
-  private static final double COLOUR_SCALE = 0.17;
-
-  /** The top is compared this far inside its edges. */
-  private static final double INSIDE = 0.02;
-
-  /** A weaker usual edge, a pitch, is noise. */
-  private static final double LEAST_EDGE = 0.4;
 
   private static final double TOE_WEIGHT = 0.6;
 
@@ -53,14 +41,14 @@ final class FootScores {
     this.toeHalf = Math.max(leadHalf - TOE_INSIDE, 1.0 / PatchGrid.DENSITY);
     this.usualToe =
         Math.max(
-            LEAST_EDGE,
+            LeadPlacer.LEAST_EDGE,
             Stats.median(
                 joints.stream()
                     .mapToDouble(
                         joint -> toeEdge(0, joint.light(), joint.redGreen(), joint.yellowBlue()))
                     .toArray()));
     this.half = (int) Math.round(leadHalf * PatchGrid.DENSITY);
-    this.inside = Math.max(1, (int) Math.round((leadHalf - INSIDE) * PatchGrid.DENSITY));
+    this.inside = Math.max(1, (int) Math.round((leadHalf - LeadPlacer.INSIDE) * PatchGrid.DENSITY));
     double[][][][] all = new double[joints.size()][][][];
     for (int i = 0; i < all.length; i++) {
       LevelledPatch joint = joints.get(i);
@@ -77,7 +65,7 @@ final class FootScores {
       }
       usualEdge[band] =
           Math.max(
-              LEAST_EDGE,
+              LeadPlacer.LEAST_EDGE,
               (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
     }
   }
@@ -113,7 +101,7 @@ final class FootScores {
     for (int i = 0; i < PLACES; i++) {
       double x = (i - STEPS) / (double) PatchGrid.DENSITY;
       double edge = toeEdge(x, joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
-      scores[i] = TOE_WEIGHT * Math.min(EDGE_MOST, edge / usualToe);
+      scores[i] = TOE_WEIGHT * Math.min(LeadPlacer.EDGE_MOST, edge / usualToe);
     }
     return scores;
   }
@@ -146,14 +134,15 @@ final class FootScores {
         double edge =
             share(Edges.near(edges, x - half), band) + share(Edges.near(edges, x + half), band);
         scores[band][i] =
-            EDGE_WEIGHT * edge - strangeness(profiles[band], usualTop[band], x) / COLOUR_SCALE;
+            LeadPlacer.EDGE_WEIGHT * edge
+                - strangeness(profiles[band], usualTop[band], x) / LeadPlacer.COLOUR_SCALE;
       }
     }
     return scores;
   }
 
   private double share(double edge, int band) {
-    return Math.min(EDGE_MOST, edge / usualEdge[band]);
+    return Math.min(LeadPlacer.EDGE_MOST, edge / usualEdge[band]);
   }
 
   private double strangeness(double[][] profiles, double[][] usual, int x) {

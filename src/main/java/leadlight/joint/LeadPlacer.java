@@ -18,11 +18,11 @@ import java.util.List;
 final class LeadPlacer {
 
   private static final double REACH = 0.62;
-  private static final double EDGE_WEIGHT = 0.3;
-  private static final double EDGE_MOST = 1.3;
+  static final double EDGE_WEIGHT = 0.3;
+  static final double EDGE_MOST = 1.3;
 
   /** Share of the row's range of light at which a top looks strange. */
-  private static final double COLOUR_SCALE = 0.17;
+  static final double COLOUR_SCALE = 0.17;
 
   /** Cost a pitch of being away from the land, and of a turned foot: only breaks ties. */
   private static final double AWAY_COST = 0.1;
@@ -33,7 +33,10 @@ final class LeadPlacer {
   private static final double TURN_MOST = 0.26;
 
   /** The top is compared this far inside its edges. */
-  private static final double INSIDE = 0.02;
+  static final double INSIDE = 0.02;
+
+  /** A weaker usual edge, a pitch, is noise. */
+  static final double LEAST_EDGE = 0.4;
 
   private final List<LevelledPatch> joints;
   private final RowGeometry geometry;
@@ -140,9 +143,6 @@ final class LeadPlacer {
               LEAST_EDGE,
               (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
     }
-
-    /** A weaker usual edge, a pitch, is noise. */
-    private static final double LEAST_EDGE = 0.4;
 
     double middle() {
       return (from + to) / 2;

@@ -123,11 +123,13 @@ final class PinCount {
 
   /** Whether an evenly pitched row has joints at its ends and none beyond. */
   boolean endsAtItsEnds(Photo photo, RowOutcome.Found row) {
+    if (!eye.even()) {
+      return false;
+    }
     Seen here = seen(photo, row);
     Seen before = seen(photo, MovedRow.byPins(row, -1));
     Seen behind = seen(photo, MovedRow.byPins(row, 1));
-    return eye.even()
-        && isJointOf(here, here.joints.get(0))
+    return isJointOf(here, here.joints.get(0))
         && isJointOf(here, here.joints.get(here.last()))
         && !isJointOf(here, before.joints.get(0))
         && !isJointOf(here, behind.joints.get(behind.last()));

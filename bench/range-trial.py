@@ -365,8 +365,8 @@ def report(joints):
 {len(joints)} joints of {photos} pictures drawn from `models/scene/mix-range.json`, seeds 606 and 808: every lamp, mask and finish,
 10 to 120 px a pitch, edges to 0.09 pitch and over, tilt to 15 degrees, even rows and rows of known connectors, single faults
 and whole bad rows. Written by `bench/range-trial.py` from `leadlight trial --joints`; how it is counted: [accuracy.md](accuracy.md).
-Neither opinion learned from these pictures and no threshold was set on them. The fit of lead placement saw 360 scenes that
-had seed 606, too, from a mix with more displaced leads, so places in the first set may not be quite new to it; those of seed 808 are.
+Neither opinion learned from these pictures and no threshold was set on them. (The fit of lead placement saw 360 scenes that
+had seed 606, too, but of another mix: of 408 scenes of the same number not one has its part, lamps, camera or a joint in common.)
 Counts are joints; brackets are Wilson 95 % intervals that take joints as independent, which joints of one picture are not
 quite. The truth counts a bridge as a defect however thin, also where the picture cannot resolve it.
 

@@ -80,7 +80,7 @@ final class PatchRun {
       }
       RowPictures cut = scorer.pictures(photo, found);
       Optional<RowPictures> stray =
-          astray && number % EACH == 0
+          astray && trial.truth().isPresent() && number % EACH == 0
               ? Optional.of(scorer.pictures(photo, StrayRow.of(found, number / EACH)))
               : Optional.empty();
       return () -> note(trial, scored, cut, stray);

@@ -12,8 +12,8 @@ import leadlight.model.Reading;
 /** The two opinions of a recorded joint, as cells of a table and as a line of a terminal. */
 final class RecordOpinions {
 
-  /** Below this chance an opinion on a question is not worth a word. */
-  private static final double SPEAKS_FROM = 0.05;
+  /** Below this chance an opinion is not worth a word; from it on a joint can be in doubt. */
+  private static final double SPEAKS_FROM = 0.02;
 
   /** Which questions both answer, by their names in the JSON report. */
   private record Question(String id, ToDoubleFunction<FaultChances> chance) {}
@@ -84,7 +84,7 @@ final class RecordOpinions {
                 Locale.ROOT, "%s %d %% / %d %%", name, percent(byMeasures), percent(byReader)));
       }
     }
-    String all = said.isEmpty() ? "neither sees a solder fault" : String.join(", ", said);
+    String all = said.isEmpty() ? "neither sees a fault" : String.join(", ", said);
     String unlike = reading.unlike() ? "; unlike known joints" : "";
     return Optional.of("measures / second reader: " + all + unlike);
   }

@@ -17,8 +17,8 @@ import leadlight.text.Messages;
  */
 record OpinionsView(List<Line> lines, boolean differ, boolean unlike) {
 
-  /** Below this chance an opinion on a question is not worth a line. */
-  private static final double SPEAKS_FROM = 0.05;
+  /** Below this chance an opinion is not worth a line; from it on a joint can be in doubt. */
+  private static final double SPEAKS_FROM = 0.02;
 
   private static final double RATHER_YES = 0.5;
 
@@ -55,6 +55,7 @@ record OpinionsView(List<Line> lines, boolean differ, boolean unlike) {
     }
     maker.add(words.get("opinion.ball"), measures.ball(), reader.ball());
     maker.add(words.get("opinion.overhang"), measures.overHalf(), reader.overHalf());
+    maker.add(words.get("opinion.overhang-quarter"), measures.overQuarter(), reader.overQuarter());
     if (lines.isEmpty() && joint.unfitBecause().isPresent()) {
       return Optional.empty();
     }

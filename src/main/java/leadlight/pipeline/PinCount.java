@@ -100,7 +100,7 @@ final class PinCount {
     RowOutcome.Found best = found.row;
     double least = found.logOdds() + 2 * Math.log(limits.jointOfOdd().value());
     for (int pitches = -most; pitches <= most; pitches++) {
-      Seen moved = seen(photo, MovedRow.by(found.row, pitches, 0, 0));
+      Seen moved = pitches == 0 ? found : seen(photo, MovedRow.by(found.row, pitches, 0, 0));
       if (moved.logOdds() < least) {
         least = moved.logOdds();
         best = moved.row;

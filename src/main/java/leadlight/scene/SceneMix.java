@@ -85,6 +85,9 @@ public record SceneMix(
             "a mix needs weights for each of body_side, connector, leads, pitch_mm, lamp, mask, "
                 + "finish, lead, body and fault");
       }
+      if (choice.values().stream().anyMatch(weight -> weight == null || !(weight >= 0))) {
+        throw new IllegalArgumentException("weights of a mix are 0 or more, not as in " + choice);
+      }
     }
     for (double[] range : Arrays.asList(pxPerPitch, blurOfPitch, tiltDeg, turnDeg, noise)) {
       if (range == null || range.length != 2 && range.length != 4) {

@@ -32,6 +32,16 @@ class SceneSamplerTest {
   }
 
   @Test
+  void aNegativeWeightIsRefusedByItsPlace() throws IOException {
+    String mix = Files.readString(RANGE).replaceFirst("\"pit\": 0.3", "\"pit\": -0.3");
+    Path file = Files.writeString(folder.resolve("mix.json"), mix);
+    assertThatThrownBy(() -> SceneMix.read(file))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("weights of a mix are 0 or more")
+        .hasMessageContaining("-0.3");
+  }
+
+  @Test
   void aConnectorsRowHasItsLandsAndItsPinOneOnTheRight() throws IOException {
     Scene scene = SceneRenderer.render(new SceneSet(uneven(), 4).spec(0));
     List<LandSpec> lands =

@@ -57,7 +57,12 @@ final class RecordOpinions {
 
   private static void add(List<String> cells, Optional<FaultChances> chances) {
     for (Question question : QUESTIONS) {
-      cells.add(chances.map(c -> "" + question.chance().applyAsDouble(c)).orElse(""));
+      cells.add(
+          chances
+              .map(question.chance()::applyAsDouble)
+              .filter(chance -> !chance.isNaN())
+              .map(chance -> "" + chance)
+              .orElse(""));
     }
   }
 

@@ -97,10 +97,10 @@ final class Weighing {
   }
 
   private static Optional<ToDoubleFunction<FaultChances>> asked(double share) {
-    if (Math.abs(share - 0.5) < SAME_LIMIT) {
+    if (Math.abs(share - FaultChances.HALF) < SAME_LIMIT) {
       return Optional.of(FaultChances::overHalf);
     }
-    return Math.abs(share - 0.25) < SAME_LIMIT
+    return Math.abs(share - FaultChances.QUARTER) < SAME_LIMIT
         ? Optional.of(FaultChances::overQuarter)
         : Optional.empty();
   }

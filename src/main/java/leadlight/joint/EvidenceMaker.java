@@ -33,8 +33,8 @@ final class EvidenceMaker {
         index == 0 ? 0 : judgement.bridge().chance(row.gaps().get(index - 1)),
         index == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(index)),
         0,
-        over.applyAsDouble(0.25),
-        over.applyAsDouble(0.5));
+        over.applyAsDouble(FaultChances.QUARTER),
+        over.applyAsDouble(FaultChances.HALF));
   }
 
   /**

@@ -140,12 +140,13 @@ final class LeadMeter {
    */
   private double stretch(List<Spot> spots, double common) {
     int apart = Math.max(1, spots.size() / 3);
+    double displaced = model.shifts().displacedFrom().value();
     List<Double> slopes = new ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {
       for (int k = i + apart; k < spots.size(); k++) {
         double a = spots.get(i).toe();
         double b = spots.get(k).toe();
-        if (Math.max(Math.abs(a - common), Math.abs(b - common)) < DISPLACED) {
+        if (Math.max(Math.abs(a - common), Math.abs(b - common)) < displaced) {
           slopes.add((b - a) / (landAt(k) - landAt(i)));
         }
       }
@@ -154,9 +155,6 @@ final class LeadMeter {
         ? 0
         : Stats.median(slopes.stream().mapToDouble(Double::doubleValue).toArray());
   }
-
-  /** A lead farther from its row's usual offset is displaced, whatever the lands' fit. */
-  private static final double DISPLACED = 0.3;
 
   private PlacedLead placed(Spot spot, Signals row, double common, double fitted) {
     Signals signals = signals(spot, row, common);

@@ -59,6 +59,7 @@ record PlacementModel(
    *
    * @param sameFrom places less far apart are one, and the row's finer one holds
    * @param sameTurn feet less turned lie straight
+   * @param displacedFrom a lead farther from its row's usual offset tells nothing of the rest
    * @param sameU a place less sure than this is no support for the row's
    * @param knownU a lead given more surely than this is known
    * @param parallax most offset of all leads from their lands that a tilted view explains
@@ -72,6 +73,7 @@ record PlacementModel(
   record Shifts(
       @JsonProperty(required = true) Figure sameFrom,
       @JsonProperty(required = true) Figure sameTurn,
+      @JsonProperty(required = true) Figure displacedFrom,
       @JsonProperty(required = true) Figure sameU,
       @JsonProperty(required = true) Figure knownU,
       @JsonProperty(required = true) Figure parallax,

@@ -28,6 +28,14 @@ public record FaultChances(
     double overQuarter,
     double overHalf) {
 
+  /** Shares of the lead's width that limits of side overhang are set at: classes 3, and 1 and 2. */
+  public static final double QUARTER = 0.25;
+
+  public static final double HALF = 0.5;
+
+  /** In the place of ball and overhang: a scoring from before they were asked for. */
+  public static final double NOT_ASKED = Double.NaN;
+
   /** A second name for the same lack of solder is worth saying from this share on. */
   private static final double SECOND_NAME_FROM = 0.25;
 
@@ -39,9 +47,15 @@ public record FaultChances(
     Checks.within("excess", excess, 0, 1);
     Checks.within("bridgeBefore", bridgeBefore, 0, 1);
     Checks.within("bridgeAfter", bridgeAfter, 0, 1);
-    Checks.within("ball", ball, 0, 1);
-    Checks.within("overQuarter", overQuarter, 0, 1);
-    Checks.within("overHalf", overHalf, 0, 1);
+    askedWithin("ball", ball);
+    askedWithin("overQuarter", overQuarter);
+    askedWithin("overHalf", overHalf);
+  }
+
+  private static void askedWithin(String name, double chance) {
+    if (!Double.isNaN(chance)) {
+      Checks.within(name, chance, 0, 1);
+    }
   }
 
   /** The same with another chance of a ball. */

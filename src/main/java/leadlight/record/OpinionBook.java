@@ -79,6 +79,11 @@ final class OpinionBook {
     return new Two(a.measures().or(b::measures), a.reader().or(b::reader));
   }
 
+  private static double askedLater(ResultSet row, String column) throws SQLException {
+    double chance = row.getDouble(column);
+    return row.wasNull() ? FaultChances.NOT_ASKED : chance;
+  }
+
   private static Two two(ResultSet row) throws SQLException {
     FaultChances chances =
         new FaultChances(
@@ -88,9 +93,9 @@ final class OpinionBook {
             row.getDouble("excess"),
             row.getDouble("bridge_before"),
             row.getDouble("bridge_after"),
-            row.getDouble("ball"),
-            row.getDouble("over_quarter"),
-            row.getDouble("over_half"));
+            askedLater(row, "ball"),
+            askedLater(row, "over_quarter"),
+            askedLater(row, "over_half"));
     if (row.getString("whose").equals(MEASURES)) {
       return new Two(Optional.of(chances), Optional.empty());
     }

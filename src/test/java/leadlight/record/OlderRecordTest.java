@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import leadlight.data.Hash;
+import leadlight.model.FaultChances;
 import leadlight.model.FindingKind;
 import leadlight.model.Opinions;
 import leadlight.model.Verdict;
@@ -87,6 +88,21 @@ class OlderRecordTest {
       assertThat(joint.tool().joint().byMeasures()).isEmpty();
       assertThat(joint.tool().joint().byReader()).isEmpty();
       assertThat(record.troubles()).isEmpty();
+    }
+  }
+
+  @Test
+  void questionsThatWereNotAskedThenHaveNoAnswer() throws SQLException {
+    JobRecord.open(folder).close();
+    execute(
+        "INSERT INTO opinion (joint_id, whose, missing, unwetted, open, excess, bridge_before,"
+            + " bridge_after) VALUES (1, 'measures', 0.1, 0.2, 0.5, 0.3, 0, 0.4)");
+    try (JobRecord record = JobRecord.open(folder)) {
+      FaultChances chances =
+          record.row(1).joints().get(0).tool().joint().byMeasures().orElseThrow();
+      assertThat(chances.bridgeAfter()).isEqualTo(0.4);
+      assertThat(new double[] {chances.ball(), chances.overQuarter(), chances.overHalf()})
+          .containsOnly(FaultChances.NOT_ASKED);
     }
   }
 

@@ -1,6 +1,8 @@
 package leadlight.model;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A finding at a joint.
@@ -8,23 +10,30 @@ import java.util.List;
  * @param kind what
  * @param pins the pins that it concerns, this one first
  * @param verdict what it means in the chosen class
- * @param probability how sure, 0 to 1
- * @param evidence the numbers behind it, in words
+ * @param probability how sure, 0 to 1; states that exclude each other (open, insufficient) share
+ *     the probability that it is one of them
+ * @param share of such states: the share of the probability that falls to this one; the likeliest
+ *     comes first
+ * @param measured what was measured, where that is more than signals
+ * @param reasons the signals that speak for it, loudest first
  * @param clause the standard's clause that it rests on, with source and provenance
- * @param settleBy how to settle it at the bench; empty if nothing is to be settled
+ * @param settleBy how to settle it, by the user's own limits file; empty: the words of its kind
  */
 public record Finding(
     FindingKind kind,
     List<Integer> pins,
     Verdict verdict,
     double probability,
-    String evidence,
+    OptionalDouble share,
+    Optional<Note> measured,
+    List<Reason> reasons,
     String clause,
     String settleBy) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Finding {
     pins = List.copyOf(pins);
+    reasons = List.copyOf(reasons);
     Checks.within("probability", probability, 0, 1);
   }
 }

@@ -1,7 +1,6 @@
 package leadlight.model;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A joint with its verdict.
@@ -10,28 +9,26 @@ import java.util.Optional;
  * @param verdict what it means in the chosen class
  * @param findings what was seen, worst first
  * @param checks the measures that were held against limits
- * @param unjudgedBecause the reason, if the verdict is unjudged
+ * @param doubts why it is not judged; empty if it is
+ * @param grounds what a verdict of acceptable or process indicator rests on; empty otherwise
  */
 public record GradedJoint(
     Joint joint,
     Verdict verdict,
     List<Finding> findings,
     List<LimitCheck> checks,
-    Optional<String> unjudgedBecause) {
+    List<Doubt> doubts,
+    List<Note> grounds) {
 
-  /** Copies the lists; an unjudged joint must say why. */
+  /** Copies the lists; an unjudged joint must say why, and no other does. */
   public GradedJoint {
     findings = List.copyOf(findings);
     checks = List.copyOf(checks);
-    if ((verdict == Verdict.UNJUDGED) != unjudgedBecause.isPresent()) {
+    doubts = List.copyOf(doubts);
+    grounds = List.copyOf(grounds);
+    if ((verdict == Verdict.UNJUDGED) == doubts.isEmpty()) {
       throw new IllegalArgumentException("exactly an unjudged joint says why it is");
     }
-  }
-
-  /** A joint of which nothing was held against a limit. */
-  public GradedJoint(
-      Joint joint, Verdict verdict, List<Finding> findings, Optional<String> unjudgedBecause) {
-    this(joint, verdict, findings, List.of(), unjudgedBecause);
   }
 
   /** Place in the row, 1 to N. */

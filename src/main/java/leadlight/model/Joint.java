@@ -18,8 +18,8 @@ public record Joint(
     Lead lead,
     Map<Measure, Quantity> measures,
     List<Evidence> evidence,
-    Optional<String> unfitBecause,
-    Optional<FaultChances> byMeasures,
+    Optional<Doubt> unfitBecause,
+    Optional<Chances> byMeasures,
     Optional<Reading> byReader) {
 
   /** Copies the collections. */
@@ -33,7 +33,7 @@ public record Joint(
       Lead lead,
       Map<Measure, Quantity> measures,
       List<Evidence> evidence,
-      Optional<String> unfitBecause) {
+      Optional<Doubt> unfitBecause) {
     this(lead, measures, evidence, unfitBecause, Optional.empty(), Optional.empty());
   }
 

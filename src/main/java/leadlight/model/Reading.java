@@ -12,7 +12,7 @@ import java.util.Optional;
  *     calls none
  */
 public record Reading(
-    FaultChances chances, double strangeness, boolean unlike, Optional<Region> moved) {
+    Chances chances, double strangeness, boolean unlike, Optional<Region> moved) {
 
   /** Refuses a strangeness outside 0 to 1. */
   public Reading {

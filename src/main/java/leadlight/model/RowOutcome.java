@@ -47,10 +47,10 @@ public sealed interface RowOutcome {
   /**
    * No row.
    *
-   * @param reason one sentence: why not, and what to change
+   * @param reason why not
    * @param considered the rows that were looked at, best first
    */
-  record NotFound(String reason, List<RowCandidate> considered) implements RowOutcome {
+  record NotFound(Note reason, List<RowCandidate> considered) implements RowOutcome {
 
     /** Copies the list. */
     public NotFound {

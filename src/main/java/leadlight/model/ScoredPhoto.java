@@ -12,8 +12,9 @@ import java.util.Optional;
  * @param view what people are shown of the row; empty if there is none or it was not kept
  * @param joints the joints, pin 1 first; empty if no row was found
  * @param verdict the worst of the joints; unjudged if no row was found
- * @param fitness sentences on the photo itself: what to change, worst first; empty if nothing
- * @param notVisible what a photo from above cannot show, always at least one line
+ * @param rowNotes what is to be said of the row as a whole
+ * @param fitness what is to be said of the photo itself, worst first; empty if nothing
+ * @param notVisible what a photo from above cannot show, always at least one note
  * @param cautions bench cautions that apply
  */
 public record ScoredPhoto(
@@ -23,28 +24,17 @@ public record ScoredPhoto(
     Optional<RowView> view,
     List<GradedJoint> joints,
     Verdict verdict,
-    List<String> fitness,
-    List<String> notVisible,
-    List<String> cautions) {
+    List<Note> rowNotes,
+    List<Note> fitness,
+    List<Note> notVisible,
+    List<Note> cautions) {
 
   /** Copies the lists. */
   public ScoredPhoto {
     joints = List.copyOf(joints);
+    rowNotes = List.copyOf(rowNotes);
     fitness = List.copyOf(fitness);
     notVisible = List.copyOf(notVisible);
     cautions = List.copyOf(cautions);
-  }
-
-  /** A scored photo without a view of its row. */
-  public ScoredPhoto(
-      PhotoInfo photo,
-      Settings settings,
-      RowOutcome row,
-      List<GradedJoint> joints,
-      Verdict verdict,
-      List<String> fitness,
-      List<String> notVisible,
-      List<String> cautions) {
-    this(photo, settings, row, Optional.empty(), joints, verdict, fitness, notVisible, cautions);
   }
 }

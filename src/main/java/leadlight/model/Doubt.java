@@ -1,0 +1,121 @@
+package leadlight.model;
+
+import java.util.OptionalDouble;
+
+/** Why a joint is not judged. Chances are 0 to 1; pitches are the row's. */
+public sealed interface Doubt extends Remark {
+
+  /** The photo is of a make on which telling soldered from set down was never shown to work. */
+  record UnfamiliarPhoto() implements Doubt {}
+
+  /** The second reader has seen nothing like this joint. */
+  record UnlikeKnown() implements Doubt {}
+
+  /** Something lies over the joint. */
+  record Covered() implements Doubt {}
+
+  /**
+   * Too few pixels for fillets.
+   *
+   * @param pitchPx pixels a pitch here
+   * @param neededPx pixels a pitch from which fillets are judged
+   */
+  record TooFewPixels(double pitchPx, double neededPx) implements Doubt {}
+
+  /**
+   * Too soft for fillets.
+   *
+   * @param blurPitch edge sigma, pitches
+   */
+  record Blurred(double blurPitch) implements Doubt {}
+
+  /** No edge at this joint tells how sharp the picture is. */
+  record FocusUnknown() implements Doubt {}
+
+  /**
+   * Burnt out.
+   *
+   * @param burntShare share of the joint
+   */
+  record Glare(double burntShare) implements Doubt {}
+
+  /**
+   * A fault that is possible.
+   *
+   * @param kind which
+   * @param neighbourPin the other pin of a bridge, else 0
+   * @param chance how likely, by the opinions that count
+   * @param measures by the measures alone, if there are two opinions
+   * @param reader by the second reader alone, if there are two opinions
+   */
+  record Possible(
+      FindingKind kind,
+      int neighbourPin,
+      double chance,
+      OptionalDouble measures,
+      OptionalDouble reader)
+      implements Doubt {}
+
+  /**
+   * One opinion says rather yes, the other surely no.
+   *
+   * @param kind to what
+   * @param neighbourPin the other pin of a bridge, else 0
+   * @param measures chance by the measures
+   * @param reader chance by the second reader
+   */
+  record OpinionsDiffer(FindingKind kind, int neighbourPin, double measures, double reader)
+      implements Doubt {}
+
+  /**
+   * A limit that may be kept or passed (JCGM 106:2012).
+   *
+   * @param kind the finding if it is passed
+   * @param valueMm measured
+   * @param uMm standard uncertainty
+   * @param limitMm the limit
+   * @param kept probability that it is kept
+   */
+  record LimitUndecided(FindingKind kind, double valueMm, double uMm, double limitMm, double kept)
+      implements Doubt {}
+
+  /**
+   * A finding whose meaning only the bench can settle.
+   *
+   * @param kind which
+   */
+  record ToSettle(FindingKind kind) implements Doubt {}
+
+  /**
+   * No lead was surely seen on the land.
+   *
+   * @param chance that there is none
+   */
+  record LeadNotSeen(double chance) implements Doubt {}
+
+  /**
+   * Toe and land end lie too close together to see a fillet between them.
+   *
+   * @param aheadMm land ahead of the toe
+   * @param neededMm from which a fillet would show
+   */
+  record NoRoomForFillet(double aheadMm, double neededMm) implements Doubt {}
+
+  /**
+   * Soldered or merely set down cannot be told: no fillet was surely seen.
+   *
+   * @param measures chance that there is none, by the measures
+   * @param reader the same by the second reader, if it was asked
+   */
+  record FilletNotSeen(double measures, OptionalDouble reader) implements Doubt {}
+
+  /** No joint of the row surely shows a fillet: all are open, or this light hides the slopes. */
+  record NoFilletInRow() implements Doubt {}
+
+  /**
+   * Words of a scoring from before doubts had codes.
+   *
+   * @param words as they were written then
+   */
+  record Earlier(String words) implements Doubt {}
+}

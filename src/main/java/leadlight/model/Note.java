@@ -1,0 +1,251 @@
+package leadlight.model;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is to be said of a photo, a row or a finding: why no row was found, what to change, what was
+ * measured, what a verdict rests on, what to mind at the bench.
+ */
+public sealed interface Note extends Remark {
+
+  // Why there is no row.
+
+  /**
+   * No row shows.
+   *
+   * @param leads leads asked for
+   */
+  record NoRow(int leads) implements Note {}
+
+  /**
+   * Nothing looks enough like leads.
+   *
+   * @param leads leads asked for
+   */
+  record NotLikeLeads(int leads) implements Note {}
+
+  /** Something repeats at the pitch, but it shows no joints. */
+  record NoJoints() implements Note {}
+
+  /**
+   * The row is cut off by the frame.
+   *
+   * @param leads leads asked for
+   */
+  record RowCropped(int leads) implements Note {}
+
+  /**
+   * The leads are too close together in the picture.
+   *
+   * @param leastPx pixels a pitch from which anything is judged
+   */
+  record TooSmall(double leastPx) implements Note {}
+
+  /**
+   * Another number of leads shows than was said.
+   *
+   * @param leads leads asked for
+   * @param shown leads that show
+   */
+  record OtherCount(int leads, int shown) implements Note {}
+
+  /**
+   * The row goes on beyond the leads asked for, how far does not show.
+   *
+   * @param leads leads asked for
+   */
+  record MoreLeads(int leads) implements Note {}
+
+  /**
+   * The row is shorter than was asked for, by how much does not show.
+   *
+   * @param leads leads asked for
+   */
+  record FewerLeads(int leads) implements Note {}
+
+  /**
+   * Two rows fit.
+   *
+   * @param leads leads asked for
+   */
+  record TwoRows(int leads) implements Note {}
+
+  /** The body's side does not show. */
+  record BodySideUnknown() implements Note {}
+
+  /** The middles of the leads do not show exactly. */
+  record MiddlesUnknown() implements Note {}
+
+  // What is to be said of a found row.
+
+  /** All joints look alike and none is surely soldered: sameness is no proof. */
+  record AlikeThroughout() implements Note {}
+
+  /** The photo is of a make on which telling soldered from set down was never shown to work. */
+  record Unfamiliar() implements Note {}
+
+  // The photo.
+
+  /** No clear edge anywhere. */
+  record NoEdges() implements Note {}
+
+  /**
+   * Edges are soft for the row's pitch.
+   *
+   * @param blurPx edge sigma
+   * @param blurPitch the same in pitches
+   * @param coarse true if coarse faults still show, false if nothing can be judged
+   * @param closer true if more pixels for the row help, false if focus or resolution must
+   */
+  record SoftForPitch(double blurPx, double blurPitch, boolean coarse, boolean closer)
+      implements Note {}
+
+  /**
+   * Edges are soft for the picture's own pixels.
+   *
+   * @param blurPx edge sigma
+   * @param times how many times smaller the picture would show as much
+   */
+  record SoftForPixels(double blurPx, double times) implements Note {}
+
+  /**
+   * Too much is burnt out.
+   *
+   * @param burntShare share of the picture
+   */
+  record BurntOut(double burntShare) implements Note {}
+
+  /**
+   * Too much is black.
+   *
+   * @param blackShare share of the picture
+   */
+  record Black(double blackShare) implements Note {}
+
+  /** Little contrast. */
+  record LowContrast() implements Note {}
+
+  /** Noisy. */
+  record Noisy() implements Note {}
+
+  /**
+   * The file's name says another format.
+   *
+   * @param format what it is by its content, as "PNG"
+   */
+  record OtherFormat(String format) implements Note {}
+
+  /**
+   * Only the first of several pages was read.
+   *
+   * @param pages how many there are
+   */
+  record FirstPageOnly(int pages) implements Note {}
+
+  /**
+   * A 16-bit picture that uses fewer bits; it was stretched.
+   *
+   * @param bits that it uses
+   */
+  record FewBits(int bits) implements Note {}
+
+  /** A very large picture that was read at half size. */
+  record HalfSize() implements Note {}
+
+  // What was measured of a finding.
+
+  /**
+   * A film beside the land.
+   *
+   * @param squarePitches area times depth
+   */
+  record Film(double squarePitches) implements Note {}
+
+  /**
+   * A round bright spot.
+   *
+   * @param widthPitch width
+   * @param brighter than the board, share of the row's range of light
+   */
+  record Ball(double widthPitch, double brighter) implements Note {}
+
+  /**
+   * A dark pit ahead of the toe.
+   *
+   * @param darker than its rim, share of the row's range of light
+   */
+  record Pit(double darker) implements Note {}
+
+  /**
+   * A length held against a limit.
+   *
+   * @param valueMm measured
+   * @param uMm standard uncertainty
+   * @param limitMm the limit
+   */
+  record AgainstLimit(double valueMm, double uMm, double limitMm) implements Note {}
+
+  /**
+   * An angle held against a limit.
+   *
+   * @param valueDeg measured
+   * @param uDeg standard uncertainty
+   * @param limitDeg the limit
+   */
+  record Turned(double valueDeg, double uDeg, double limitDeg) implements Note {}
+
+  // What "acceptable" rests on.
+
+  /**
+   * A lead was seen on its land.
+   *
+   * @param chance that there is none
+   */
+  record LeadSeen(double chance) implements Note {}
+
+  /**
+   * Toe and land end stand apart by enough to see a fillet between them.
+   *
+   * @param aheadMm land ahead of the toe
+   */
+  record RoomForFillet(double aheadMm) implements Note {}
+
+  /**
+   * A fillet was seen at this joint.
+   *
+   * @param measures chance that there is none, by the measures
+   * @param reader the same by the second reader, if it was asked
+   */
+  record FilletSeen(double measures, OptionalDouble reader) implements Note {}
+
+  /**
+   * The joint is like joints that the second reader knows.
+   *
+   * @param strangeness 0 (like them) to 1
+   */
+  record LikeKnown(double strangeness) implements Note {}
+
+  /**
+   * The photo is of a make on which telling soldered from set down was shown to work.
+   *
+   * @param unfamiliar chance that it is not
+   */
+  record FamiliarPhoto(double unfamiliar) implements Note {}
+
+  // What every report must say.
+
+  /**
+   * A sentence of {@code models/advice.json}.
+   *
+   * @param id which
+   * @param leads leads of the row
+   */
+  record Advice(String id, int leads) implements Note {}
+
+  /**
+   * Words of a scoring from before notes had codes.
+   *
+   * @param words as they were written then
+   */
+  record Earlier(String words) implements Note {}
+}

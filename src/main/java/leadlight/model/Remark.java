@@ -1,0 +1,62 @@
+package leadlight.model;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * Something that is to be said to a person: a code with its arguments, never a sentence. {@code
+ * leadlight.text} makes sentences of it, in each language; files carry code and sentence. Each
+ * implementation is a record: its name is the code, its components are the arguments, with their
+ * units in their names.
+ */
+public sealed interface Remark permits Doubt, Note {
+
+  /** The code, as "too-few-pixels" of {@code TooFewPixels}: the name in files and word lists. */
+  default String code() {
+    return codeOf(getClass());
+  }
+
+  /** The code of a kind of remark. */
+  static String codeOf(Class<? extends Remark> kind) {
+    return kebab(kind.getSimpleName());
+  }
+
+  /**
+   * The arguments by their names in files ("blur_pitch"), in their order; what is not known is left
+   * out. Values are numbers, truth values and texts; a finding is its id.
+   */
+  default Map<String, Object> args() {
+    Map<String, Object> args = new LinkedHashMap<>();
+    for (RecordComponent component : getClass().getRecordComponents()) {
+      Object value = value(component);
+      if (!(value instanceof OptionalDouble given)) {
+        args.put(snake(component.getName()), value instanceof FindingKind k ? k.id() : value);
+      } else if (given.isPresent()) {
+        args.put(snake(component.getName()), given.getAsDouble());
+      }
+    }
+    return Collections.unmodifiableMap(args);
+  }
+
+  private Object value(RecordComponent component) {
+    try {
+      return component.getAccessor().invoke(this);
+    } catch (IllegalAccessException | InvocationTargetException e) {
+      throw new IllegalStateException(component + " of " + this + " cannot be read", e);
+    }
+  }
+
+  /** As "blur_pitch" of "blurPitch": the name of an argument in files. */
+  static String snake(String name) {
+    return name.replaceAll("([a-z0-9])([A-Z])", "$1_$2").toLowerCase(Locale.ROOT);
+  }
+
+  private static String kebab(String name) {
+    return snake(name).replace('_', '-');
+  }
+}

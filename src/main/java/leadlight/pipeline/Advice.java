@@ -1,5 +1,6 @@
 package leadlight.pipeline;
 
+import leadlight.model.Note;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Set;
@@ -12,7 +13,8 @@ import leadlight.model.RowSpec;
 
 /**
  * What every report must say besides its findings: what a photo from above cannot show, and the
- * cautions of the bench. The sentences are data in {@code models/advice.json}.
+ * cautions of the bench. When each is said is data in {@code models/advice.json}; {@code
+ * leadlight.text} has the words.
  *
  * @param notVisible what cannot be seen
  * @param cautions what can hurt
@@ -21,19 +23,16 @@ record Advice(
     @JsonProperty(required = true) List<Sentence> notVisible,
     @JsonProperty(required = true) List<Sentence> cautions) {
 
-  /** In a sentence, stands for the pairs of neighbours. */
-  private static final String PAIRS = "{pairs}";
-
   /**
    * One sentence.
    *
-   * @param text what it says
+   * @param id which sentence
    * @param connectors it is said only for connectors whose id starts with one of these; empty: all
    * @param findings it is said only if one of these is found; empty: always
    * @param source where it comes from
    */
   record Sentence(
-      @JsonProperty(required = true) String text,
+      @JsonProperty(required = true) String id,
       @JsonProperty(required = true) List<String> connectors,
       @JsonProperty(required = true) List<FindingKind> findings,
       @JsonProperty(required = true) String source) {
@@ -51,16 +50,14 @@ record Advice(
     return DataFile.builtIn("advice.json").read(Advice.class);
   }
 
-  List<String> notVisible(RowSpec row) {
-    int last = row.leads();
-    String pairs = "1-2, 2-3 and so on to %d-%d".formatted(last - 1, last);
+  List<Note> notVisible(RowSpec row) {
     return notVisible.stream()
         .filter(sentence -> sentence.fits(row))
-        .map(sentence -> sentence.text().replace(PAIRS, pairs))
+        .map(sentence -> note(sentence, row))
         .toList();
   }
 
-  List<String> cautions(RowSpec row, List<GradedJoint> joints) {
+  List<Note> cautions(RowSpec row, List<GradedJoint> joints) {
     Set<FindingKind> found =
         joints.stream()
             .flatMap(joint -> joint.findings().stream())
@@ -68,7 +65,11 @@ record Advice(
             .collect(Collectors.toSet());
     return cautions.stream()
         .filter(sentence -> sentence.fits(row) && sentence.fits(found))
-        .map(Sentence::text)
+        .map(sentence -> note(sentence, row))
         .toList();
+  }
+
+  private static Note note(Sentence sentence, RowSpec row) {
+    return new Note.Advice(sentence.id(), row.leads());
   }
 }

@@ -57,17 +57,18 @@ final class MovedRow {
    */
   static RowOutcome.Found byPins(RowOutcome.Found row, int pins) {
     List<Lead> leads = new ArrayList<>();
-    int last = row.leads().size() - 1;
-    for (int i = 0; i <= last; i++) {
-      int from = i + pins;
-      leads.add(
-          from < 0 || from > last
-              ? renumbered(i + 1, beyond(row, from < 0 ? from : from - last))
-              : renumbered(i + 1, row.leads().get(from)));
+    for (int i = 0; i < row.leads().size(); i++) {
+      leads.add(renumbered(i + 1, place(row, i + pins)));
     }
     double pitchMm = row.pitchPx() / row.scalePxPerMm();
     Homography shift = new Homography(1, 0, pins * pitchMm, 0, 1, 0, 0, 0, 1);
     return with(row, row.mmToPx().after(shift), leads);
+  }
+
+  /** The lead at a place counted from 0, or the place beyond an end as if a lead were there. */
+  static Lead place(RowOutcome.Found row, int at) {
+    int last = row.leads().size() - 1;
+    return at < 0 || at > last ? beyond(row, at < 0 ? at : at - last) : row.leads().get(at);
   }
 
   /** The place some pitches beyond an end, as if a lead were there. */

@@ -43,6 +43,7 @@ public final class PhotoScorer {
   private final Grader grader;
   private final RowCheck check;
   private final PinCount count;
+  private final LeadCount leadCount;
   private final Advice advice = Advice.builtIn();
 
   /** Takes what is asked for and the limits to judge by. */
@@ -50,13 +51,14 @@ public final class PhotoScorer {
     this.settings = settings;
     RowEye eye = new RowEye(meter, settings);
     this.count = new PinCount(eye);
+    this.leadCount = new LeadCount(meter, settings.row());
     this.check = new RowCheck(eye, count);
     this.grader = new Grader(limits, settings.productClass(), settings.opinions());
   }
 
   /** Looks for the row, then scores its joints. */
   public ScoredPhoto score(Photo photo) {
-    return score(photo, () -> found(photo));
+    return score(photo, () -> counted(photo, found(photo)));
   }
 
   /** Scores the joints of a row that is already known. */
@@ -140,6 +142,13 @@ public final class PhotoScorer {
       return inStep(
           photo, instead(photo, row, check.better(photo, search, row.outcome(), readings)));
     }
+  }
+
+  /** The row as it is, or counted anew, or none if another number of leads shows. */
+  private ReadRow counted(Photo photo, ReadRow row) {
+    return row.outcome() instanceof RowOutcome.Found found
+        ? instead(photo, row, leadCount.checked(photo, found))
+        : row;
   }
 
   private ReadRow inStep(Photo photo, ReadRow row) {

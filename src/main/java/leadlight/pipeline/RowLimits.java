@@ -18,6 +18,7 @@ import leadlight.data.Figure;
  * @param jointOfOdd and less than this share of the odd end's
  * @param missingTo and up to here its lead may be missing
  * @param mostSteps most leads that a row is moved along
+ * @param ends what lies at and beyond the ends of a row
  */
 record RowLimits(
     @JsonProperty(required = true) Figure doubtFrom,
@@ -29,7 +30,8 @@ record RowLimits(
     @JsonProperty(required = true) Figure jointTo,
     @JsonProperty(required = true) Figure jointOfOdd,
     @JsonProperty(required = true) Figure missingTo,
-    @JsonProperty(required = true) Figure mostSteps) {
+    @JsonProperty(required = true) Figure mostSteps,
+    @JsonProperty(required = true) Ends ends) {
 
   static RowLimits builtIn() {
     return DataFile.builtIn("reader/rows.json").read(RowLimits.class);
@@ -55,5 +57,21 @@ record RowLimits(
       @JsonProperty(required = true) double stepAlong,
       @JsonProperty(required = true) int stepsAlong,
       @JsonProperty(required = true) double leavesOpen,
+      @JsonProperty(required = true) String source) {}
+
+  /**
+   * What counts as metal at the ends of a row, by the share of {@code JointMeter.metal}.
+   *
+   * @param leadFrom share from which a place beyond an end is one more lead
+   * @param runsOnTo how unlike board the strip beyond its land may be: print and traces run on
+   * @param boardTo share up to which a place of the row holds no lead and no land
+   * @param mostBeyond how many places beyond either end are looked at
+   * @param source where these come from
+   */
+  record Ends(
+      @JsonProperty(required = true) double leadFrom,
+      @JsonProperty(required = true) double runsOnTo,
+      @JsonProperty(required = true) double boardTo,
+      @JsonProperty(required = true) int mostBeyond,
       @JsonProperty(required = true) String source) {}
 }

@@ -1,0 +1,168 @@
+package leadlight.joint;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
+/**
+ * How much each place of a row looks like the row's own metal: 1 as its typical lead on its land, 0
+ * as the board between them. What the joint is like does not matter: a bare land, a lifted or a
+ * flooded lead are metal as much as a sound joint, so a bad end joint is a place of the row, too.
+ *
+ * <p>In three stretches along the land its mean colour, less that of the gap beside it, is projected
+ * on the row's typical such difference (least squares). On the side away from the row the board may
+ * have another colour than the gaps (one opening of the mask for all lands), so that there only the
+ * size of the difference counts. Print, copper and traces fill a place on one side or in one stretch
+ * only, or run on beyond the land's end. Approximate; the row must be metal in most of its places.
+ */
+final class MetalPlaces {
+
+  /** The land without its edges, where blur mixes it with the board. */
+  private static final double WITHIN_LAND = 0.7;
+
+  /** A gap's middle, in pitches from the land's. */
+  private static final double GAP = 0.5;
+
+  /** Share of the half gap that is read: its edges are blurred, too. */
+  private static final double WITHIN_GAP = 0.5;
+
+  /** Begin and end of the strip beyond the land's open end, pitches from it. */
+  private static final double BEYOND_FROM = 0.2;
+
+  private static final double BEYOND_TO = 0.4;
+
+  /** A thousandth of the row's range of light, squared: there is nothing to be seen. */
+  private static final double LEAST_SQUARE = 1e-6;
+
+  private static final int STRETCHES = 3;
+  private static final int PLANES = 3;
+
+  private final List<LevelledPatch> places;
+  private final RowGeometry geometry;
+  private final int first;
+  private final double[][] typical;
+
+  /**
+   * Takes the places.
+   *
+   * @param first the first place of the row itself among them
+   * @param leads places of the row
+   */
+  MetalPlaces(List<LevelledPatch> places, RowGeometry geometry, int first, int leads) {
+    this.places = places;
+    this.geometry = geometry;
+    this.first = first;
+    this.typical =
+        IntStream.range(0, STRETCHES)
+            .mapToObj(stretch -> typical(stretch, places.subList(first, first + leads)))
+            .toArray(double[][]::new);
+  }
+
+  /**
+   * How surely each place is a lead of the row: the lesser of its two sides, each the mean of its
+   * stretches; the inner side in the row's own colours, the outer by size.
+   */
+  List<Double> surely() {
+    return IntStream.range(0, places.size())
+        .mapToObj(i -> surely(places.get(i), i < first ? 1 : 0))
+        .toList();
+  }
+
+  private double surely(LevelledPatch place, int inner) {
+    double inside = 0;
+    double outside = 0;
+    for (int stretch = 0; stretch < STRETCHES; stretch++) {
+      double[][] sides = sides(place, from(stretch), from(stretch + 1));
+      inside += along(sides[inner], typical[stretch]) / STRETCHES;
+      outside += size(sides[1 - inner]) / size(typical[stretch]) / STRETCHES;
+    }
+    return Math.min(inside, outside);
+  }
+
+  /** How much of a lead each place may be at most. */
+  List<Double> perhaps() {
+    return places.stream().map(place -> shares(place).max().orElseThrow()).toList();
+  }
+
+  /** How unlike board the strip beyond each place's land is, more or less than 0. */
+  List<Double> runsOn() {
+    return places.stream().map(this::beyond).toList();
+  }
+
+  private static double lesser(double[][] sides, double[] typical) {
+    return Math.min(along(sides[0], typical), along(sides[1], typical));
+  }
+
+  private DoubleStream shares(LevelledPatch place) {
+    return IntStream.range(0, STRETCHES)
+        .boxed()
+        .flatMapToDouble(
+            stretch ->
+                Arrays.stream(sides(place, from(stretch), from(stretch + 1)))
+                    .mapToDouble(side -> along(side, typical[stretch])));
+  }
+
+  private double beyond(LevelledPatch place) {
+    double end = geometry.ahead();
+    return lesser(sides(place, end + BEYOND_FROM, end + BEYOND_TO), typical[STRETCHES - 1]);
+  }
+
+  /** Begin of a stretch: they part the way from the middle of the foot to the land's end. */
+  private double from(int stretch) {
+    double begin = geometry.heelY() / 2;
+    return begin + stretch * (geometry.ahead() - begin) / STRETCHES;
+  }
+
+  private double[] typical(int stretch, List<LevelledPatch> row) {
+    double[][][] sides =
+        row.stream()
+            .map(place -> sides(place, from(stretch), from(stretch + 1)))
+            .toArray(double[][][]::new);
+    double[] middle = new double[PLANES];
+    for (int plane = 0; plane < PLANES; plane++) {
+      int at = plane;
+      middle[plane] =
+          Stats.median(
+              Arrays.stream(sides).mapToDouble(s -> (s[0][at] + s[1][at]) / 2).toArray());
+    }
+    return middle;
+  }
+
+  /** Colour of the land less that of the gap, to either side. */
+  private double[][] sides(LevelledPatch place, double y0, double y1) {
+    return new double[][] {difference(place, -GAP, y0, y1), difference(place, GAP, y0, y1)};
+  }
+
+  private double[] difference(LevelledPatch place, double gap, double y0, double y1) {
+    double half = WITHIN_LAND * geometry.landHalf();
+    double gapHalf = WITHIN_GAP * Math.max(0, GAP - geometry.landHalf());
+    List<float[]> planes =
+        List.of(place.landLight(), place.landRedGreen(), place.landYellowBlue());
+    double[] difference = new double[PLANES];
+    for (int i = 0; i < PLANES; i++) {
+      difference[i] =
+          new Zone(planes.get(i), -half, half, y0, y1).mean()
+              - new Zone(planes.get(i), gap - gapHalf, gap + gapHalf, y0, y1).mean();
+    }
+    return difference;
+  }
+
+  private static double along(double[] difference, double[] typical) {
+    double dot = 0;
+    for (int i = 0; i < PLANES; i++) {
+      dot += difference[i] * typical[i];
+    }
+    double size = size(typical);
+    return dot / (size * size);
+  }
+
+  /** Length of a difference; never zero, since all is divided by it. */
+  private static double size(double[] difference) {
+    double square = LEAST_SQUARE;
+    for (double one : difference) {
+      square += one * one;
+    }
+    return Math.sqrt(square);
+  }
+}

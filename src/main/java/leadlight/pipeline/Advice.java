@@ -4,15 +4,18 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadlight.data.DataFile;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
+import leadlight.model.Note;
 import leadlight.model.RowSpec;
 
 /**
  * What every report must say besides its findings: what a photo from above cannot show, and the
- * cautions of the bench. The sentences are data in {@code models/advice.json}.
+ * cautions of the bench. Which is said when is data in {@code models/advice.json}; {@code
+ * leadlight.text} has the words ({@code note.advice.ID}).
  *
  * @param notVisible what cannot be seen
  * @param cautions what can hurt
@@ -21,19 +24,16 @@ record Advice(
     @JsonProperty(required = true) List<Sentence> notVisible,
     @JsonProperty(required = true) List<Sentence> cautions) {
 
-  /** In a sentence, stands for the pairs of neighbours. */
-  private static final String PAIRS = "{pairs}";
-
   /**
    * One sentence.
    *
-   * @param text what it says
+   * @param id its name in the message files
    * @param connectors it is said only for connectors whose id starts with one of these; empty: all
    * @param findings it is said only if one of these is found; empty: always
    * @param source where it comes from
    */
   record Sentence(
-      @JsonProperty(required = true) String text,
+      @JsonProperty(required = true) String id,
       @JsonProperty(required = true) List<String> connectors,
       @JsonProperty(required = true) List<FindingKind> findings,
       @JsonProperty(required = true) String source) {
@@ -51,24 +51,21 @@ record Advice(
     return DataFile.builtIn("advice.json").read(Advice.class);
   }
 
-  List<String> notVisible(RowSpec row) {
-    int last = row.leads();
-    String pairs = "1-2, 2-3 and so on to %d-%d".formatted(last - 1, last);
-    return notVisible.stream()
-        .filter(sentence -> sentence.fits(row))
-        .map(sentence -> sentence.text().replace(PAIRS, pairs))
-        .toList();
+  List<Note> notVisible(RowSpec row) {
+    return said(notVisible.stream().filter(sentence -> sentence.fits(row)), row);
   }
 
-  List<String> cautions(RowSpec row, List<GradedJoint> joints) {
+  List<Note> cautions(RowSpec row, List<GradedJoint> joints) {
     Set<FindingKind> found =
         joints.stream()
             .flatMap(joint -> joint.findings().stream())
             .map(Finding::kind)
             .collect(Collectors.toSet());
-    return cautions.stream()
-        .filter(sentence -> sentence.fits(row) && sentence.fits(found))
-        .map(Sentence::text)
-        .toList();
+    return said(
+        cautions.stream().filter(sentence -> sentence.fits(row) && sentence.fits(found)), row);
+  }
+
+  private static List<Note> said(Stream<Sentence> sentences, RowSpec row) {
+    return sentences.<Note>map(it -> new Note.Advice(it.id(), row.leads())).toList();
   }
 }

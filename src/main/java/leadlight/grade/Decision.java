@@ -5,31 +5,39 @@ import leadlight.data.DataFile;
 import leadlight.data.Figure;
 
 /**
- * From which chance on a fault counts as seen, and from which as possible: {@code
- * models/grade/decision.json}.
+ * From which chance on a fault counts as seen, from which as possible, and what must have been seen
+ * before a joint is called good: {@code models/grade/decision.json}.
  *
  * @param seenFrom chance from which a finding is stated
- * @param doubtFrom chance by the measures alone from which the joint is not called sound
+ * @param doubtFrom chance by one opinion alone from which a fault is possible
  * @param doubtFromWithReader the same where the second reader was asked: its chances are the
  *     sharper ones, so that less of a doubt counts
- * @param witnessShare share of a row's joints that must show a fillet before the lack of one counts
+ * @param yesFrom chance from which an opinion says rather yes
+ * @param noTo chance up to which an opinion says surely no
+ * @param filletMeasuresTo chance of no fillet, by the measures, up to which they have seen one
+ * @param filletReaderTo the same by the second reader
+ * @param leadTo chance of no lead, by each opinion, up to which a lead was seen
+ * @param roomFrom land ahead of the toe from which a fillet shows there, pitches
+ * @param knownTo strangeness up to which a joint is like known ones
+ * @param unfamiliarFrom chance of an unfamiliar make from which nothing is said of wetting
+ * @param alikeFrom share of a row's joints whose wetting is in doubt from which the row is said to
+ *     look alike throughout
  */
 record Decision(
     @JsonProperty(required = true) Figure seenFrom,
     @JsonProperty(required = true) Figure doubtFrom,
     @JsonProperty(required = true) Figure doubtFromWithReader,
-    @JsonProperty(required = true) Figure witnessShare) {
+    @JsonProperty(required = true) Figure yesFrom,
+    @JsonProperty(required = true) Figure noTo,
+    @JsonProperty(required = true) Figure filletMeasuresTo,
+    @JsonProperty(required = true) Figure filletReaderTo,
+    @JsonProperty(required = true) Figure leadTo,
+    @JsonProperty(required = true) Figure roomFrom,
+    @JsonProperty(required = true) Figure knownTo,
+    @JsonProperty(required = true) Figure unfamiliarFrom,
+    @JsonProperty(required = true) Figure alikeFrom) {
 
   static Decision builtIn() {
     return DataFile.builtIn("grade/decision.json").read(Decision.class);
-  }
-
-  /**
-   * Chance from which a joint is not called sound.
-   *
-   * @param read whether the second reader's opinion is in the chance
-   */
-  double doubtFrom(boolean read) {
-    return (read ? doubtFromWithReader : doubtFrom).value();
   }
 }

@@ -1,17 +1,19 @@
 package leadlight.grade;
 
-import java.util.ArrayList;
 import java.util.List;
-import leadlight.model.Evidence;
+import java.util.stream.IntStream;
+import leadlight.model.Doubt;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
+import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.RowSpec;
 
 /**
- * Judges measured joints by one set of limits in one product class. A fault that the photo shows is
- * stated; one that it leaves possible makes the joint unjudged, with the way to settle it; limits
- * of length are decided with the measure's uncertainty (JCGM 106:2012).
+ * Judges measured joints by one set of limits in one product class. A joint is not judged until
+ * something was seen: a fault that the photo shows is stated; good is only what shows a lead, room
+ * for a fillet and the fillet itself; all else is unjudged, with what is missing and the way to
+ * settle it. Limits of length are decided with the measure's uncertainty (JCGM 106:2012).
  */
 public final class Grader {
 
@@ -29,42 +31,68 @@ public final class Grader {
   public Grader(AcceptanceSet limits, int productClass, Opinions opinions) {
     this.limits = limits;
     this.productClass = productClass;
-    this.weighing = new Weighing(opinions);
-  }
-
-  /** The joints with their verdicts, in the order given. */
-  public List<GradedJoint> grade(RowSpec spec, List<Joint> joints) {
-    List<List<Evidence>> evidence =
-        joints.stream().map(joint -> weighing.evidence(joint, spec.leads())).toList();
-    boolean lampShowsFillets = lampShowsFillets(joints, evidence);
-    List<GradedJoint> graded = new ArrayList<>();
-    for (int i = 0; i < joints.size(); i++) {
-      graded.add(
-          new JointGrading(limits, productClass, decision, weighing, joints.get(i))
-              .grade(evidence.get(i), lampShowsFillets));
-    }
-    return graded;
+    this.weighing = new Weighing(opinions, decision);
   }
 
   /**
-   * Whether this photo draws fillets at all: some joints of the row must show one. Where none does,
-   * either all are open or the light hides the slopes, and from the photo alone nobody can tell
-   * which.
+   * A judged row.
+   *
+   * @param joints the joints with their verdicts, in the order given
+   * @param notes what is to be said of the row as a whole
    */
-  private boolean lampShowsFillets(List<Joint> joints, List<List<Evidence>> evidence) {
-    int judged = 0;
-    int wetted = 0;
-    for (int i = 0; i < joints.size(); i++) {
-      if (joints.get(i).unfitBecause().isEmpty()) {
-        judged++;
-        wetted += evidence.get(i).stream().anyMatch(this::speaksOfMissingSolder) ? 0 : 1;
-      }
+  public record GradedRow(List<GradedJoint> joints, List<Note> notes) {
+
+    /** Copies the lists. */
+    public GradedRow {
+      joints = List.copyOf(joints);
+      notes = List.copyOf(notes);
     }
-    return wetted >= decision.witnessShare().value() * judged;
   }
 
-  private boolean speaksOfMissingSolder(Evidence evidence) {
-    return JointGrading.LACKS_SOLDER.contains(evidence.kind())
-        && evidence.probability() >= decision.doubtFrom().value();
+  /**
+   * Judges a row.
+   *
+   * @param unfamiliar chance that the photo is of a make on which telling soldered from set down
+   *     was never shown to work
+   */
+  public GradedRow grade(RowSpec spec, List<Joint> joints, double unfamiliar) {
+    List<GradedJoint> graded =
+        IntStream.range(0, joints.size())
+            .mapToObj(i -> grade(spec, joints.get(i), unfamiliar))
+            .toList();
+    return new GradedRow(graded, notes(graded, unfamiliar));
+  }
+
+  private GradedJoint grade(RowSpec spec, Joint joint, double unfamiliar) {
+    JointGrading.Bench bench =
+        new JointGrading.Bench(limits, productClass, decision, spec, unfamiliar);
+    return new JointGrading(bench, joint, weighing.of(joint)).grade();
+  }
+
+  /**
+   * Sameness is no proof: where the wetting of most joints is in doubt, the row's typical joint is
+   * not surely soldered, and likeness to it says nothing.
+   */
+  private List<Note> notes(List<GradedJoint> joints, double unfamiliar) {
+    if (unfamiliar >= decision.unfamiliarFrom().value()) {
+      return List.of(new Note.Unfamiliar());
+    }
+    long fit = joints.stream().filter(it -> it.joint().unfitBecause().isEmpty()).count();
+    long doubted = joints.stream().filter(Grader::wettingInDoubt).count();
+    return doubted > 0 && doubted >= decision.alikeFrom().value() * fit
+        ? List.of(new Note.AlikeThroughout())
+        : List.of();
+  }
+
+  private static boolean wettingInDoubt(GradedJoint joint) {
+    return joint.doubts().stream().anyMatch(Grader::ofWetting);
+  }
+
+  private static boolean ofWetting(Doubt doubt) {
+    return doubt instanceof Doubt.FilletNotSeen
+        || (doubt instanceof Doubt.Possible possible
+            && JointGrading.LACKS_SOLDER.contains(possible.kind()))
+        || (doubt instanceof Doubt.OpinionsDiffer differ
+            && JointGrading.LACKS_SOLDER.contains(differ.kind()));
   }
 }

@@ -3,245 +3,325 @@ package leadlight.grade;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
 import leadlight.model.Evidence;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
-import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
+import leadlight.model.Note;
 import leadlight.model.Quantity;
+import leadlight.model.Question;
+import leadlight.model.Reading;
+import leadlight.model.Reason;
+import leadlight.model.RowSpec;
 import leadlight.model.Verdict;
 
-/** The grading of one joint: collects findings and doubts, then weighs them. */
+/** The grading of one joint: collects findings, doubts and grounds, then weighs them. */
 final class JointGrading {
 
   /** Two names of one lack of solder. */
   static final Set<FindingKind> LACKS_SOLDER = Set.of(FindingKind.OPEN, FindingKind.INSUFFICIENT);
 
-  private static final String UNLIKE =
-      "unlike known joints: the second reader has seen nothing like it; look at it through the"
-          + " microscope and prod the lead";
+  /** Kinds that are spoken of by the opinions' chances. */
+  private static final Set<FindingKind> OPINED =
+      Set.of(
+          FindingKind.MISSING_LEAD,
+          FindingKind.OPEN,
+          FindingKind.INSUFFICIENT,
+          FindingKind.EXCESS,
+          FindingKind.BRIDGE,
+          FindingKind.SOLDER_BALL);
 
-  private final AcceptanceSet limits;
-  private final int productClass;
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  private final Bench bench;
   private final Decision decision;
-  private final Weighing weighing;
   private final Joint joint;
+  private final Weighing.Weighed opinion;
   private final List<Finding> findings = new ArrayList<>();
-  private final List<LimitCheck> checks = new ArrayList<>();
-  private final List<String> doubts = new ArrayList<>();
-
-  JointGrading(
-      AcceptanceSet limits, int productClass, Decision decision, Weighing weighing, Joint joint) {
-    this.limits = limits;
-    this.productClass = productClass;
-    this.decision = decision;
-    this.weighing = weighing;
-    this.joint = joint;
-  }
+  private final List<Doubt> doubts = new ArrayList<>();
+  private final List<Note> grounds = new ArrayList<>();
+  private final OverhangLimit overhang;
 
   /**
-   * The verdict.
+   * What all joints of a row are judged by.
    *
-   * @param evidence by the opinions that count
-   * @param lampShowsFillets false if no joint of the row shows a fillet, so that a lack of one here
-   *     is no evidence
+   * @param limits the limits
+   * @param productClass 1, 2 or 3
+   * @param decision the thresholds
+   * @param spec the row
+   * @param unfamiliar chance that the photo's make is unfamiliar
    */
-  GradedJoint grade(List<Evidence> evidence, boolean lampShowsFillets) {
-    for (Evidence one : evidence) {
-      if (lampShowsFillets || !LACKS_SOLDER.contains(one.kind())) {
-        weigh(one);
-      } else {
-        weighWithoutWitness(one);
+  record Bench(
+      AcceptanceSet limits,
+      int productClass,
+      Decision decision,
+      RowSpec spec,
+      double unfamiliar) {
+
+    Rule rule(FindingKind kind) {
+      return limits.rule(kind, productClass);
+    }
+
+    boolean unfamiliarPhoto() {
+      return unfamiliar >= decision.unfamiliarFrom().value();
+    }
+  }
+
+  JointGrading(Bench bench, Joint joint, Weighing.Weighed opinion) {
+    this.bench = bench;
+    this.decision = bench.decision();
+    this.joint = joint;
+    this.opinion = opinion;
+    this.overhang = new OverhangLimit(bench, joint, opinion);
+  }
+
+  /** The verdict. */
+  GradedJoint grade() {
+    if (joint.unfitBecause().filter(Doubt.Covered.class::isInstance).isPresent()) {
+      return graded(Verdict.UNJUDGED, List.of(joint.unfitBecause().orElseThrow()));
+    }
+    coarseFaults();
+    if (joint.unfitBecause().isPresent()) {
+      doubts.add(0, joint.unfitBecause().get());
+    } else if (!seen(FindingKind.MISSING_LEAD)) {
+      fineFaults();
+    }
+    boolean unlike = opinion.reading().map(Reading::unlike).orElse(false);
+    if (unlike) {
+      doubts.add(0, new Doubt.UnlikeKnown());
+    }
+    findings.sort(
+        Comparator.comparing(Finding::verdict).thenComparing(Finding::probability).reversed());
+    return verdict(unlike);
+  }
+
+  /** Whole leads and metal between them: what a coarse photo shows, too. */
+  private void coarseFaults() {
+    for (Chances.Fault fault : faults()) {
+      if (fault.kind().coarse()) {
+        weigh(fault);
       }
     }
     if (!seen(FindingKind.MISSING_LEAD)) {
-      decideLimit(FindingKind.SIDE_OVERHANG, Feature.SIDE_OVERHANG, Measure.SIDE_OVERHANG);
+      overhang.finding().ifPresent(findings::add);
+      overhang.doubt().ifPresent(doubts::add);
     }
-    findings.sort(
-        Comparator.comparing(Finding::verdict)
-            .thenComparing(Finding::probability)
-            .reversed()
-            .thenComparing(Finding::kind));
-    Verdict worst =
-        findings.stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
-    joint.unfitBecause().ifPresent(why -> doubts.add(0, why));
-    boolean unlike = weighing.unlike(joint);
-    if (unlike) {
-      doubts.add(0, UNLIKE);
-    }
-    if (unlike || (worst != Verdict.DEFECT && (worst == Verdict.UNJUDGED || !doubts.isEmpty()))) {
-      return new GradedJoint(joint, Verdict.UNJUDGED, findings, checks, Optional.of(reason()));
-    }
-    return new GradedJoint(joint, worst, findings, checks, Optional.empty());
   }
 
-  private String reason() {
-    return doubts.isEmpty() ? settle(findings.get(0)) : String.join("; ", doubts);
+  private void fineFaults() {
+    leadSeen();
+    wetting();
+    room();
+    for (Chances.Fault fault : faults()) {
+      if (fault.kind() == FindingKind.EXCESS) {
+        weigh(fault);
+      }
+    }
+    state(new Chances.Fault(FindingKind.SOLDER_BALL, 0, chance(Question.BALL), NONE));
+    joint.evidence().stream()
+        .filter(evidence -> !OPINED.contains(evidence.kind()))
+        .forEach(it -> state(new Chances.Fault(it.kind(), 0, it.probability(), NONE)));
+    known();
   }
 
-  private static String settle(Finding finding) {
-    return finding.kind().id() + ": " + finding.settleBy();
+  private List<Chances.Fault> faults() {
+    return opinion.both().faults(joint.pin(), bench.spec().leads());
+  }
+
+  private double chance(Question question) {
+    return opinion.both().of(question);
+  }
+
+  /** A fault that both opinions are asked of; strong differences are never weighed out. */
+  private void weigh(Chances.Fault fault) {
+    Question question = question(fault);
+    if (defect(fault) && opinion.differ(question)) {
+      doubts.add(differ(fault, question));
+    } else if (!state(fault) && defect(fault) && fault.chance() >= opinion.doubtFrom()) {
+      doubts.add(possible(fault, question));
+    }
+  }
+
+  private Question question(Chances.Fault fault) {
+    return switch (fault.kind()) {
+      case MISSING_LEAD -> Question.MISSING;
+      case EXCESS -> Question.EXCESS;
+      default ->
+          fault.neighbourPin() < joint.pin() ? Question.BRIDGE_BEFORE : Question.BRIDGE_AFTER;
+    };
+  }
+
+  private boolean defect(Chances.Fault fault) {
+    return bench.rule(fault.kind()).verdict() == Verdict.DEFECT;
+  }
+
+  /** States a fault that was seen. */
+  private boolean state(Chances.Fault fault) {
+    boolean seen = fault.chance() >= decision.seenFrom().value();
+    if (seen) {
+      findings.add(finding(fault));
+    }
+    return seen;
+  }
+
+  private Doubt differ(Chances.Fault fault, Question question) {
+    return new Doubt.OpinionsDiffer(
+        fault.kind(),
+        fault.neighbourPin(),
+        opinion.measures().orElseThrow().of(question),
+        opinion.reader().orElseThrow().of(question));
+  }
+
+  private Doubt possible(Chances.Fault fault, Question question) {
+    boolean two = opinion.two();
+    return new Doubt.Possible(
+        fault.kind(),
+        fault.neighbourPin(),
+        fault.chance(),
+        two ? opinion.measures().orElseThrow().asked(question) : NONE,
+        two ? opinion.reader().orElseThrow().asked(question) : NONE);
+  }
+
+  /** A lead on the land, by each opinion on its own. */
+  private void leadSeen() {
+    double chance = greatest(Question.MISSING);
+    if (chance <= decision.leadTo().value()) {
+      grounds.add(new Note.LeadSeen(chance));
+    } else {
+      doubts.add(new Doubt.LeadNotSeen(chance));
+    }
+  }
+
+  private double greatest(Question question) {
+    double measures = opinion.measures().map(it -> it.of(question)).orElse(0.0);
+    double reader = opinion.reader().map(it -> it.of(question)).orElse(0.0);
+    return Math.max(measures, reader);
+  }
+
+  /**
+   * A lack of solder, or the fillet itself: each opinion must have seen it at this joint. On a make
+   * of photo on which this was never shown to work, neither is said.
+   */
+  private void wetting() {
+    List<Chances.Fault> lack =
+        faults().stream().filter(it -> LACKS_SOLDER.contains(it.kind())).toList();
+    Chances.Fault likeliest = lack.get(0);
+    if (bench.unfamiliarPhoto()) {
+      doubts.add(new Doubt.UnfamiliarPhoto());
+    } else if (opinion.differ(Question.UNWETTED)) {
+      doubts.add(differ(likeliest, Question.UNWETTED));
+    } else if (likeliest.chance() >= decision.seenFrom().value()) {
+      lack.forEach(fault -> findings.add(finding(fault)));
+    } else if (likeliest.chance() >= opinion.doubtFrom()) {
+      doubts.add(possible(likeliest, Question.UNWETTED));
+    } else {
+      filletSeen();
+    }
+  }
+
+  private void filletSeen() {
+    OptionalDouble reader = asked(opinion.reader());
+    OptionalDouble measures = asked(opinion.measures());
+    boolean seen =
+        measures.orElse(0) <= decision.filletMeasuresTo().value()
+            && reader.orElse(0) <= decision.filletReaderTo().value();
+    if (seen) {
+      grounds.add(new Note.FilletSeen(measures, reader));
+    } else {
+      doubts.add(new Doubt.FilletNotSeen(measures, reader));
+    }
+  }
+
+  private static OptionalDouble asked(Optional<Chances> opinion) {
+    return opinion.isEmpty()
+        ? OptionalDouble.empty()
+        : opinion.get().asked(Question.UNWETTED);
+  }
+
+  /** Room between toe and land end: without it a fillet there cannot be told from the toe. */
+  private void room() {
+    Quantity ahead = joint.measures().get(Measure.LAND_AHEAD);
+    double neededMm = decision.roomFrom().value() * bench.spec().pitchMm();
+    if (ahead != null && ahead.value() >= neededMm) {
+      grounds.add(new Note.RoomForFillet(ahead.value()));
+    } else {
+      doubts.add(new Doubt.NoRoomForFillet(ahead == null ? 0 : ahead.value(), neededMm));
+    }
+  }
+
+  /** Nothing strange: where the second reader was asked, the joint is like joints that it knows. */
+  private void known() {
+    opinion
+        .reading()
+        .map(Reading::strangeness)
+        .ifPresent(
+            strangeness -> {
+              if (strangeness <= decision.knownTo().value()) {
+                grounds.add(new Note.LikeKnown(strangeness));
+              } else {
+                doubts.add(new Doubt.UnlikeKnown());
+              }
+            });
+    if (!bench.unfamiliarPhoto()) {
+      grounds.add(new Note.FamiliarPhoto(bench.unfamiliar()));
+    }
   }
 
   private boolean seen(FindingKind kind) {
     return findings.stream().anyMatch(finding -> finding.kind() == kind);
   }
 
-  private void weighWithoutWitness(Evidence evidence) {
-    if (evidence.probability() >= decision.doubtFrom(weighing.read(joint)) && doubts.isEmpty()) {
-      doubts.add(
-          "no fillet shows here, nor at the other joints of this row: either all are open, or this"
-              + " light hides the slopes; prod the lead, or take a photo with the lamp lower or"
-              + " from another side");
-    }
-  }
-
-  private void weigh(Evidence evidence) {
-    Rule rule = limits.rule(evidence.kind(), productClass);
-    if (evidence.probability() >= decision.seenFrom().value() || secondName(evidence)) {
-      findings.add(finding(evidence, rule));
-    } else if (evidence.probability() >= decision.doubtFrom(weighing.read(joint))
-        && rule.verdict() == Verdict.DEFECT) {
-      doubts.add(doubt(evidence, rule));
-    }
-  }
-
-  /**
-   * Open and insufficient are two names of one lack of solder: where one is seen, the other is
-   * named too if it was given a share, since only the bench can tell them apart.
-   */
-  private boolean secondName(Evidence evidence) {
-    return (evidence.kind() == FindingKind.OPEN && seen(FindingKind.INSUFFICIENT))
-        || (evidence.kind() == FindingKind.INSUFFICIENT && seen(FindingKind.OPEN));
-  }
-
-  private Finding finding(Evidence evidence, Rule rule) {
+  private Finding finding(Chances.Fault fault) {
+    Rule rule = bench.rule(fault.kind());
+    Optional<Evidence> measured =
+        joint.evidence().stream()
+            .filter(it -> sameQuestion(it.kind(), fault.kind()))
+            .filter(it -> it.neighbourPin() == fault.neighbourPin())
+            .findFirst();
+    List<Reason> reasons = measured.map(Evidence::reasons).orElse(List.of());
     return new Finding(
-        evidence.kind(),
-        pins(evidence),
+        fault.kind(),
+        fault.neighbourPin() == 0
+            ? List.of(joint.pin())
+            : List.of(joint.pin(), fault.neighbourPin()),
         rule.verdict(),
-        evidence.probability(),
-        evidence.words(),
+        fault.chance(),
+        fault.share(),
+        measured.flatMap(Evidence::measured),
+        reasons,
         rule.basis().words(),
         rule.settleBy().orElse(""));
   }
 
-  private List<Integer> pins(Evidence evidence) {
-    return evidence.neighbourPin() == 0
-        ? List.of(joint.pin())
-        : List.of(joint.pin(), evidence.neighbourPin());
+  private static boolean sameQuestion(FindingKind a, FindingKind b) {
+    return a == b || (LACKS_SOLDER.contains(a) && LACKS_SOLDER.contains(b));
   }
 
-  private String doubt(Evidence evidence, Rule rule) {
-    String name =
-        evidence.kind() == FindingKind.BRIDGE
-            ? "bridge to pin " + evidence.neighbourPin()
-            : evidence.kind().id();
-    return String.format(
-        Locale.ROOT,
-        "possibly %s (chance %.0f %%%s)%s",
-        name,
-        100 * evidence.probability(),
-        weighing.words(joint, evidence).map(words -> "; " + words).orElse(""),
-        rule.settleBy().map(how -> ": " + how).orElse(""));
-  }
-
-  private void decideLimit(FindingKind kind, Feature feature, Measure measure) {
-    Quantity measured = joint.measures().get(measure);
-    Optional<Limit> limit = limits.limit(feature, productClass, lengths());
-    if (measured == null || limit.isEmpty()) {
-      return;
+  /** A joint unlike all that is known is not judged, whatever else was said of it. */
+  private GradedJoint verdict(boolean unlike) {
+    Verdict worst =
+        findings.stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
+    if (worst == Verdict.DEFECT && !unlike) {
+      return graded(worst, List.of());
     }
-    double byMeasure =
-        Conformance.probability(
-            measured.value(), measured.u(), limit.get().value(), limit.get().bound());
-    OptionalDouble byOpinions = overLimitByOpinions(limit.get());
-    double kept = byOpinions.isPresent() ? 1 - byOpinions.getAsDouble() : byMeasure;
-    checks.add(
-        new LimitCheck(
-            measure,
-            measured,
-            limit.get().value(),
-            limit.get().bound() == Bound.UPPER,
-            kept,
-            limit.get().basis().words()));
-    String words =
-        String.format(
-            Locale.ROOT,
-            "%.3f mm (u %.3f) against a limit of %.3f mm",
-            measured.value(),
-            measured.u(),
-            limit.get().value());
-    Optional<String> said = byOpinions.isPresent() ? said(limit.get()) : Optional.empty();
-    Conformance.Zone zone =
-        byOpinions.isPresent()
-            ? zone(byOpinions.getAsDouble())
-            : Conformance.zone(kept, limits.decisionLevel());
-    switch (zone) {
-      case PASSED -> {
-        String seen = words + said.map(both -> "; " + both).orElse("");
-        findings.add(overLimit(kind, 1 - kept, seen, limit.get()));
-      }
-      case NEITHER ->
-          doubts.add(
-              "%s %s cannot be decided%s; measure it under higher magnification"
-                  .formatted(kind.id(), words, said.map(" (%s)"::formatted).orElse("")));
-      case KEPT -> {}
+    if (worst == Verdict.UNJUDGED && doubts.isEmpty()) {
+      doubts.add(new Doubt.ToSettle(findings.get(0).kind()));
     }
+    return doubts.isEmpty()
+        ? graded(worst, List.of())
+        : graded(Verdict.UNJUDGED, doubts.stream().distinct().toList());
   }
 
-  private OptionalDouble overLimitByOpinions(Limit limit) {
-    OptionalDouble width = length(Measure.LEAD_WIDTH);
-    return width.isPresent()
-        ? weighing.overhang(joint, limit.value() / width.getAsDouble())
-        : width;
-  }
-
-  private Optional<String> said(Limit limit) {
-    return weighing.overhangWords(joint, limit.value() / length(Measure.LEAD_WIDTH).orElseThrow());
-  }
-
-  /** What a chance of both opinions comes to, as for the faults of solder. */
-  private Conformance.Zone zone(double chance) {
-    if (chance >= decision.seenFrom().value()) {
-      return Conformance.Zone.PASSED;
-    }
-    return chance >= decision.doubtFrom(weighing.read(joint))
-        ? Conformance.Zone.NEITHER
-        : Conformance.Zone.KEPT;
-  }
-
-  private Finding overLimit(FindingKind kind, double chance, String words, Limit limit) {
-    Rule rule = limits.rule(kind, productClass);
-    return new Finding(
-        kind,
-        List.of(joint.pin()),
-        rule.verdict(),
-        chance,
-        words,
-        limit.basis().words(),
-        rule.settleBy().orElse(""));
-  }
-
-  private JointGeometry lengths() {
-    return new JointGeometry(
-        length(Measure.LEAD_WIDTH),
-        length(Measure.FOOT_LENGTH),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        length(Measure.LAND_WIDTH));
-  }
-
-  private OptionalDouble length(Measure measure) {
-    Quantity quantity = joint.measures().get(measure);
-    return quantity == null || quantity.value() <= 0
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(quantity.value());
+  private GradedJoint graded(Verdict verdict, List<Doubt> because) {
+    boolean good = verdict == Verdict.ACCEPTABLE || verdict == Verdict.PROCESS_INDICATOR;
+    return new GradedJoint(
+        joint, verdict, findings, overhang.checks(), because, good ? grounds : List.of());
   }
 }

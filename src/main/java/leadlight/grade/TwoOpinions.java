@@ -1,8 +1,10 @@
 package leadlight.grade;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Map;
 import leadlight.data.DataFile;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
+import leadlight.model.Question;
 
 /**
  * How the measures' and the second reader's chances become one: {@code models/grade/opinions.json}.
@@ -13,24 +15,27 @@ import leadlight.model.FaultChances;
  * a doubt.
  *
  * @param source what the weights were fitted on
- * @param missing for "no lead"
- * @param unwetted for "no fillet"
- * @param excess for "too much"
- * @param bridge for "metal across the gap"
- * @param ball for "a solder ball beside it"
- * @param overhang for "over its land's side", whatever share is asked for
+ * @param weights of each question, by its id
  */
 record TwoOpinions(
     @JsonProperty(required = true) String source,
-    @JsonProperty(required = true) Weights missing,
-    @JsonProperty(required = true) Weights unwetted,
-    @JsonProperty(required = true) Weights excess,
-    @JsonProperty(required = true) Weights bridge,
-    @JsonProperty(required = true) Weights ball,
-    @JsonProperty(required = true) Weights overhang) {
+    @JsonProperty(required = true) Map<String, Weights> weights) {
 
   /** No opinion counts as surer than this, in log odds: 400 to 1. */
   private static final double SUREST = 6;
+
+  /** Keeps the logarithm of a chance of 0 or 1 finite. */
+  private static final double LEAST = 1e-12;
+
+  /** Every question needs weights. */
+  TwoOpinions {
+    weights = Map.copyOf(weights);
+    for (Question question : Question.values()) {
+      if (!weights.containsKey(question.id())) {
+        throw new IllegalArgumentException("no weights for " + question.id());
+      }
+    }
+  }
 
   static TwoOpinions builtIn() {
     return DataFile.builtIn("grade/opinions.json").read(TwoOpinions.class);
@@ -39,7 +44,7 @@ record TwoOpinions(
   /**
    * Weights of one question.
    *
-   * @param measures factor of the measures' log odds
+   * @param measures factor of the measures' log odds, 0 where they have no skill in it
    * @param reader factor of the reader's log odds
    * @param shift added to the sum
    */
@@ -48,28 +53,27 @@ record TwoOpinions(
       @JsonProperty(required = true) double reader,
       @JsonProperty(required = true) double shift) {
 
-    double both(double byMeasures, double byReader) {
+    private double both(double byMeasures, double byReader) {
       double sum = measures * logOdds(byMeasures) + reader * logOdds(byReader) + shift;
       return 1 / (1 + Math.exp(-sum));
     }
   }
 
-  /** Both opinions together. Which name a lack of solder gets is the mean of the two. */
-  FaultChances both(FaultChances measures, FaultChances reader) {
-    return new FaultChances(
-        missing.both(measures.missing(), reader.missing()),
-        unwetted.both(measures.unwetted(), reader.unwetted()),
-        (measures.open() + reader.open()) / 2,
-        excess.both(measures.excess(), reader.excess()),
-        bridge.both(measures.bridgeBefore(), reader.bridgeBefore()),
-        bridge.both(measures.bridgeAfter(), reader.bridgeAfter()),
-        ball.both(measures.ball(), reader.ball()),
-        overhang.both(measures.overQuarter(), reader.overQuarter()),
-        overhang.both(measures.overHalf(), reader.overHalf()));
+  /** Both opinions together. */
+  Chances both(Chances measures, Chances reader) {
+    return Chances.of(
+        question ->
+            weights.get(question.id()).both(measures.of(question), reader.of(question)));
+  }
+
+  /** Whether both opinions on a question carry weight, so that it matters when they differ. */
+  boolean bothCount(Question question) {
+    Weights of = weights.get(question.id());
+    return of.measures() > 0 && of.reader() > 0;
   }
 
   private static double logOdds(double chance) {
-    double inside = Math.max(1e-12, Math.min(1 - 1e-12, chance));
+    double inside = Math.max(LEAST, Math.min(1 - LEAST, chance));
     return Math.max(-SUREST, Math.min(SUREST, Math.log(inside / (1 - inside))));
   }
 }

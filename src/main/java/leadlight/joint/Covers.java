@@ -8,10 +8,6 @@ import java.util.List;
  */
 final class Covers {
 
-  static final String REASON =
-      "something lies over this joint: its gaps look unlike the rest of the row along their whole"
-          + " length; clear the row and photograph it from straight above";
-
   private final double[] strangeness;
   private final double from;
 

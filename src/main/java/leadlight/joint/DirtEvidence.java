@@ -1,9 +1,9 @@
 package leadlight.joint;
 
+import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import leadlight.model.Evidence;
@@ -64,26 +64,17 @@ final class DirtEvidence {
   }
 
   private Optional<Evidence> residue(double amount) {
-    String words =
-        String.format(
-            Locale.ROOT, "brown film beside the land, %.3f square pitches times depth", amount);
-    return evidence(
-        FindingKind.RESIDUE, "residue_film", amount, limits.stain().area().value(), words);
+    double half = limits.stain().area().value();
+    return evidence(FindingKind.RESIDUE, "residue_film", amount, half, new Note.Film(amount));
   }
 
   private Optional<Evidence> ball(Spot spot) {
-    String words =
-        String.format(
-            Locale.ROOT,
-            "round bright spot %.2f pitch wide, %.2f brighter than the board, free of the land",
-            spot.wide(),
-            spot.highlight());
     return evidence(
         FindingKind.SOLDER_BALL,
         "ball_highlight",
         spot.highlight(),
         limits.spot().highlight().value(),
-        words);
+        new Note.Ball(spot.wide(), spot.highlight()));
   }
 
   /** The chance of a ball that the evidence holds. */
@@ -96,14 +87,12 @@ final class DirtEvidence {
   }
 
   private Optional<Evidence> pit(double depth) {
-    String words =
-        String.format(
-            Locale.ROOT, "dark pit ahead of the toe, %.2f darker than its rim all around", depth);
-    return evidence(FindingKind.VOID, "pit_depth", depth, limits.pit().depth().value(), words);
+    double half = limits.pit().depth().value();
+    return evidence(FindingKind.VOID, "pit_depth", depth, half, new Note.Pit(depth));
   }
 
   private static Optional<Evidence> evidence(
-      FindingKind kind, String signal, double value, double half, String words) {
+      FindingKind kind, String signal, double value, double half, Note measured) {
     double chance = value <= 0 ? 0 : 1 / (1 + (half / value) * (half / value));
     return chance < WORTH_SAYING
         ? Optional.empty()
@@ -112,7 +101,7 @@ final class DirtEvidence {
                 kind,
                 chance,
                 0,
-                words,
+                Optional.of(measured),
                 List.of(new Reason(signal, value, 0, 2 * Math.log(value / half)))));
   }
 }

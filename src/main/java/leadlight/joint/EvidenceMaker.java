@@ -1,9 +1,11 @@
 package leadlight.joint;
 
+import java.util.Optional;
+import leadlight.model.Question;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import leadlight.model.Evidence;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
 import leadlight.model.Reason;
 
 /** From signals to the chance of each finding, by the scorecards. */
@@ -23,46 +25,55 @@ final class EvidenceMaker {
    * @param index place in the row from 0
    * @param over chance that the side overhang passes a share of the lead's width
    */
-  FaultChances chances(int index, DoubleUnaryOperator over) {
+  Chances chances(int index, DoubleUnaryOperator over) {
     Signals joint = row.joints().get(index);
-    return new FaultChances(
-        judgement.missing().chance(joint),
-        judgement.unwetted().chance(joint),
-        judgement.openNotStarved().chance(joint),
-        judgement.excess().chance(joint),
-        index == 0 ? 0 : judgement.bridge().chance(row.gaps().get(index - 1)),
-        index == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(index)),
-        0,
-        over.applyAsDouble(FaultChances.QUARTER),
-        over.applyAsDouble(FaultChances.HALF));
+    return Chances.of(
+        question ->
+            switch (question) {
+              case MISSING -> judgement.missing().chance(joint);
+              case UNWETTED -> judgement.unwetted().chance(joint);
+              case OPEN -> judgement.openNotStarved().chance(joint);
+              case EXCESS -> judgement.excess().chance(joint);
+              case BRIDGE_BEFORE -> bridge(index - 1);
+              case BRIDGE_AFTER -> bridge(index);
+              case BALL -> 0;
+              case OVER_QUARTER -> over.applyAsDouble(Question.QUARTER);
+              case OVER_HALF -> over.applyAsDouble(Question.HALF);
+            });
   }
 
-  /**
-   * The same by names of findings, with the signals that speak for each.
-   *
-   * @param fine false if the photo shows coarse faults only: fillets are then not spoken of
-   */
-  List<Evidence> of(int index, FaultChances chances, boolean fine) {
-    return chances.named(index + 1, row.joints().size(), fine).stream()
-        .map(named -> evidence(index, named))
+  /** Metal across a gap; beyond an end of the row there is none. */
+  private double bridge(int gap) {
+    return gap < 0 || gap == row.gaps().size()
+        ? 0
+        : judgement.bridge().chance(row.gaps().get(gap));
+  }
+
+  /** The same by names of findings, with the signals that speak for each. */
+  List<Evidence> of(int index, Chances chances) {
+    return chances.faults(index + 1, row.joints().size()).stream()
+        .map(fault -> evidence(index, fault))
         .toList();
   }
 
-  private Evidence evidence(int index, FaultChances.Named named) {
-    List<Reason> reasons = reasons(index, named);
+  private Evidence evidence(int index, Chances.Fault fault) {
     return new Evidence(
-        named.kind(), named.chance(), named.neighbourPin(), Scorecard.words(reasons), reasons);
+        fault.kind(),
+        fault.chance(),
+        fault.neighbourPin(),
+        Optional.empty(),
+        reasons(index, fault));
   }
 
-  private List<Reason> reasons(int index, FaultChances.Named named) {
+  private List<Reason> reasons(int index, Chances.Fault fault) {
     Signals joint = row.joints().get(index);
-    return switch (named.kind()) {
+    return switch (fault.kind()) {
       case MISSING_LEAD -> judgement.missing().reasons(joint);
       case EXCESS -> judgement.excess().reasons(joint);
       case BRIDGE ->
           judgement
               .bridge()
-              .reasons(row.gaps().get(named.neighbourPin() > index + 1 ? index : index - 1));
+              .reasons(row.gaps().get(fault.neighbourPin() > index + 1 ? index : index - 1));
       default -> judgement.unwetted().reasons(joint);
     };
   }

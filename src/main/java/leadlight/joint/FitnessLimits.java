@@ -10,7 +10,9 @@ import leadlight.data.Figure;
  * @param fineFromPitchPx pixels a pitch from which fillets are judged
  * @param coarseFromPitchPx pixels a pitch below which nothing is
  * @param fineToBlurPitch edge sigma, in pitches, up to which fillets are judged
+ * @param blurUShare standard uncertainty of an edge sigma, as a share of it
  * @param burntLevel level from which a pixel counts as burnt out
+ * @param burntPlay levels to either side within which a pixel may or may not be burnt out
  * @param burntMost burnt-out share of a joint above which it is not visible
  * @param coveredFrom strangeness of a gap along its whole length from which it counts as covered
  */
@@ -18,7 +20,9 @@ record FitnessLimits(
     @JsonProperty(required = true) Figure fineFromPitchPx,
     @JsonProperty(required = true) Figure coarseFromPitchPx,
     @JsonProperty(required = true) Figure fineToBlurPitch,
+    @JsonProperty(required = true) Figure blurUShare,
     @JsonProperty(required = true) Figure burntLevel,
+    @JsonProperty(required = true) Figure burntPlay,
     @JsonProperty(required = true) Figure burntMost,
     @JsonProperty(required = true) Figure coveredFrom) {
 

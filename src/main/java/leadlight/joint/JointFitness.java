@@ -1,7 +1,9 @@
 package leadlight.joint;
 
-import java.util.Locale;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.model.Doubt;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
 import leadlight.vision.BlurMeter;
@@ -11,26 +13,37 @@ import leadlight.vision.Frame;
  * What a joint's own piece of the photo gives.
  *
  * @param pitchPx pixels a pitch
- * @param blurPx edge sigma around the joint; 0 if no edge shows it
+ * @param blurPx edge sigma around the joint; absent if no edge shows it
  * @param burntShare share of the joint that is burnt out
+ * @param uBurntShare its standard uncertainty
  */
-record JointFitness(double pitchPx, double blurPx, double burntShare) {
+record JointFitness(
+    double pitchPx, OptionalDouble blurPx, double burntShare, double uBurntShare) {
+
+  /** Half-width to standard uncertainty of a rectangular distribution (JCGM 100:2008, 4.3.7). */
+  private static final double RECTANGULAR = Math.sqrt(3);
 
   static JointFitness of(
       Frame photo, JointPatch joint, RowGeometry geometry, FitnessLimits limits) {
     double land = geometry.landHalf();
     double[] levels =
         new Zone(joint.light(), -land, land, geometry.heelY(), joint.ahead()).values();
-    int burnt = 0;
-    for (double level : levels) {
-      if (level >= limits.burntLevel().value()) {
-        burnt++;
-      }
-    }
-    return new JointFitness(joint.pitchPx(), blurPx(photo, joint), burnt / (double) levels.length);
+    double level = limits.burntLevel().value();
+    double play = limits.burntPlay().value();
+    double surely = shareFrom(level + play, levels);
+    double perhaps = shareFrom(level - play, levels);
+    return new JointFitness(
+        joint.pitchPx(),
+        blurPx(photo, joint),
+        shareFrom(level, levels),
+        ((perhaps - surely) / 2 + 1.0 / levels.length) / RECTANGULAR);
   }
 
-  private static double blurPx(Frame photo, JointPatch joint) {
+  private static double shareFrom(double from, double[] levels) {
+    return Arrays.stream(levels).filter(level -> level >= from).count() / (double) levels.length;
+  }
+
+  private static OptionalDouble blurPx(Frame photo, JointPatch joint) {
     Lead lead = joint.lead();
     double margin = joint.pitchPx();
     PointPx a = lead.landToePx();
@@ -40,39 +53,28 @@ record JointFitness(double pitchPx, double blurPx, double burntShare) {
     int x1 = inside(Math.max(a.x(), b.x()) + margin, photo.widthPx());
     int y1 = inside(Math.max(a.y(), b.y()) + margin, photo.heightPx());
     return x1 <= x0 || y1 <= y0
-        ? 0
-        : BlurMeter.edgeSigmaPx(photo, x0, y0, x1 - x0, y1 - y0).orElse(0);
+        ? OptionalDouble.empty()
+        : BlurMeter.edgeSigmaPx(photo, x0, y0, x1 - x0, y1 - y0);
   }
 
   private static int inside(double place, int size) {
     return (int) Math.max(0, Math.min(size - 1, Math.round(place)));
   }
 
-  /** Why fillets cannot be judged here, if they cannot. */
-  Optional<String> unfitBecause(FitnessLimits limits) {
+  /** Why fillets cannot be judged here, if they cannot. A focus that does not show is no focus. */
+  Optional<Doubt> unfitBecause(FitnessLimits limits) {
     if (pitchPx < limits.fineFromPitchPx().value()) {
-      return Optional.of(
-          String.format(
-              Locale.ROOT,
-              "fillets cannot be told at %.0f px a pitch; photograph closer, so that a pitch covers"
-                  + " %.0f px or more",
-              pitchPx,
-              Math.ceil(limits.fineFromPitchPx().value())));
-    }
-    if (blurPx / pitchPx > limits.fineToBlurPitch().value()) {
-      return Optional.of(
-          String.format(
-              Locale.ROOT,
-              "blurred: an edge is %.2f of a pitch wide here; focus on the toes and hold still",
-              blurPx / pitchPx));
+      return Optional.of(new Doubt.TooFewPixels(pitchPx, limits.fineFromPitchPx().value()));
     }
     if (burntShare > limits.burntMost().value()) {
-      return Optional.of(
-          String.format(
-              Locale.ROOT,
-              "glare burns out %.0f %% of the joint; dim or turn the lamp",
-              100 * burntShare));
+      return Optional.of(new Doubt.Glare(burntShare));
     }
-    return Optional.empty();
+    if (blurPx.isEmpty()) {
+      return Optional.of(new Doubt.FocusUnknown());
+    }
+    double blurPitch = blurPx.getAsDouble() / pitchPx;
+    return blurPitch > limits.fineToBlurPitch().value()
+        ? Optional.of(new Doubt.Blurred(blurPitch))
+        : Optional.empty();
   }
 }

@@ -1,5 +1,8 @@
 package leadlight.joint;
 
+import leadlight.model.Doubt;
+import leadlight.model.Chances;
+import leadlight.model.Question;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -7,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import leadlight.model.Evidence;
-import leadlight.model.FaultChances;
 import leadlight.model.Joint;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
@@ -32,9 +34,11 @@ public final class JointMeter {
    * A measured row.
    *
    * @param joints the joints, pin 1 first
+   * @param unfamiliar chance that the photo is of a make on which telling soldered from set down
+   *     was never shown to work
    * @param view what people are shown of them
    */
-  public record MeasuredRow(List<Joint> joints, RowView view) {
+  public record MeasuredRow(List<Joint> joints, double unfamiliar, RowView view) {
 
     /** Copies the list. */
     public MeasuredRow {
@@ -73,7 +77,9 @@ public final class JointMeter {
     public MeasuredRow measured() {
       RowSignals signals = signals();
       return new MeasuredRow(
-          new JointJudge(frame, spec, signals).joints(), new RowViewMaker(signals).view());
+          new JointJudge(frame, spec, signals).joints(),
+          unfamiliar(signals),
+          new RowViewMaker(signals).view());
     }
 
     /**
@@ -87,6 +93,16 @@ public final class JointMeter {
     private RowSignals signals() {
       return RowSignals.of(straight, typical, spec, row.leads(), placementModel);
     }
+  }
+
+  /** One photo, one make: its joints' log odds are averaged. */
+  private double unfamiliar(RowSignals signals) {
+    double mean =
+        signals.joints().stream()
+            .mapToDouble(joint -> judgement.unfamiliar().logOdds(joint))
+            .average()
+            .orElseThrow();
+    return 1 / (1 + Math.exp(-mean));
   }
 
   /** Judges each joint of a row on its own, given what the row has in common. */
@@ -123,11 +139,11 @@ public final class JointMeter {
     private Joint joint(int i) {
       JointFitness fitness =
           JointFitness.of(frame, signals.patches().get(i), signals.geometry(), limits);
-      Optional<String> unfit = fitness.unfitBecause(limits);
-      boolean covered = covers.covers(i);
+      Optional<Doubt> unfit =
+          covers.covers(i) ? Optional.of(new Doubt.Covered()) : fitness.unfitBecause(limits);
       Map<Measure, Quantity> size = sizes.get(i);
-      FaultChances chances = solder.chances(i, share -> PlacementEvidence.over(share, size));
-      List<Evidence> evidence = new ArrayList<>(solder.of(i, chances, unfit.isEmpty()));
+      Chances chances = solder.chances(i, share -> PlacementEvidence.over(share, size));
+      List<Evidence> evidence = new ArrayList<>(solder.of(i, chances));
       if (unfit.isEmpty()) {
         List<Evidence> others = List.copyOf(evidence);
         evidence.addAll(dirt.of(i, others));
@@ -136,19 +152,27 @@ public final class JointMeter {
       return new Joint(
           leads.get(i).lead(),
           measures(size, fitness),
-          covered ? List.of() : evidence,
-          covered ? Optional.of(Covers.REASON) : unfit,
-          Optional.of(chances.withBall(DirtEvidence.ball(evidence))),
+          evidence,
+          unfit,
+          Optional.of(chances.with(Question.BALL, DirtEvidence.ball(evidence))),
           Optional.empty());
     }
   }
 
   /** Sizes, and the fitness of the picture beside them. */
-  private static Map<Measure, Quantity> measures(
-      Map<Measure, Quantity> sizes, JointFitness fitness) {
+  private Map<Measure, Quantity> measures(Map<Measure, Quantity> sizes, JointFitness fitness) {
     Map<Measure, Quantity> all = new EnumMap<>(sizes);
-    all.put(Measure.BURNT_OUT, new Quantity(fitness.burntShare(), 0, Measure.BURNT_OUT.unit()));
-    all.put(Measure.EDGE_BLUR, new Quantity(fitness.blurPx(), 0, Measure.EDGE_BLUR.unit()));
+    all.put(
+        Measure.BURNT_OUT,
+        new Quantity(fitness.burntShare(), fitness.uBurntShare(), Measure.BURNT_OUT.unit()));
+    double uShare = limits.blurUShare().value();
+    fitness
+        .blurPx()
+        .ifPresent(
+            blur ->
+                all.put(
+                    Measure.EDGE_BLUR,
+                    new Quantity(blur, uShare * blur, Measure.EDGE_BLUR.unit())));
     return all;
   }
 }

@@ -13,6 +13,8 @@ import leadlight.data.DataFile;
  * @param missing is the lead missing
  * @param excess does solder hide the lead
  * @param bridge does metal span the gap
+ * @param unfamiliar is the photo of a make on which telling soldered from set down was never shown
+ *     to work
  */
 record Judgement(
     @JsonProperty(required = true) List<String> source,
@@ -20,7 +22,8 @@ record Judgement(
     @JsonProperty(required = true) Scorecard openNotStarved,
     @JsonProperty(required = true) Scorecard missing,
     @JsonProperty(required = true) Scorecard excess,
-    @JsonProperty(required = true) Scorecard bridge) {
+    @JsonProperty(required = true) Scorecard bridge,
+    @JsonProperty(required = true) Scorecard unfamiliar) {
 
   static Judgement builtIn() {
     return DataFile.builtIn("joint/judgement.json").read(Judgement.class);

@@ -1,8 +1,8 @@
 package leadlight.joint;
 
+import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -72,18 +72,14 @@ final class PlacementEvidence {
     if (chance < limits.proven().value()) {
       return Optional.empty();
     }
-    String words =
-        String.format(
-            Locale.ROOT,
-            "%.3f %s (u %.3f) against %.3f %s",
-            size,
-            measured.unit().symbol(),
-            measured.u(),
-            limit,
-            measured.unit().symbol());
+    Note seen =
+        kind == FindingKind.SKEWED_LEAD
+            ? new Note.Turned(size, measured.u(), limit)
+            : new Note.AgainstLimit(size, measured.u(), limit);
     String signal = kind == FindingKind.SKEWED_LEAD ? "lead_angle" : "toe_overhang";
     return Optional.of(
-        new Evidence(kind, chance, 0, words, List.of(new Reason(signal, size, limit, 1))));
+        new Evidence(
+            kind, chance, 0, Optional.of(seen), List.of(new Reason(signal, size, limit, 1))));
   }
 
   /** Chance that the side overhang passes a share of the lead's width, as above. */

@@ -4,8 +4,6 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import leadlight.model.Reason;
 
 /**
@@ -42,7 +40,12 @@ record Scorecard(
 
   /** The chance, 0 to 1. */
   double chance(Signals joint) {
-    return 1 / (1 + Math.exp(-points(values(joint))));
+    return 1 / (1 + Math.exp(-logOdds(joint)));
+  }
+
+  /** The sum of the points. */
+  double logOdds(Signals joint) {
+    return points(values(joint));
   }
 
   private double[] values(Signals joint) {
@@ -77,20 +80,6 @@ record Scorecard(
     }
     reasons.sort(Comparator.comparingDouble((Reason reason) -> -reason.points()));
     return List.copyOf(reasons.subList(0, Math.min(REASONS, reasons.size())));
-  }
-
-  /** Reasons as "toe step 0.42 (sound 0.10), ...". */
-  static String words(List<Reason> reasons) {
-    return reasons.stream()
-        .map(
-            reason ->
-                String.format(
-                    Locale.ROOT,
-                    "%s %.2f (sound %.2f)",
-                    reason.signal().replace('_', ' '),
-                    reason.value(),
-                    reason.usual()))
-        .collect(Collectors.joining(", "));
   }
 
   /**

@@ -34,6 +34,7 @@ final class SizeMeter {
     put(sizes, Measure.LEAD_WIDTH, 2 * geometry.leadHalf(), 2 * uLead);
     put(sizes, Measure.LAND_WIDTH, 2 * landHalf, 2 * uLand);
     put(sizes, Measure.FOOT_LENGTH, placed.toeAhead() - joint.heelY(), uAlong);
+    put(sizes, Measure.LAND_AHEAD, joint.ahead() - placed.toeAhead(), uAlong);
     put(sizes, Measure.LATERAL_SHIFT, shift.pitches(), shift.u());
     put(
         sizes,

@@ -104,13 +104,10 @@ public sealed interface Doubt extends Remark {
   /**
    * Soldered or merely set down cannot be told: no fillet was surely seen.
    *
-   * @param measures chance that there is none, by the measures
+   * @param measures chance that there is none, by the measures, if they count
    * @param reader the same by the second reader, if it was asked
    */
-  record FilletNotSeen(double measures, OptionalDouble reader) implements Doubt {}
-
-  /** No joint of the row surely shows a fillet: all are open, or this light hides the slopes. */
-  record NoFilletInRow() implements Doubt {}
+  record FilletNotSeen(OptionalDouble measures, OptionalDouble reader) implements Doubt {}
 
   /**
    * Words of a scoring from before doubts had codes.

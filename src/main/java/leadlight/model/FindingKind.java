@@ -1,5 +1,7 @@
 package leadlight.model;
 
+import java.util.Set;
+
 /** What can be seen wrong with a joint. */
 public enum FindingKind {
   BRIDGE("bridge"),
@@ -14,6 +16,10 @@ public enum FindingKind {
   SOLDER_BALL("solder-ball"),
   RESIDUE("residue");
 
+  /** What a photo shows that is fit for coarse faults only: whole leads and metal between them. */
+  private static final Set<FindingKind> COARSE =
+      Set.of(BRIDGE, MISSING_LEAD, SIDE_OVERHANG);
+
   private final String id;
 
   FindingKind(String id) {
@@ -23,5 +29,10 @@ public enum FindingKind {
   /** The name in files and reports. */
   public String id() {
     return id;
+  }
+
+  /** Whether a photo that is too coarse for fillets shows it still. */
+  public boolean coarse() {
+    return COARSE.contains(this);
   }
 }

@@ -7,6 +7,7 @@ public enum Measure {
   LEAD_WIDTH("lead_width_mm", Unit.MM),
   LAND_WIDTH("land_width_mm", Unit.MM),
   FOOT_LENGTH("foot_length_mm", Unit.MM),
+  LAND_AHEAD("land_ahead_mm", Unit.MM),
   LATERAL_SHIFT("lateral_shift_mm", Unit.MM),
   LEAD_ANGLE("lead_angle_deg", Unit.DEGREE),
   BURNT_OUT("burnt_out_share", Unit.SHARE),

@@ -213,10 +213,10 @@ public sealed interface Note extends Remark {
   /**
    * A fillet was seen at this joint.
    *
-   * @param measures chance that there is none, by the measures
+   * @param measures chance that there is none, by the measures, if they count
    * @param reader the same by the second reader, if it was asked
    */
-  record FilletSeen(double measures, OptionalDouble reader) implements Note {}
+  record FilletSeen(OptionalDouble measures, OptionalDouble reader) implements Note {}
 
   /**
    * The joint is like joints that the second reader knows.

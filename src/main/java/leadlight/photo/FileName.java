@@ -1,5 +1,6 @@
 package leadlight.photo;
 
+import leadlight.model.Note;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -19,12 +20,12 @@ final class FileName {
 
   private FileName() {}
 
-  /** A sentence if the extension says something else. */
-  static Optional<String> mismatch(Path file, String format) {
+  /** What to say if the extension says something else. */
+  static Optional<Note> mismatch(Path file, String format) {
     String name = file.getFileName().toString();
     String extension = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     return EXTENSIONS.get(format).contains(extension)
         ? Optional.empty()
-        : Optional.of("The file is a " + format.toUpperCase(Locale.ROOT) + " by its content.");
+        : Optional.of(new Note.OtherFormat(format.toUpperCase(Locale.ROOT)));
   }
 }

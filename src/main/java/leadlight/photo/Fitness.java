@@ -1,8 +1,8 @@
 package leadlight.photo;
 
+import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.vision.BlurMeter;
@@ -17,13 +17,6 @@ public final class Fitness {
 
   /** JPEG leaves clipped areas a few levels off the ends. */
   private static final int BURNT_OUT_LEVEL = 250;
-
-  /** Soft focus and stretched pixels look the same, so both are named. */
-  private static final String SHARPEN =
-      "focus again, and set the camera to its real resolution without zoom";
-
-  /** Where edges are as sharp as pixels allow, more pixels for the row are what helps. */
-  private static final String CLOSER = "let the row fill the picture, and focus again";
 
   private static final int BLACK_LEVEL = 5;
   private static final double TAIL = 0.05;
@@ -51,15 +44,15 @@ public final class Fitness {
   }
 
   /**
-   * One sentence for each bound that is exceeded: what is wrong, and what to change.
+   * One note for each bound that is exceeded.
    *
    * @param pitchPx the pitch of the row in the picture, if one was found: blur is then judged by
    *     it, else by the pixel
    */
-  public List<String> advice(PictureFacts facts, OptionalDouble pitchPx) {
-    List<String> advice = new ArrayList<>();
+  public List<Note> advice(PictureFacts facts, OptionalDouble pitchPx) {
+    List<Note> advice = new ArrayList<>();
     if (facts.edgeBlurPx().isEmpty()) {
-      advice.add("The picture shows no clear edges: focus on the leads and light them.");
+      advice.add(new Note.NoEdges());
     } else if (pitchPx.isPresent()) {
       softForPitch(facts.edgeBlurPx().getAsDouble(), pitchPx.getAsDouble()).ifPresent(advice::add);
     } else {
@@ -69,54 +62,37 @@ public final class Fitness {
     return advice;
   }
 
-  private Optional<String> softForPitch(double blurPx, double pitchPx) {
-    double blurOfPitch = blurPx / pitchPx;
-    if (blurOfPitch <= limits.edgeBlurOfPitchFull().value()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        say(
-            "Edges are soft (sigma %.1f px, %.3f of the pitch), %s: %s.",
-            blurPx,
-            blurOfPitch,
-            blurOfPitch <= limits.edgeBlurOfPitchCoarse().value()
-                ? "which shows coarse faults only"
-                : "too soft to judge joints",
-            blurPx <= limits.edgeBlurPxMax().value() ? CLOSER : SHARPEN));
+  /** Soft focus and stretched pixels look the same; edges sharp by the pixel need more pixels. */
+  private Optional<Note> softForPitch(double blurPx, double pitchPx) {
+    double blurPitch = blurPx / pitchPx;
+    return blurPitch <= limits.edgeBlurOfPitchFull().value()
+        ? Optional.empty()
+        : Optional.of(
+            new Note.SoftForPitch(
+                blurPx,
+                blurPitch,
+                blurPitch <= limits.edgeBlurOfPitchCoarse().value(),
+                blurPx <= limits.edgeBlurPxMax().value()));
   }
 
-  private Optional<String> softForPixels(double blurPx) {
-    if (blurPx <= limits.edgeBlurPxMax().value()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        say(
-            "Edges are soft (sigma %.1f px); shrunk %.1f times, the picture would show as much: %s.",
-            blurPx, blurPx / limits.sharpEdgePx().value(), SHARPEN));
+  private Optional<Note> softForPixels(double blurPx) {
+    return blurPx <= limits.edgeBlurPxMax().value()
+        ? Optional.empty()
+        : Optional.of(new Note.SoftForPixels(blurPx, blurPx / limits.sharpEdgePx().value()));
   }
 
-  private void tones(PictureFacts facts, List<String> advice) {
+  private void tones(PictureFacts facts, List<Note> advice) {
     if (facts.burntOutShare() > limits.burntOutShareMax().value()) {
-      advice.add(
-          say(
-              "%.0f %% of the picture is burnt out: shorten the exposure or diffuse the lamp.",
-              100 * facts.burntOutShare()));
+      advice.add(new Note.BurntOut(facts.burntOutShare()));
     }
     if (facts.blackShare() > limits.blackShareMax().value()) {
-      advice.add(
-          say(
-              "%.0f %% of the picture is black: add light or lengthen the exposure.",
-              100 * facts.blackShare()));
+      advice.add(new Note.Black(facts.blackShare()));
     }
     if (facts.contrast() < limits.contrastMin().value()) {
-      advice.add("The picture has little contrast: clean the lens and light from the side.");
+      advice.add(new Note.LowContrast());
     }
     if (facts.noise() > limits.noiseMax().value()) {
-      advice.add("The picture is noisy: add light, or lower the camera's gain.");
+      advice.add(new Note.Noisy());
     }
-  }
-
-  private static String say(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
   }
 }

@@ -1,5 +1,6 @@
 package leadlight.photo;
 
+import leadlight.model.Note;
 import java.nio.ByteBuffer;
 import java.util.List;
 import leadlight.model.UserError;
@@ -12,10 +13,10 @@ import leadlight.model.UserError;
  * @param heightPx as stored
  * @param bitsPerChannel 8 or 16
  * @param exif orientation and capture time
- * @param notes sentences for the user
+ * @param notes what the user should know of it
  */
 record Header(
-    String format, int widthPx, int heightPx, int bitsPerChannel, Exif exif, List<String> notes) {
+    String format, int widthPx, int heightPx, int bitsPerChannel, Exif exif, List<Note> notes) {
 
   private static final int LONGEST_MAGIC = 512;
 

@@ -1,6 +1,7 @@
 package leadlight.photo;
 
 import java.util.List;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.vision.Frame;
 
@@ -9,10 +10,10 @@ import leadlight.vision.Frame;
  *
  * @param info the file; its size is the frame's
  * @param frame the picture, orientation applied, closed with this object
- * @param notes sentences for the user on what was done to read it: wrong extension, further pages,
- *     reading at half size; usually empty
+ * @param notes what was done to read it: wrong extension, further pages, reading at half size;
+ *     usually empty
  */
-public record Photo(PhotoInfo info, Frame frame, List<String> notes) implements AutoCloseable {
+public record Photo(PhotoInfo info, Frame frame, List<Note> notes) implements AutoCloseable {
 
   /** Copies the notes. */
   public Photo {

@@ -1,5 +1,6 @@
 package leadlight.photo;
 
+import leadlight.model.Note;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -61,7 +62,7 @@ public final class PhotoReader {
   }
 
   private Photo read(Source source, Header header) {
-    List<String> notes = new ArrayList<>(header.notes());
+    List<Note> notes = new ArrayList<>(header.notes());
     FileName.mismatch(source.file(), header.format()).ifPresent(notes::add);
     MessageDigest hash = sha256();
     Decoded decoded = decode(source, header, hash);
@@ -72,8 +73,7 @@ public final class PhotoReader {
       throw e;
     }
     if (decoded.significantBits() != header.bitsPerChannel()) {
-      notes.add(
-          "Its values use " + decoded.significantBits() + " of 16 bits; they were stretched.");
+      notes.add(new Note.FewBits(decoded.significantBits()));
     }
     Frame frame = upright(header, decoded.frame(), notes);
     return new Photo(info(source, header, frame, hash), frame, notes);
@@ -114,10 +114,10 @@ public final class PhotoReader {
     }
   }
 
-  private Frame upright(Header header, Frame stored, List<String> notes) {
+  private Frame upright(Header header, Frame stored, List<Note> notes) {
     Frame frame = stored;
     if (check.half(header)) {
-      notes.add("The picture is very large and was read at half size; positions count in that.");
+      notes.add(new Note.HalfSize());
       if (!halvedOnTheWay(header)) {
         frame = replaced(frame, frame.shrunk(0.5));
       }

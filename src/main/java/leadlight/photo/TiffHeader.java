@@ -1,5 +1,6 @@
 package leadlight.photo;
 
+import leadlight.model.Note;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
@@ -62,10 +63,7 @@ final class TiffHeader {
     refuseMissing(STRIP_OFFSETS, STRIP_COUNTS);
     refuseMissing(TILE_OFFSETS, TILE_COUNTS);
     long pages = directories.stream().filter(TiffHeader::isPage).count();
-    List<String> notes =
-        pages > 1
-            ? List.of("The file holds " + pages + " pictures; only the first is looked at.")
-            : List.of();
+    List<Note> notes = pages > 1 ? List.of(new Note.FirstPageOnly((int) pages)) : List.of();
     return new Header(
         "tiff",
         number(first, WIDTH, 0),

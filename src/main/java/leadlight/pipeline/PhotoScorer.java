@@ -1,5 +1,6 @@
 package leadlight.pipeline;
 
+import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -75,8 +76,11 @@ public final class PhotoScorer {
   }
 
   private ScoredPhoto score(Photo photo, ReadRow row, CompletableFuture<PictureFacts> facts) {
-    List<GradedJoint> joints =
-        row.view().isPresent() ? grader.grade(settings.row(), row.joints()) : List.of();
+    Grader.GradedRow graded =
+        row.view().isPresent()
+            ? grader.grade(settings.row(), row.joints(), row.unfamiliar())
+            : new Grader.GradedRow(List.of(), List.of());
+    List<GradedJoint> joints = graded.joints();
     return new ScoredPhoto(
         photo.info(),
         settings,
@@ -84,23 +88,31 @@ public final class PhotoScorer {
         row.view(),
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
+        graded.notes(),
         fitness(photo, row.outcome(), facts.join()),
         advice.notVisible(settings.row()),
         advice.cautions(settings.row(), joints));
   }
 
   /** A row with its joints as measured and read; without joints if none was found. */
-  private record ReadRow(RowOutcome outcome, Optional<RowView> view, List<Joint> joints) {}
+  private record ReadRow(
+      RowOutcome outcome, Optional<RowView> view, List<Joint> joints, double unfamiliar) {
+
+    /** A row as measured, with other joints or the same. */
+    static ReadRow of(RowOutcome outcome, JointMeter.MeasuredRow row, List<Joint> joints) {
+      return new ReadRow(outcome, Optional.of(row.view()), joints, row.unfamiliar());
+    }
+  }
 
   /** The second reader is asked unless the measures alone are wanted. */
   private ReadRow read(Photo photo, RowOutcome outcome) {
     if (!(outcome instanceof RowOutcome.Found found)) {
-      return new ReadRow(outcome, Optional.empty(), List.of());
+      return new ReadRow(outcome, Optional.empty(), List.of(), 1);
     }
     JointMeter.CutRow cut = meter.cut(photo.frame(), settings.row(), found);
     if (settings.opinions() == Opinions.MEASURES) {
       JointMeter.MeasuredRow row = cut.measured();
-      return new ReadRow(found, Optional.of(row.view()), row.joints());
+      return ReadRow.of(found, row, row.joints());
     }
     AtomicReference<JointMeter.MeasuredRow> measured = new AtomicReference<>();
     AtomicReference<List<Reading>> readings = new AtomicReference<>();
@@ -113,7 +125,7 @@ public final class PhotoScorer {
     for (int i = 0; i < readings.get().size(); i++) {
       joints.add(measured.get().joints().get(i).readAs(readings.get().get(i)));
     }
-    return new ReadRow(found, Optional.of(measured.get().view()), joints);
+    return ReadRow.of(found, measured.get(), joints);
   }
 
   /** The row that seems meant, or another that shows joints where that one does not. */
@@ -140,12 +152,12 @@ public final class PhotoScorer {
     return other.equals(row.outcome()) ? row : read(photo, other);
   }
 
-  private List<String> fitness(Photo photo, RowOutcome row, PictureFacts facts) {
+  private List<Note> fitness(Photo photo, RowOutcome row, PictureFacts facts) {
     OptionalDouble pitchPx =
         row instanceof RowOutcome.Found found
             ? OptionalDouble.of(found.pitchPx())
             : OptionalDouble.empty();
-    List<String> whatToChange = fitness.advice(facts, pitchPx);
+    List<Note> whatToChange = fitness.advice(facts, pitchPx);
     return Stream.concat(photo.notes().stream(), whatToChange.stream()).toList();
   }
 

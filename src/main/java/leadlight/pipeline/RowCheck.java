@@ -1,5 +1,6 @@
 package leadlight.pipeline;
 
+import leadlight.model.Note;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,10 +16,6 @@ import leadlight.row.RowSearch;
  * side of the body are looked at, and the one that shows joints is taken, if there is just one.
  */
 final class RowCheck {
-
-  private static final String NO_JOINTS =
-      "what was found does not look like the joints of a row; point at the row, or take the photo"
-          + " so that the row and the body's edge are sharp and evenly lit";
 
   private final RowEye eye;
   private final Surroundings surroundings;
@@ -65,7 +62,7 @@ final class RowCheck {
   private static RowOutcome none(RowOutcome doubted) {
     return doubted instanceof RowOutcome.NotFound
         ? doubted
-        : new RowOutcome.NotFound(NO_JOINTS, doubted.considered());
+        : new RowOutcome.NotFound(new Note.NoJoints(), doubted.considered());
   }
 
   /**

@@ -1,51 +1,43 @@
 package leadlight.reader;
 
+import java.util.Map;
+import java.util.List;
+import leadlight.model.Question;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
 
 /**
  * What belongs to a trained network: {@code models/reader/reader.json}.
  *
  * @param source what it was trained on
  * @param sha256 of {@code reader.onnx}, lower-case hexadecimal
- * @param scales from each score to a chance
+ * @param scores names of the network's scores in their order: questions and "unlike"
+ * @param scales from the score of each question to a chance
  * @param unlikeFrom strangeness from which a joint is unlike all that it learned from
  */
 record ReaderFile(
     @JsonProperty(required = true) String source,
     @JsonProperty(required = true) String sha256,
-    @JsonProperty(required = true) Scales scales,
+    @JsonProperty(required = true) List<String> scores,
+    @JsonProperty(required = true) Map<String, Scale> scales,
     @JsonProperty(required = true) double unlikeFrom) {
+
+  /** The score of how unlike known joints a joint is. */
+  private static final String UNLIKE = "unlike";
+
+  /** Every question needs a score and a scale. */
+  ReaderFile {
+    scores = List.copyOf(scores);
+    for (Question question : Question.values()) {
+      if (!scores.contains(question.id()) || !scales.containsKey(question.id())) {
+        throw new IllegalArgumentException("no score or no scale for " + question.id());
+      }
+    }
+  }
 
   static ReaderFile builtIn() {
     return DataFile.builtIn("reader/reader.json").read(ReaderFile.class);
-  }
-
-  /** One scale a question, in the order of the network's scores; the seventh is strangeness. */
-  record Scales(
-      @JsonProperty(required = true) Scale missing,
-      @JsonProperty(required = true) Scale unwetted,
-      @JsonProperty(required = true) Scale open,
-      @JsonProperty(required = true) Scale excess,
-      @JsonProperty(required = true) Scale bridgeBefore,
-      @JsonProperty(required = true) Scale bridgeAfter,
-      @JsonProperty(required = true) Scale ball,
-      @JsonProperty(required = true) Scale overQuarter,
-      @JsonProperty(required = true) Scale overHalf) {
-
-    FaultChances chances(float[] score) {
-      return new FaultChances(
-          missing.chance(score[0]),
-          unwetted.chance(score[1]),
-          open.chance(score[2]),
-          excess.chance(score[3]),
-          bridgeBefore.chance(score[4]),
-          bridgeAfter.chance(score[5]),
-          ball.chance(score[7]),
-          overQuarter.chance(score[8]),
-          overHalf.chance(score[9]));
-    }
   }
 
   /**
@@ -58,6 +50,21 @@ record ReaderFile(
     double chance(double score) {
       return logistic(slope * score + shift);
     }
+  }
+
+  /** Place of a question's score. */
+  int place(Question question) {
+    return scores.indexOf(question.id());
+  }
+
+  /** The chances that a joint's scores come to. */
+  Chances chances(float[] score) {
+    return Chances.of(question -> scales.get(question.id()).chance(score[place(question)]));
+  }
+
+  /** How unlike known joints its scores say that a joint is, 0 to 1. */
+  double strangeness(float[] score) {
+    return logistic(score[scores.indexOf(UNLIKE)]);
   }
 
   static double logistic(double logOdds) {

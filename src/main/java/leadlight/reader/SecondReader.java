@@ -1,11 +1,12 @@
 package leadlight.reader;
 
+import leadlight.model.Question;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import leadlight.data.DataFile;
 import leadlight.data.Hash;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowPictures;
@@ -22,9 +23,6 @@ public final class SecondReader {
   private static final int GREY = 128;
 
   private static final float RANGE = 64;
-
-  /** Place of the strangeness among the scores. */
-  private static final int STRANGE = 6;
 
   private final ReaderFile file;
   private final Network network;
@@ -62,7 +60,7 @@ public final class SecondReader {
     float[] shown = shown(row);
     float[][] scores = run(shown, row);
     int each = shown.length / scores.length;
-    List<FaultChances> chances = gapsAsOne(scores);
+    List<Chances> chances = gapsAsOne(scores);
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < scores.length; i++) {
       float[] own = Arrays.copyOfRange(shown, i * each, (i + 1) * each);
@@ -76,25 +74,16 @@ public final class SecondReader {
    * both: a bridge missed is worse than one looked at in vain (on 560 scenes not learned from it
    * leaves 8 of 274 bridges below a chance of 0.15 instead of 12).
    */
-  private List<FaultChances> gapsAsOne(float[][] scores) {
-    List<FaultChances> own =
-        Arrays.stream(scores).map(score -> file.scales().chances(score)).toList();
-    List<FaultChances> joined = new ArrayList<>();
+  private List<Chances> gapsAsOne(float[][] scores) {
+    List<Chances> own = Arrays.stream(scores).map(file::chances).toList();
+    List<Chances> joined = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
-      FaultChances it = own.get(i);
-      double before = i == 0 ? 0 : own.get(i - 1).bridgeAfter();
-      double after = i == own.size() - 1 ? 0 : own.get(i + 1).bridgeBefore();
+      Chances it = own.get(i);
+      double before = i == 0 ? 0 : own.get(i - 1).of(Question.BRIDGE_AFTER);
+      double after = i == own.size() - 1 ? 0 : own.get(i + 1).of(Question.BRIDGE_BEFORE);
       joined.add(
-          new FaultChances(
-              it.missing(),
-              it.unwetted(),
-              it.open(),
-              it.excess(),
-              Math.max(before, it.bridgeBefore()),
-              Math.max(after, it.bridgeAfter()),
-              it.ball(),
-              it.overQuarter(),
-              it.overHalf()));
+          it.with(Question.BRIDGE_BEFORE, Math.max(before, it.of(Question.BRIDGE_BEFORE)))
+              .with(Question.BRIDGE_AFTER, Math.max(after, it.of(Question.BRIDGE_AFTER))));
     }
     return joined;
   }
@@ -112,8 +101,7 @@ public final class SecondReader {
     return Arrays.stream(run(shown(row), row))
         .map(
             score ->
-                new Glance(
-                    ReaderFile.logistic(score[STRANGE]), file.scales().chances(score).missing()))
+                new Glance(file.strangeness(score), file.chances(score).of(Question.MISSING)))
         .toList();
   }
 
@@ -140,8 +128,8 @@ public final class SecondReader {
     return at;
   }
 
-  private Reading reading(float[] score, FaultChances chances, float[] shown, RowPictures row) {
-    double strangeness = ReaderFile.logistic(score[STRANGE]);
+  private Reading reading(float[] score, Chances chances, float[] shown, RowPictures row) {
+    double strangeness = file.strangeness(score);
     return new Reading(
         chances,
         strangeness,
@@ -152,8 +140,8 @@ public final class SecondReader {
                     new Covering(row)
                         .strongest(
                             shown,
-                            score[call.place()],
-                            pictures -> column(run(pictures, row), call.place()))
+                            score[file.place(call)],
+                            pictures -> column(run(pictures, row), file.place(call)))
                         .map(part -> inPitches(part, row))));
   }
 

@@ -1,5 +1,6 @@
 package leadlight.row;
 
+import leadlight.model.Note;
 import java.util.Optional;
 
 /** Whether a fitted row is good enough to be reported; if not, what is wrong and what to change. */
@@ -14,46 +15,35 @@ final class Acceptance {
   }
 
   /** Why the row is not reported; empty if it is. */
-  Optional<String> refusal(RowFit fit, Lattice lattice) {
-    Optional<String> size = refusalOfPlace(fit, lattice).or(() -> refusalOfNumber(fit));
+  Optional<Note> refusal(RowFit fit, Lattice lattice) {
+    Optional<Note> size = refusalOfPlace(fit, lattice).or(() -> refusalOfNumber(fit));
     if (size.isEmpty() && !looksLikeLeads(fit)) {
-      return Optional.of(
-          ("nothing looks enough like a row of %d leads; check the number of leads, and that the"
-                  + " whole row is sharp and in the picture")
-              .formatted(leads));
+      return Optional.of(new Note.NotLikeLeads(leads));
     }
     return size;
   }
 
   /** Why the row lies where it cannot be scored, if so. */
-  Optional<String> refusalOfPlace(RowFit fit, Lattice lattice) {
+  Optional<Note> refusalOfPlace(RowFit fit, Lattice lattice) {
     if (fit.ends().cropped()) {
-      return Optional.of(
-          "the row of %d leads runs out of the picture; take the photo with the whole row in it"
-              .formatted(leads));
+      return Optional.of(new Note.RowCropped(leads));
     }
     if (Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0) < tuning.leastPitchPx()) {
-      return Optional.of(
-          "the leads are less than 10 pixels apart; go closer or use a higher resolution");
+      return Optional.of(new Note.TooSmall(tuning.leastPitchPx()));
     }
     return Optional.empty();
   }
 
   /** Why the row does not seem to be of the stated number of leads, if so. */
-  Optional<String> refusalOfNumber(RowFit fit) {
+  Optional<Note> refusalOfNumber(RowFit fit) {
     EndChoice ends = fit.ends();
     if (ends.inside() >= tuning.leastInside()
         && ends.outside() > tuning.mostOutside()
         && !ends.runsOut()) {
-      return Optional.of(
-          "a row shows, but it goes on beyond %d leads; check the number of leads"
-              .formatted(leads));
+      return Optional.of(new Note.MoreLeads(leads));
     }
     if (ends.lastLead() < tuning.leastLastLead()) {
-      return Optional.of(
-          ("a row shows, but of fewer than %d leads; check the number of leads, and that no end of"
-                  + " the row is covered or cut off")
-              .formatted(leads));
+      return Optional.of(new Note.FewerLeads(leads));
     }
     return Optional.empty();
   }

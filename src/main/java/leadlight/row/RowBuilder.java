@@ -1,5 +1,6 @@
 package leadlight.row;
 
+import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.BodySide;
@@ -35,18 +36,12 @@ final class RowBuilder {
   RowOutcome build(Pyramid photo, RowFit fit, List<RowCandidate> considered) {
     double upper = BodyCueMeter.of(fit, lattice).upper(tuning.bodyCues());
     if (Math.max(upper, 1 - upper) < tuning.acceptance().leastBodySide()) {
-      return new RowOutcome.NotFound(
-          "a row shows, but not on which side of it the connector's body lies; take the photo with"
-              + " the body's edge in it",
-          considered);
+      return new RowOutcome.NotFound(new Note.BodySideUnknown(), considered);
     }
     double pitchPx = pitchPx(fit);
     Located located = located(photo, fit, upper >= 0.5, pitchPx, ANYWHERE);
     if (located.refiner.axisSpread() > tuning.acceptance().mostAxisSpread()) {
-      return new RowOutcome.NotFound(
-          "a row shows, but not exactly where the middles of its leads lie; light it evenly"
-              + " from all around, and see that it is sharp",
-          considered);
+      return new RowOutcome.NotFound(new Note.MiddlesUnknown(), considered);
     }
     double confidence = Math.max(upper, 1 - upper) * Math.max(0, Math.min(1, fit.score()));
     return found(located, pitchPx, confidence, considered);

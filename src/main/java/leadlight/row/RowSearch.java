@@ -1,5 +1,6 @@
 package leadlight.row;
 
+import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,13 +50,9 @@ public final class RowSearch implements AutoCloseable {
     search();
     List<RowCandidate> considered = considered();
     if (fits.isEmpty()) {
-      return new RowOutcome.NotFound(
-          ("no row of %d leads shows; check the number of leads, or take the photo so that the row"
-                  + " fills most of the width")
-              .formatted(spec.leads()),
-          considered);
+      return new RowOutcome.NotFound(new Note.NoRow(spec.leads()), considered);
     }
-    Optional<String> refusal = acceptance.refusal(fits.get(0), lattice);
+    Optional<Note> refusal = acceptance.refusal(fits.get(0), lattice);
     if (refusal.isPresent()) {
       return new RowOutcome.NotFound(refusal.get(), considered);
     }
@@ -121,11 +118,7 @@ public final class RowSearch implements AutoCloseable {
               && length(best) / length(other) < tuning.acceptance().larger()
               && best.score() - other.score() < tuning.acceptance().alike();
       if (alike) {
-        return new RowOutcome.NotFound(
-            ("two rows of %d leads show; point at the one to score, or take the photo so that only"
-                    + " it shows")
-                .formatted(spec.leads()),
-            considered);
+        return new RowOutcome.NotFound(new Note.TwoRows(spec.leads()), considered);
       }
     }
     return new RowBuilder(tuning, spec, lattice).build(photo, best, considered);
@@ -216,6 +209,6 @@ public final class RowSearch implements AutoCloseable {
         last,
         first.distanceTo(last) / lattice.span(),
         fit.score(),
-        acceptance.refusal(fit, lattice).map(r -> likeness + "; " + r).orElse(likeness));
+        acceptance.refusal(fit, lattice).map(r -> likeness + "; " + r.code()).orElse(likeness));
   }
 }

@@ -25,8 +25,8 @@ import leadlight.model.Question;
 import leadlight.model.Remark;
 
 /**
- * Remarks and chances in files. A remark is {@code {"code": ..., "args": {...}}} and is read back as
- * the record of that code among those that its type permits; chances go by the questions' ids.
+ * Remarks and chances in files. A remark is {@code {"code": ..., "args": {...}}} and is read back
+ * as the record of that code among those that its type permits; chances go by the questions' ids.
  */
 final class Remarks {
 

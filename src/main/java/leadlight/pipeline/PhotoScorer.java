@@ -1,6 +1,5 @@
 package leadlight.pipeline;
 
-import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
+import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;

@@ -50,8 +50,7 @@ final class Header implements Block {
         SENTENCES.of(scored.fitness()).stream().map(sentence -> "Photo: " + sentence).toList());
     limits.add(
         TextStyle.BODY,
-        "Not visible from above: "
-            + String.join(" \u2022 ", SENTENCES.of(scored.notVisible())));
+        "Not visible from above: " + String.join(" \u2022 ", SENTENCES.of(scored.notVisible())));
   }
 
   @Override

@@ -57,7 +57,9 @@ final class PhotoPanel implements Block {
     int locatorPx = locator.map(Locator::widthPx).orElse(-GAP_PX);
     this.notes = new TextBlock(beside ? side : widthPx - locatorPx - GAP_PX);
     if (!scored.cautions().isEmpty()) {
-      notes.add(TextStyle.BODY_BOLD, "Cautions").addAll(TextStyle.BODY, Sentences.english().of(scored.cautions()));
+      notes
+          .add(TextStyle.BODY_BOLD, "Cautions")
+          .addAll(TextStyle.BODY, Sentences.english().of(scored.cautions()));
     }
     notes
         .add(TextStyle.BODY_BOLD, "About the limits")

@@ -134,8 +134,8 @@ public final class Sentences {
   }
 
   /**
-   * The findings that are spoken of: states that exclude each other are one, named by the likeliest,
-   * which comes first.
+   * The findings that are spoken of: states that exclude each other are one, named by the
+   * likeliest, which comes first.
    */
   public static List<Finding> spoken(List<Finding> findings) {
     List<Finding> spoken = new ArrayList<>();

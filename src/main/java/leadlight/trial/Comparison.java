@@ -24,7 +24,8 @@ public final class Comparison {
    */
   public static PhotoOutcome of(PhotoTruth truth, ScoredPhoto scored) {
     if (scored.row() instanceof RowOutcome.NotFound none) {
-      return new PhotoOutcome(truth, RowResult.NOT_FOUND, Double.NaN, none.reason(), List.of());
+      return new PhotoOutcome(
+          truth, RowResult.NOT_FOUND, Double.NaN, Opinion.code(none.reason()), List.of());
     }
     List<JointOutcome> joints = new ArrayList<>();
     for (int i = 0; i < truth.leads(); i++) {

@@ -101,7 +101,7 @@ public final class JointsCsv {
     line.add(joint.opinion().verdict().id());
     line.add(
         String.join(" ", joint.opinion().findings().stream().map(f -> f.kind().id()).toList()));
-    line.add(joint.opinion().unjudgedBecause().orElse(""));
+    line.add(Opinion.doubts(joint.opinion()));
     line.add(text(joint.lateralPx()));
     line.add(text(lead.uAcrossPx()));
     line.add(text(joint.axialPx()));

@@ -24,7 +24,7 @@ public final class NoteComparison {
   public static NoteOutcome of(RowNote note, ScoredPhoto scored) {
     if (scored.row() instanceof RowOutcome.NotFound none) {
       return new NoteOutcome(
-          note, RowResult.NOT_FOUND, Double.NaN, false, none.reason(), List.of());
+          note, RowResult.NOT_FOUND, Double.NaN, false, Opinion.code(none.reason()), List.of());
     }
     List<GradedJoint> joints = new ArrayList<>(scored.joints());
     if (scored.settings().row().pin1Reversed()) {

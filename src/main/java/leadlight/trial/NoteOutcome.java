@@ -11,7 +11,7 @@ import leadlight.model.Verdict;
  * @param row what the row was worth
  * @param medianOfPitch median distance across the leads over the pitch; NaN if no row was found
  * @param overlaps whether most leads overlap the noted ones lengthwise
- * @param reason why no row was found; empty if one was
+ * @param reason why no row was found, by code; empty if one was
  * @param joints what was said of each joint, in the order of the note; empty if no row was found
  */
 public record NoteOutcome(

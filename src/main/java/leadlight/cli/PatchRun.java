@@ -102,7 +102,10 @@ final class PatchRun {
         joints.add(outcome.as(RowResult.WRONG), chances);
       }
     } else {
-      joints.add(NoteComparison.of(trial.note().orElseThrow(), scored), chances);
+      joints.add(
+          NoteComparison.of(
+              trial.note().orElseThrow(), scored, joint -> joint.byMeasures().orElseThrow()),
+          chances);
     }
   }
 

@@ -13,7 +13,10 @@ import leadlight.model.Verdict;
 /** Sets what Leadlight said of a photo beside the truth, by the rules in docs/accuracy.md. */
 public final class Comparison {
 
-  /** A row is right if its toes lie, in the median, closer than this to the true ones. */
+  /**
+   * A row is right if its toes lie, in the median, closer than this to the true ones; of a lead
+   * that is missing, its land's end.
+   */
   static final double RIGHT_BELOW_OF_PITCH = 0.35;
 
   private Comparison() {}
@@ -32,18 +35,17 @@ public final class Comparison {
       joints.add(joint(truth, truth.joints().get(i), scored.joints().get(i)));
     }
     double median =
-        Quantiles.median(
-                joints.stream()
-                    .filter(joint -> joint.lateralPx().isPresent())
-                    .mapToDouble(Comparison::distancePx)
-                    .toArray())
+        Quantiles.median(joints.stream().mapToDouble(Comparison::distancePx).toArray())
             / truth.pitchPx();
     RowResult row = median < RIGHT_BELOW_OF_PITCH ? RowResult.RIGHT : RowResult.WRONG;
     return new PhotoOutcome(truth, row, median, "", joints);
   }
 
   private static double distancePx(JointOutcome joint) {
-    return Math.hypot(joint.lateralPx().getAsDouble(), joint.axialPx().getAsDouble());
+    if (joint.lateralPx().isPresent()) {
+      return Math.hypot(joint.lateralPx().getAsDouble(), joint.axialPx().getAsDouble());
+    }
+    return joint.opinion().joint().lead().landToePx().distanceTo(joint.truth().landToePx());
   }
 
   private static JointOutcome joint(PhotoTruth photo, JointTruth truth, GradedJoint opinion) {

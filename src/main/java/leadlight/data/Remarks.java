@@ -66,7 +66,7 @@ final class Remarks {
 
     @Override
     public T deserialize(JsonParser parser, DeserializationContext context) throws IOException {
-      JsonNode tree = parser.readValueAsTree();
+      JsonNode tree = context.readTree(parser);
       String code = tree.path("code").asText();
       for (Class<?> kind : type.getPermittedSubclasses()) {
         if (Remark.codeOf(kind.asSubclass(Remark.class)).equals(code)) {
@@ -136,7 +136,7 @@ final class Remarks {
     @Override
     public Chances deserialize(JsonParser parser, DeserializationContext context)
         throws IOException {
-      JsonNode tree = parser.readValueAsTree();
+      JsonNode tree = context.readTree(parser);
       Map<Question, Double> answers = new EnumMap<>(Question.class);
       for (Question question : Question.values()) {
         if (tree.path(question.id()).isNumber()) {

@@ -175,13 +175,16 @@ public final class Sentences {
     if (args.get("neighbour_pin") instanceof Integer pin && pin > 0) {
       key = longer(key, "pair");
     }
-    for (Map.Entry<String, Object> arg : args.entrySet()) {
-      if (arg.getValue() instanceof Boolean so) {
-        key = longer(key, (so ? "" : "not-") + arg.getKey());
-      }
-    }
+    key = longer(key, truths(args));
     boolean known = args.size() == remark.getClass().getRecordComponents().length;
     return known ? key : longer(key, "alone");
+  }
+
+  private static String truths(Map<String, Object> args) {
+    return args.entrySet().stream()
+        .filter(arg -> arg.getValue() instanceof Boolean)
+        .map(arg -> (arg.getValue().equals(true) ? "" : "not-") + arg.getKey())
+        .collect(Collectors.joining("."));
   }
 
   private String longer(String key, String more) {

@@ -76,7 +76,8 @@ record Entry(
   }
 
   private static String what(Finding finding) {
-    return finding.share().isPresent() ? Words.label(finding) : Words.kind(finding.kind());
+    String kind = Words.kind(finding.kind());
+    return finding.share().isPresent() ? "no fillet, rather " + kind : kind;
   }
 
   private static List<Entry> unjudged(List<GradedJoint> joints) {

@@ -41,11 +41,8 @@ final class Words {
     return finding.kind().id() + (finding.pins().size() > 1 ? " " + pins(finding.pins()) : "");
   }
 
-  /** "side overhang", "bridge 5-6", "no fillet, rather open": for a place at the joint itself. */
+  /** "side overhang", "bridge 5-6": for a place at the joint itself. */
   static String label(Finding finding) {
-    if (finding.share().isPresent()) {
-      return "no fillet, rather " + kind(finding.kind());
-    }
     return kind(finding.kind()) + (finding.pins().size() > 1 ? " " + pins(finding.pins()) : "");
   }
 

@@ -71,6 +71,6 @@ public final class EveryRemark {
     if (type == double.class) {
       return List.of(0.3125);
     }
-    return List.of(component.getName().equals("id") ? "hidden" : "words");
+    return List.of(component.getName().equals("id") ? "hidden" : "PNG");
   }
 }

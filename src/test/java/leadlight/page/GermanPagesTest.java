@@ -374,7 +374,7 @@ class GermanPagesTest {
       record.add(run, scoring(other, photo, without(new Note.NoRow(19)), method, results));
       byte[] html = DayPage.html(DayGatherer.of(record, run, folder), "test", Messages.of("de"));
       check("day", html);
-      assertThat(readable(html)).contains("nach der Nacharbeit 2", "Kehlen sind bei");
+      assertThat(readable(html)).contains("nach der Nacharbeit 2", "möglicherweise Lotbrücke: ");
     }
   }
 

@@ -63,7 +63,7 @@ public final class NoteTable {
     line(text, "  in rows not found      %s%n", TrialTable.rate(graded.notFound()));
     line(
         text,
-        "  bad more suspect than good: %s of all pairs, %s of those of one row%n",
+        "  AUC of suspicion        %s of all pairs of bad and good, %s of those of one row%n",
         TrialTable.percent(graded.auc()),
         TrialTable.percent(graded.aucWithinRows()));
   }

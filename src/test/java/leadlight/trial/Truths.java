@@ -119,6 +119,20 @@ final class Truths {
         List.of());
   }
 
+  /** A joint with its lead and its land moved along the row. */
+  static GradedJoint moved(JointTruth truth, Verdict verdict, double dx) {
+    PointPx land = new PointPx(truth.landToePx().x() + dx, truth.landToePx().y());
+    PointPx heel = new PointPx(truth.landHeelPx().x() + dx, truth.landHeelPx().y());
+    Lead lead = new Lead(truth.pin(), land, heel, land, heel, 1, 1, 1);
+    return new GradedJoint(
+        new Joint(lead, Map.of(), List.of(), Optional.empty()),
+        verdict,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
   static ScoredPhoto scored(PhotoTruth truth, List<GradedJoint> joints) {
     return scored(truth, TruthRow.of(truth), joints);
   }

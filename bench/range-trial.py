@@ -20,7 +20,6 @@ import csv
 import json
 import math
 import pathlib
-import re
 import sys
 
 import cv2
@@ -334,10 +333,10 @@ def by_finding(joints):
 
 
 def by_reason(joints):
-    """Why joints are not judged: the words before the first figure or bracket."""
+    """Why joints are not judged: the first doubt, by code."""
     group = [j for j in joints if inside(j) and j["result"] == "unjudged"]
     reasons = collections.Counter(
-        re.split(r"[:(;]| [0-9]", j["unjudged_because"])[0].strip() for j in group)
+        j["unjudged_because"].split(",")[0] for j in group)
     lines = ["| not judged because | joints |", "|---|---|"]
     lines += [f"| {reason} | {count} |" for reason, count in reasons.most_common()]
     return "\n".join(lines) + "\n"

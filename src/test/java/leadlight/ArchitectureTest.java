@@ -51,10 +51,10 @@ class ArchitectureTest {
           Map.entry(
               "pipeline",
               Set.of("model", "data", "vision", "photo", "row", "joint", "reader", "grade")),
-          Map.entry("record", Set.of("model", "data")),
+          Map.entry("record", Set.of("model", "data", "text")),
           Map.entry("trial", Set.of("model", "vision")),
           Map.entry("quality", Set.of("model", "data", "trial")),
-          Map.entry("summary", Set.of("model", "data", "record")),
+          Map.entry("summary", Set.of("model", "data", "record", "text")),
           Map.entry(
               "drill",
               Set.of(

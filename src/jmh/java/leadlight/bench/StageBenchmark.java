@@ -16,6 +16,7 @@ import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.page.PageContext;
 import leadlight.page.PhotoPage;
+import leadlight.page.StatedLimits;
 import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
@@ -72,8 +73,7 @@ public class StageBenchmark {
           new PhotoPage(
                   new PageContext(
                       "bench",
-                      "",
-                      List.of(),
+                      new StatedLimits("", true, "", List.of()),
                       Messages.of("en"),
                       LengthUnit.MM,
                       Optional.empty()))

@@ -64,7 +64,7 @@ final class BatchCommand implements Callable<Integer> {
         JobRecord record = JobRecord.open(options.record());
         BatchRun run = BatchRun.open(what, options.out(), record, setup)) {
       signal.asks(run::stop);
-      return new BatchShow(streams, record, run).run(photos).code();
+      return new BatchShow(streams, record, run, options.words()).run(photos).code();
     }
   }
 }

@@ -9,6 +9,7 @@ import leadlight.batch.JobPhoto;
 import leadlight.batch.Outcome;
 import leadlight.record.JobRecord;
 import leadlight.record.RunPhoto;
+import leadlight.text.Messages;
 
 /** Lets a batch run and says on the terminal what becomes of it. */
 final class BatchShow {
@@ -16,14 +17,16 @@ final class BatchShow {
   private final Streams streams;
   private final JobRecord record;
   private final BatchRun run;
+  private final Messages words;
   private final Map<RunPhoto.Outcome, Integer> counts = new EnumMap<>(RunPhoto.Outcome.class);
   private ExitStatus worst = ExitStatus.GOOD;
   private int done;
 
-  BatchShow(Streams streams, JobRecord record, BatchRun run) {
+  BatchShow(Streams streams, JobRecord record, BatchRun run, Messages words) {
     this.streams = streams;
     this.record = record;
     this.run = run;
+    this.words = words;
   }
 
   ExitStatus run(List<JobPhoto> photos) {
@@ -41,7 +44,7 @@ final class BatchShow {
       streams.err().println("leadlight: " + stopped(photos.size()));
       return worst;
     }
-    Path page = new RunReport(record, run.folder()).write(run.id());
+    Path page = new RunReport(record, run.folder(), words).write(run.id());
     run.end();
     streams.out().println(line(photos.size()));
     streams.out().println("wrote " + page);

@@ -8,6 +8,7 @@ import leadlight.connector.RowRequest;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.page.PageContext;
+import leadlight.page.StatedLimits;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import picocli.CommandLine.Option;
@@ -33,7 +34,20 @@ final class PageOptions {
   PageContext context(AcceptanceSet limits, RowRequest row) {
     Optional<Connector> connector = row.connector().map(ConnectorLibrary.builtIn()::find);
     return new PageContext(
-        Version.number(), limits.name(), limits.notes(), Messages.of(language), unit(), connector);
+        Version.number(), stated(limits), Messages.of(language), unit(), connector);
+  }
+
+  /** The words of pages. */
+  Messages words() {
+    return Messages.of(language);
+  }
+
+  /** A user's own file may bear the id of a built-in set: its content tells. */
+  private static StatedLimits stated(AcceptanceSet limits) {
+    boolean builtIn =
+        AcceptanceSet.builtInIds().contains(limits.id())
+            && AcceptanceSet.load(limits.id()).sha256().equals(limits.sha256());
+    return new StatedLimits(limits.id(), builtIn, limits.name(), limits.notes());
   }
 
   private LengthUnit unit() {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import leadlight.grade.AcceptanceSet;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
 import leadlight.model.Opinions;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
@@ -102,21 +102,16 @@ final class PatchRun {
         joints.add(outcome.as(RowResult.WRONG), chances);
       }
     } else {
-      joints.add(NoteComparison.of(trial.note().orElseThrow(), scored), chances);
+      joints.add(
+          NoteComparison.of(
+              trial.note().orElseThrow(), scored, joint -> joint.byMeasures().orElseThrow()),
+          chances);
     }
   }
 
-  private static Map<String, Double> columns(FaultChances chances) {
+  private static Map<String, Double> columns(Chances chances) {
     Map<String, Double> columns = new LinkedHashMap<>();
-    columns.put("m_missing", chances.missing());
-    columns.put("m_unwetted", chances.unwetted());
-    columns.put("m_open", chances.open());
-    columns.put("m_excess", chances.excess());
-    columns.put("m_bridge_before", chances.bridgeBefore());
-    columns.put("m_bridge_after", chances.bridgeAfter());
-    columns.put("m_ball", chances.ball());
-    columns.put("m_over_quarter", chances.overQuarter());
-    columns.put("m_over_half", chances.overHalf());
+    chances.answers().forEach((question, chance) -> columns.put("m_" + question.id(), chance));
     return columns;
   }
 }

@@ -22,6 +22,7 @@ import leadlight.record.JobRecord;
 import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
+import leadlight.text.Sentences;
 
 /** Writes scorings with their joints, one at a time. */
 final class RecordExport {
@@ -51,6 +52,8 @@ final class RecordExport {
           "overruled_by",
           "reason",
           "bench");
+
+  private static final Sentences SENTENCES = Sentences.english();
 
   private final JobRecord record;
   private final List<Scoring> scorings;
@@ -116,7 +119,7 @@ final class RecordExport {
         joint.tool().findings().stream()
             .map(RecordExport::words)
             .collect(Collectors.joining("; ")));
-    line.add(Cells.harmless(joint.tool().unjudgedBecause().orElse("")));
+    line.add(Cells.harmless(SENTENCES.joined(joint.tool().doubts())));
     line.add(joint.overrules().isEmpty() ? "" : joint.verdict().id());
     line.add(last(joint.overrules().stream().map(opinion -> opinion.person())));
     line.add(last(joint.overrules().stream().map(opinion -> opinion.reason())));
@@ -145,7 +148,7 @@ final class RecordExport {
   private static List<String> withoutRow(Scoring scoring, int columns) {
     List<String> line = new ArrayList<>(of(scoring));
     line.addAll(List.of("", scoring.verdict().id(), ""));
-    line.add(Cells.harmless(scoring.rowReason().orElse("")));
+    line.add(Cells.harmless(scoring.rowReason().map(SENTENCES::of).orElse("")));
     while (line.size() < columns) {
       line.add("");
     }

@@ -12,12 +12,15 @@ import leadlight.record.Overrule;
 import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
+import leadlight.text.Sentences;
 
 /** Entries of the record as lines of a terminal. */
 final class RecordLines {
 
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm xxx", Locale.ROOT);
+
+  private static final Sentences SENTENCES = Sentences.english();
 
   private RecordLines() {}
 
@@ -49,21 +52,23 @@ final class RecordLines {
             + scoring.method().settings().productClass()
             + ", limits "
             + scoring.method().settings().acceptanceSet());
-    scoring.rowReason().ifPresent(reason -> lines.add("  no row: " + reason));
-    row.joints().forEach(joint -> add(lines, joint));
+    scoring.rowReason().ifPresent(reason -> lines.add("  no row: " + SENTENCES.of(reason)));
+    SENTENCES.of(scoring.rowNotes()).forEach(note -> lines.add("  row: " + note));
+    row.joints().forEach(joint -> add(lines, joint, row.joints().size()));
     return lines;
   }
 
-  private static void add(List<String> lines, RecordedJoint joint) {
+  private static void add(List<String> lines, RecordedJoint joint, int leads) {
     String findings =
         joint.tool().findings().stream()
             .map(Finding::kind)
             .map(kind -> " " + kind.id())
             .collect(Collectors.joining());
     lines.add("  pin %2d  %s%s".formatted(joint.pin(), joint.tool().verdict().id(), findings));
-    joint.tool().unjudgedBecause().ifPresent(why -> lines.add("          " + why));
+    SENTENCES.of(joint.tool().doubts()).forEach(why -> lines.add("          " + why));
     if (joint.tool().verdict() != Verdict.ACCEPTABLE) {
-      RecordOpinions.line(joint.tool().joint()).ifPresent(line -> lines.add("          " + line));
+      RecordOpinions.line(joint.tool().joint(), leads)
+          .ifPresent(line -> lines.add("          " + line));
     }
     joint.bench().forEach(result -> lines.add("          " + bench(result)));
     joint.overrules().forEach(opinion -> lines.add("          " + overrule(opinion)));

@@ -17,6 +17,7 @@ import leadlight.model.UserError;
 import leadlight.page.PhotoPage;
 import leadlight.reader.SecondReader;
 import leadlight.report.ReportContext;
+import leadlight.text.Messages;
 import leadlight.vision.Frame;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -52,6 +53,10 @@ final class RunOptions {
 
   Path out() {
     return out;
+  }
+
+  Messages words() {
+    return pages.words();
   }
 
   Path record() {

@@ -24,16 +24,19 @@ import leadlight.summary.DaySummary;
 import leadlight.summary.PhotoLine;
 import leadlight.summary.PinChange;
 import leadlight.summary.SummaryTables;
+import leadlight.text.Messages;
 
 /** Writes what a run comes to into its folder: page, tables, pictures of before and after. */
 final class RunReport {
 
   private final JobRecord record;
   private final Path folder;
+  private final Messages words;
 
-  RunReport(JobRecord record, Path folder) {
+  RunReport(JobRecord record, Path folder, Messages words) {
     this.record = record;
     this.folder = folder;
+    this.words = words;
   }
 
   /** Writes all; where the page lies. */
@@ -43,7 +46,7 @@ final class RunReport {
     WholeFile.write(folder.resolve("photos.csv"), out -> SummaryTables.photos(summary, out));
     WholeFile.write(folder.resolve("changes.csv"), out -> SummaryTables.changes(summary, out));
     Path page = folder.resolve("summary.html");
-    WholeFile.write(page, DayPage.html(summary, Version.number()));
+    WholeFile.write(page, DayPage.html(summary, Version.number(), words));
     return page;
   }
 
@@ -67,7 +70,7 @@ final class RunReport {
                 shown(pair.before(), before, one.get()),
                 shown(pair.after(), after, two.get()),
                 pair.changes().stream().map(PinChange::kind).map(PinChange.Kind::word).toList(),
-                pair.words());
+                pair.words(Messages.of("en")));
         WholeFile.write(folder.resolve(pair.picture()), png);
       }
     } finally {

@@ -124,7 +124,7 @@ final class TrialRun {
   private Runnable withNote(RowNote note, Photo photo) {
     PhotoScorer scorer = scorer(row(note), limits, opinions);
     ScoredPhoto scored = scorer.score(photo);
-    NoteOutcome outcome = NoteComparison.of(note, scored);
+    NoteOutcome outcome = NoteComparison.of(note, scored, scorer::combined);
     List<Map<String, Double>> features = features(scorer, photo, scored);
     List<SlipSheets.Tile> tiles = SlipSheets.tiles(outcome, photo.frame());
     return () -> {

@@ -63,7 +63,7 @@ final class WatchCommand implements Callable<Integer> {
       WatchShow show = new WatchShow(streams, open, options.out());
       streams.err().println("leadlight: watching " + folder + ", results in " + run.folder());
       watch.watch(show::took, line -> streams.err().println("leadlight: " + line));
-      Path page = new RunReport(record, run.folder()).write(run.id());
+      Path page = new RunReport(record, run.folder(), options.words()).write(run.id());
       run.end();
       streams.out().println("wrote " + page);
     }

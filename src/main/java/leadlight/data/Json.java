@@ -28,6 +28,7 @@ final class Json {
       JsonMapper.builder()
           .addModule(new Jdk8Module())
           .addModule(asText())
+          .addModule(Remarks.module())
           .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
           .enumNamingStrategy(EnumNamingStrategies.KEBAB_CASE)
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)

@@ -9,6 +9,7 @@ import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.UserError;
 import leadlight.photo.Photo;
+import leadlight.text.Sentences;
 
 /** A row that the trainee soldered: a deck of one card, of which nobody knows the truth. */
 public final class OwnWork {
@@ -24,7 +25,7 @@ public final class OwnWork {
    */
   public static OpenDeck of(ScoredPhoto scored, Photo photo) {
     if (!(scored.row() instanceof RowOutcome.Found place)) {
-      String reason = ((RowOutcome.NotFound) scored.row()).reason();
+      String reason = Sentences.english().of(((RowOutcome.NotFound) scored.row()).reason());
       throw new UserError(scored.photo().file() + ": no row was found: " + reason);
     }
     double pitchMm = scored.settings().row().pitchMm();

@@ -3,11 +3,10 @@ package leadlight.drill;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Verdict;
-import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /**
  * What Leadlight says of a joint, kept until the trainee has spoken.
@@ -21,7 +20,7 @@ public record ToolSaid(
     List<Remark> remarks,
     Optional<String> unjudgedBecause) {
 
-  private static final Messages WORDS = Messages.of("en");
+  private static final Sentences SENTENCES = Sentences.english();
 
   /**
    * A finding.
@@ -57,25 +56,20 @@ public record ToolSaid(
   static ToolSaid of(GradedJoint joint) {
     return new ToolSaid(
         joint.verdict(),
-        joint.findings().stream()
+        Sentences.spoken(joint.findings()).stream()
             .map(
                 f ->
                     new Remark(
                         f.kind(),
                         f.pins(),
                         (int) Math.floor(100 * f.probability()),
-                        because(joint, f),
+                        SENTENCES.because(f),
                         f.clause(),
-                        f.settleBy()))
+                        SENTENCES.settle(f)))
             .toList(),
-        joint.unjudgedBecause());
-  }
-
-  /** Plain words; the numbers where the record kept no more than these. */
-  private static List<String> because(GradedJoint joint, Finding finding) {
-    List<String> plain = WORDS.because(joint, finding);
-    boolean numbers = plain.isEmpty() && !finding.evidence().isEmpty();
-    return numbers ? List.of(finding.evidence()) : plain;
+        joint.doubts().isEmpty()
+            ? Optional.empty()
+            : Optional.of(SENTENCES.joined(joint.doubts())));
   }
 
   List<FindingKind> kinds() {

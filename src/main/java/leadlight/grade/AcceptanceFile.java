@@ -111,7 +111,11 @@ record AcceptanceFile(
     }
   }
 
-  /** What a finding means; every class has an entry. */
+  /**
+   * What a finding means; every class has an entry.
+   *
+   * @param settleBy how to settle it, in place of Leadlight's own words for its kind
+   */
   record RuleEntry(
       @JsonProperty(required = true) FindingKind finding,
       @JsonProperty(required = true) Map<String, Verdict> byClass,
@@ -124,9 +128,6 @@ record AcceptanceFile(
             "by_class of a finding needs all of 1, 2 and 3, has " + byClass.keySet());
       }
       byClass = Map.copyOf(byClass);
-      if (byClass.containsValue(Verdict.UNJUDGED) && settleBy.isEmpty()) {
-        throw new IllegalArgumentException("an unjudged finding needs settle_by");
-      }
     }
   }
 }

@@ -2,6 +2,7 @@ package leadlight.grade;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
@@ -61,6 +62,11 @@ public final class Grader {
             .mapToObj(i -> grade(spec, joints.get(i), unfamiliar))
             .toList();
     return new GradedRow(graded, notes(graded, unfamiliar));
+  }
+
+  /** The opinions on a joint that count, as one. */
+  public Chances combined(Joint joint) {
+    return weighing.of(joint).both();
   }
 
   private GradedJoint grade(RowSpec spec, Joint joint, double unfamiliar) {

@@ -59,11 +59,7 @@ final class JointGrading {
    * @param unfamiliar chance that the photo's make is unfamiliar
    */
   record Bench(
-      AcceptanceSet limits,
-      int productClass,
-      Decision decision,
-      RowSpec spec,
-      double unfamiliar) {
+      AcceptanceSet limits, int productClass, Decision decision, RowSpec spec, double unfamiliar) {
 
     Rule rule(FindingKind kind) {
       return limits.rule(kind, productClass);
@@ -240,9 +236,7 @@ final class JointGrading {
   }
 
   private static OptionalDouble asked(Optional<Chances> opinion) {
-    return opinion.isEmpty()
-        ? OptionalDouble.empty()
-        : opinion.get().asked(Question.UNWETTED);
+    return opinion.isEmpty() ? OptionalDouble.empty() : opinion.get().asked(Question.UNWETTED);
   }
 
   /** Room between toe and land end: without it a fillet there cannot be told from the toe. */

@@ -49,8 +49,7 @@ final class OverhangLimit {
   }
 
   private static double kept(Quantity measured, Limit limit) {
-    return Conformance.probability(
-        measured.value(), measured.u(), limit.value(), limit.bound());
+    return Conformance.probability(measured.value(), measured.u(), limit.value(), limit.bound());
   }
 
   /** The measure held against its limit, if there are both. */

@@ -62,8 +62,7 @@ record TwoOpinions(
   /** Both opinions together. */
   Chances both(Chances measures, Chances reader) {
     return Chances.of(
-        question ->
-            weights.get(question.id()).both(measures.of(question), reader.of(question)));
+        question -> weights.get(question.id()).both(measures.of(question), reader.of(question)));
   }
 
   /** Whether both opinions on a question carry weight, so that it matters when they differ. */

@@ -32,8 +32,7 @@ final class Weighing {
   Weighed of(Joint joint) {
     Optional<Chances> measures =
         opinions == Opinions.READER ? Optional.empty() : joint.byMeasures();
-    Optional<Reading> reader =
-        opinions == Opinions.MEASURES ? Optional.empty() : joint.byReader();
+    Optional<Reading> reader = opinions == Opinions.MEASURES ? Optional.empty() : joint.byReader();
     if (measures.isEmpty() && reader.isEmpty()) {
       throw new IllegalArgumentException("there is no opinion on pin " + joint.pin());
     }

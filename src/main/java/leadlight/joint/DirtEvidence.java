@@ -1,6 +1,5 @@
 package leadlight.joint;
 
-import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import leadlight.model.Evidence;
 import leadlight.model.FindingKind;
+import leadlight.model.Note;
 import leadlight.model.Reason;
 
 /**

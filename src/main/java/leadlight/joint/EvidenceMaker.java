@@ -1,11 +1,11 @@
 package leadlight.joint;
 
-import java.util.Optional;
-import leadlight.model.Question;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import leadlight.model.Evidence;
 import leadlight.model.Chances;
+import leadlight.model.Evidence;
+import leadlight.model.Question;
 import leadlight.model.Reason;
 
 /** From signals to the chance of each finding, by the scorecards. */
@@ -44,9 +44,7 @@ final class EvidenceMaker {
 
   /** Metal across a gap; beyond an end of the row there is none. */
   private double bridge(int gap) {
-    return gap < 0 || gap == row.gaps().size()
-        ? 0
-        : judgement.bridge().chance(row.gaps().get(gap));
+    return gap < 0 || gap == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(gap));
   }
 
   /** The same by names of findings, with the signals that speak for each. */

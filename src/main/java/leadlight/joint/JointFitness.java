@@ -17,8 +17,7 @@ import leadlight.vision.Frame;
  * @param burntShare share of the joint that is burnt out
  * @param uBurntShare its standard uncertainty
  */
-record JointFitness(
-    double pitchPx, OptionalDouble blurPx, double burntShare, double uBurntShare) {
+record JointFitness(double pitchPx, OptionalDouble blurPx, double burntShare, double uBurntShare) {
 
   /** Half-width to standard uncertainty of a rectangular distribution (JCGM 100:2008, 4.3.7). */
   private static final double RECTANGULAR = Math.sqrt(3);

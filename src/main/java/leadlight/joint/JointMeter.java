@@ -1,18 +1,18 @@
 package leadlight.joint;
 
-import leadlight.model.Doubt;
-import leadlight.model.Chances;
-import leadlight.model.Question;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
 import leadlight.model.Evidence;
 import leadlight.model.Joint;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
+import leadlight.model.Question;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
 import leadlight.model.RowSpec;

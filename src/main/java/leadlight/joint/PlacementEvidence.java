@@ -1,6 +1,5 @@
 package leadlight.joint;
 
-import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +8,7 @@ import java.util.Set;
 import leadlight.model.Evidence;
 import leadlight.model.FindingKind;
 import leadlight.model.Measure;
+import leadlight.model.Note;
 import leadlight.model.Quantity;
 import leadlight.model.Reason;
 import org.apache.commons.statistics.distribution.NormalDistribution;

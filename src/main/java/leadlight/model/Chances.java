@@ -82,8 +82,7 @@ public record Chances(Map<Question, Double> answers) {
    * @param chance how likely; states that exclude each other share the chance of being one of them
    * @param share of such a state: the part of that chance that falls to it
    */
-  public record Fault(
-      FindingKind kind, int neighbourPin, double chance, OptionalDouble share) {}
+  public record Fault(FindingKind kind, int neighbourPin, double chance, OptionalDouble share) {}
 
   /**
    * The chances of lack, excess and bridges of solder by the names of findings. Ball and overhang

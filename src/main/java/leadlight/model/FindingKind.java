@@ -17,8 +17,7 @@ public enum FindingKind {
   RESIDUE("residue");
 
   /** What a photo shows that is fit for coarse faults only: whole leads and metal between them. */
-  private static final Set<FindingKind> COARSE =
-      Set.of(BRIDGE, MISSING_LEAD, SIDE_OVERHANG);
+  private static final Set<FindingKind> COARSE = Set.of(BRIDGE, MISSING_LEAD, SIDE_OVERHANG);
 
   private final String id;
 

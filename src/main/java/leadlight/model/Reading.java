@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param moved the part of the picture that its strongest call of a fault rests on; empty if it
  *     calls none
  */
-public record Reading(
-    Chances chances, double strangeness, boolean unlike, Optional<Region> moved) {
+public record Reading(Chances chances, double strangeness, boolean unlike, Optional<Region> moved) {
 
   /** Refuses a strangeness outside 0 to 1. */
   public Reading {

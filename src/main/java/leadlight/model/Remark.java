@@ -43,6 +43,12 @@ public sealed interface Remark permits Doubt, Note {
     return Collections.unmodifiableMap(args);
   }
 
+  /** What it is about: remarks of one topic differ in their numbers and pins alone. */
+  default String topic() {
+    Object kind = args().get("kind");
+    return kind == null ? code() : code() + " " + kind;
+  }
+
   private Object value(RecordComponent component) {
     try {
       return component.getAccessor().invoke(this);

@@ -38,7 +38,9 @@ record Bar(
   /** Doubt is drawn and said as twice the standard uncertainty, about 95 % (JCGM 100:2008, 6.2). */
   static final double COVERAGE = 2;
 
-  static Bar of(LimitCheck check, Messages words, LengthUnit unit) {
+  static Bar of(LimitCheck check, PageContext context) {
+    Messages words = context.words();
+    LengthUnit unit = context.unit();
     double value = check.measured().value();
     double doubt = COVERAGE * check.measured().u();
     double end = 1.15 * Math.max(2 * check.limit(), Math.max(value, 0) + doubt);
@@ -50,7 +52,7 @@ record Bar(
             "measure.doubt", words.length(value, unit), words.length(doubt, unit), unit.symbol()),
         words.get(check.atMost() ? "measure.limit.most" : "measure.limit.least", limit),
         words.get("measure.kept", words.percent(check.kept())),
-        check.clause(),
+        context.limits().limit(check, words),
         words.get(
             "measure.bar",
             words.lengthIn(value, unit),

@@ -16,12 +16,19 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import leadlight.model.Verdict;
+import leadlight.record.Stage;
+import leadlight.record.Subject;
 import leadlight.summary.DaySummary;
 import leadlight.summary.Dpmo;
 import leadlight.summary.JobLine;
 import leadlight.summary.PhotoLine;
 import leadlight.summary.PinStrip;
+import leadlight.summary.Reason;
+import leadlight.summary.Retake;
 import leadlight.summary.Tally;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /**
  * The page of a run: one HTML file without script and network. Links lead to files of the run's
@@ -37,18 +44,22 @@ public final class DayPage {
 
   private final DaySummary day;
   private final String toolVersion;
+  private final Messages words;
+  private final Sentences sentences;
   private final String css = style();
 
-  private DayPage(DaySummary day, String toolVersion) {
+  private DayPage(DaySummary day, String toolVersion, Messages words) {
     this.day = day;
+    this.words = words;
+    this.sentences = new Sentences(words, LengthUnit.MM);
     this.toolVersion = toolVersion;
   }
 
   /** The page, UTF-8. */
-  public static byte[] html(DaySummary day, String toolVersion) {
+  public static byte[] html(DaySummary day, String toolVersion, Messages words) {
     StringOutput output = new StringOutput(1 << 16);
     JtedayGenerated.render(
-        new OwaspHtmlTemplateOutput(output), null, new DayPage(day, toolVersion), day);
+        new OwaspHtmlTemplateOutput(output), null, new DayPage(day, toolVersion, words), day);
     return output.toString().getBytes(StandardCharsets.UTF_8);
   }
 
@@ -78,26 +89,50 @@ public final class DayPage {
   }
 
   String title() {
-    return "Run " + day.folder().getFileName();
+    return words.get("day.title", day.folder().getFileName());
+  }
+
+  Messages words() {
+    return words;
   }
 
   String headline() {
-    return "%s of %s; %s looked at: %s."
-        .formatted(
-            counted(day.photos(), "photo"),
-            counted(day.jobs().size(), "job"),
-            counted(day.total().joints(), "joint"),
-            day.total().findingWords().isEmpty()
-                ? "no defect seen"
-                : "seen " + day.total().findingWords());
+    String seen = findings(day.total());
+    return words.get(
+        "day.headline",
+        words.counted("day.photos", day.photos()),
+        words.counted("day.jobs", day.jobs().size()),
+        words.counted("day.joints", day.total().joints()),
+        seen.isEmpty() ? words.get("day.no-defect") : words.get("day.seen", seen));
   }
 
-  private static String counted(int count, String thing) {
-    return count + " " + thing + (count == 1 ? "" : "s");
+  String findings(Tally tally) {
+    return tally.findingWords(words);
   }
 
   String made() {
-    return "Made by Leadlight " + toolVersion + ".";
+    return words.get("day.made", toolVersion);
+  }
+
+  String stage(Subject subject) {
+    String stage = words.get("stage." + subject.stage().id());
+    return subject.attempt() == 1 ? stage : words.get("stage.again", stage, subject.attempt());
+  }
+
+  String stage(Dpmo dpmo) {
+    return words.get("stage." + dpmo.stage().map(Stage::id).orElse("last"));
+  }
+
+  String row(PinStrip strip) {
+    return words.get("day.row", strip.connector(), strip.leads());
+  }
+
+  String why(Reason reason) {
+    return reason.joints() == 1 ? sentences.of(reason.doubt()) : sentences.general(reason.doubt());
+  }
+
+  String why(Retake retake) {
+    return SafeText.of(sentences.of(retake.why()));
   }
 
   List<Verdict> worstFirst() {
@@ -105,23 +140,12 @@ public final class DayPage {
   }
 
   String words(Verdict verdict) {
-    return switch (verdict) {
-      case ACCEPTABLE -> "acceptable";
-      case PROCESS_INDICATOR -> "process indicator";
-      case UNJUDGED -> "not all judged";
-      case DEFECT -> "defect";
-    };
+    return words.get("day.verdict." + verdict.id());
   }
 
   /** "12 acceptable", "1 process indicator". */
   String count(Tally tally, Verdict verdict) {
-    int count = tally.count(verdict);
-    return switch (verdict) {
-      case ACCEPTABLE -> count + " acceptable";
-      case PROCESS_INDICATOR -> counted(count, "process indicator");
-      case UNJUDGED -> count + " not judged";
-      case DEFECT -> counted(count, "defect");
-    };
+    return words.counted("day.count." + verdict.id(), tally.count(verdict));
   }
 
   String safe(String outside) {
@@ -131,13 +155,14 @@ public final class DayPage {
   /** How a job stands after the last stage of each of its boards. */
   String stand(JobLine job) {
     List<String> parts = new ArrayList<>();
-    parts.add(counted(job.boards(), "board"));
+    parts.add(words.counted("day.boards", job.boards()));
     for (Verdict verdict : WORST_FIRST) {
       if (job.tally().count(verdict) > 0) {
         parts.add(count(job.tally(), verdict));
       }
     }
-    return String.join(", ", parts) + (job.boards() == 1 ? " at its" : " at their") + " last stage";
+    return words.get(
+        job.boards() == 1 ? "day.stand.one" : "day.stand.many", String.join(", ", parts));
   }
 
   /** The photo's page, else its annotated picture; null if neither is there any more. */
@@ -173,11 +198,13 @@ public final class DayPage {
   }
 
   String million(Dpmo dpmo) {
-    return dpmo.opportunities() == 0 ? "none" : whole(dpmo.value());
+    return dpmo.opportunities() == 0 ? words.get("day.none") : whole(dpmo.value());
   }
 
   String interval(Dpmo dpmo) {
-    return dpmo.opportunities() == 0 ? "" : whole(dpmo.lower()) + " to " + whole(dpmo.upper());
+    return dpmo.opportunities() == 0
+        ? ""
+        : words.get("day.to", whole(dpmo.lower()), whole(dpmo.upper()));
   }
 
   private static String whole(double value) {
@@ -188,12 +215,8 @@ public final class DayPage {
     int joints = summary.total().joints();
     int unjudged = summary.total().count(Verdict.UNJUDGED);
     return joints == 0
-        ? "No joint was found."
-        : String.format(
-            Locale.ROOT,
-            "%d of %d joints (%.1f %%) could not be judged from their photo.",
-            unjudged,
-            joints,
-            100.0 * unjudged / joints);
+        ? words.get("day.no-joint")
+        : words.get(
+            "day.unjudged.share", unjudged, joints, words.number(100.0 * unjudged / joints, 1));
   }
 }

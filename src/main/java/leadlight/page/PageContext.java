@@ -1,35 +1,28 @@
 package leadlight.page;
 
-import java.util.List;
 import java.util.Optional;
 import leadlight.connector.Connector;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.model.RowSpec;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /**
  * What all pages of a run share.
  *
  * @param toolVersion version of Leadlight
- * @param limitsName where the limits come from
- * @param limitsNotes how far they can be trusted
+ * @param limits where the limits come from
  * @param words language
  * @param unit unit of lengths
  * @param connector a connector of the user's own, if one was named; others are built in
  */
 public record PageContext(
     String toolVersion,
-    String limitsName,
-    List<String> limitsNotes,
+    StatedLimits limits,
     Messages words,
     LengthUnit unit,
     Optional<Connector> connector) {
-
-  /** Copies the list. */
-  public PageContext {
-    limitsNotes = List.copyOf(limitsNotes);
-  }
 
   /** What the pages of a row say of its connector: the one given, or a built-in one of its id. */
   PageContext at(RowSpec row) {
@@ -41,6 +34,16 @@ public record PageContext(
         library.ids().contains(row.connectorId())
             ? Optional.of(library.find(row.connectorId()))
             : Optional.empty();
-    return new PageContext(toolVersion, limitsName, limitsNotes, words, unit, builtIn);
+    return new PageContext(toolVersion, limits, words, unit, builtIn);
+  }
+
+  /** Sentences in the page's language and unit. */
+  Sentences sentences() {
+    return new Sentences(words, unit);
+  }
+
+  /** Words of the connector and of symptoms in the page's language. */
+  DataWords data() {
+    return new DataWords(words, connector);
   }
 }

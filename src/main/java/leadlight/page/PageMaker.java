@@ -16,6 +16,7 @@ import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
 import leadlight.report.StripGeometry;
 import leadlight.text.Messages;
+import leadlight.text.Sentences;
 import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 
@@ -28,12 +29,14 @@ final class PageMaker {
 
   private final PageContext context;
   private final Messages words;
+  private final Sentences sentences;
   private final String css;
   private final String script;
 
   PageMaker(PageContext context, String css, String script) {
     this.context = context;
     this.words = context.words();
+    this.sentences = context.sentences();
     this.css = css;
     this.script = script;
   }
@@ -68,19 +71,20 @@ final class PageMaker {
                     Rework.of(scored.joints(), row, context.connector()),
                     row.leads(),
                     reversed,
-                    words)),
+                    context)),
         geometry.isPresent() ? symptoms(scored) : List.of(),
         whole(picture, geometry),
         scored.row() instanceof RowOutcome.NotFound none
-            ? Optional.of(words.data(none.reason()))
+            ? Optional.of(sentences.of(none.reason()))
             : Optional.empty(),
+        sentences.of(scored.rowNotes()),
         lists(scored),
         words.get(
             "page.made",
             context.toolVersion(),
             file,
             scored.photo().sha256(),
-            context.limitsName(),
+            context.limits().name(words),
             scored.settings().productClass()),
         reversed ? row.leads() : 1);
   }
@@ -89,15 +93,18 @@ final class PageMaker {
     RowSpec row = scored.settings().row();
     List<PinView.Line> facts = new ArrayList<>();
     String name =
-        context.connector().map(c -> SafeText.of(c.name())).orElse(words.get("page.plain-row"));
-    facts.add(new PinView.Line(words.get("page.connector"), words.data(name)));
+        context
+            .connector()
+            .map(c -> SafeText.of(context.data().name(c)))
+            .orElse(words.get("page.plain-row"));
+    facts.add(new PinView.Line(words.get("page.connector"), name));
     facts.add(
         new PinView.Line(
             words.get("page.row"),
             words.get(
                 "page.joints-at", row.leads(), words.lengthIn(row.pitchMm(), context.unit()))));
     facts.add(new PinView.Line(words.get("page.class"), "" + scored.settings().productClass()));
-    facts.add(new PinView.Line(words.get("page.limits"), context.limitsName()));
+    facts.add(new PinView.Line(words.get("page.limits"), context.limits().name(words)));
     scored
         .photo()
         .takenAt()
@@ -250,6 +257,7 @@ final class PageMaker {
     if (context.connector().isEmpty()) {
       return views;
     }
+    DataWords data = context.data();
     for (Symptoms.AtRow at :
         Symptoms.builtIn().at(context.connector().orElseThrow(), scored.settings().row())) {
       List<String> order = new ArrayList<>();
@@ -274,14 +282,11 @@ final class PageMaker {
                       faulty.size() == 1 ? "pins.one" : "pins.many", ReworkView.runs(faulty)));
       views.add(
           new PageView.SymptomView(
-              words.data(at.symptom().text()),
+              data.text(at.symptom()),
               all.stream().map(String::valueOf).reduce((a, b) -> a + " " + b).orElse(""),
               String.join(", ", order) + ".",
               found,
-              words.get(
-                  "symptoms.source",
-                  at.symptom().basis().words()
-                      + at.symptom().basis().note().map(n -> "; " + n).orElse(""))));
+              words.get("symptoms.source", data.basis(at.symptom()))));
     }
     return views;
   }
@@ -316,21 +321,17 @@ final class PageMaker {
 
   private List<PageView.TitledList> lists(ScoredPhoto scored) {
     List<PageView.TitledList> lists = new ArrayList<>();
-    add(lists, "cautions", "page.cautions", scored.cautions());
-    add(lists, "not-visible", "page.not-visible", scored.notVisible());
-    add(lists, "fitness", "page.fitness", scored.fitness());
-    add(lists, "provenance", "page.provenance", context.limitsNotes());
+    add(lists, "cautions", "page.cautions", sentences.of(scored.cautions()));
+    add(lists, "not-visible", "page.not-visible", sentences.of(scored.notVisible()));
+    add(lists, "fitness", "page.fitness", sentences.of(scored.fitness()));
+    add(lists, "provenance", "page.provenance", context.limits().notes(words));
     return lists;
   }
 
-  private void add(
-      List<PageView.TitledList> lists, String id, String title, List<String> sentences) {
-    if (!sentences.isEmpty()) {
+  private void add(List<PageView.TitledList> lists, String id, String title, List<String> said) {
+    if (!said.isEmpty()) {
       lists.add(
-          new PageView.TitledList(
-              id,
-              words.get(title),
-              sentences.stream().map(s -> SafeText.of(words.data(s))).toList()));
+          new PageView.TitledList(id, words.get(title), said.stream().map(SafeText::of).toList()));
     }
   }
 }

@@ -24,6 +24,7 @@ import leadlight.text.Messages;
  * @param symptoms symptoms and pins
  * @param whole the whole photo
  * @param noRow why no row was found, if none was
+ * @param rowNotes what is to be said of the row as a whole
  * @param lists titled lists of sentences: photo, not visible, cautions, limits
  * @param made by what and of what
  * @param leftPin the pin at the left end
@@ -46,6 +47,7 @@ record PageView(
     List<SymptomView> symptoms,
     WholePhoto whole,
     Optional<String> noRow,
+    List<String> rowNotes,
     List<TitledList> lists,
     String made,
     int leftPin) {

@@ -6,15 +6,14 @@ import java.util.Optional;
 import leadlight.connector.BridgeHarm;
 import leadlight.connector.SignalGroup;
 import leadlight.model.Finding;
-import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
-import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.RowSpec;
 import leadlight.model.Unit;
 import leadlight.model.Verdict;
 import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /**
  * One joint as the page tells it.
@@ -28,6 +27,7 @@ import leadlight.text.Messages;
  * @param needsHands true for what a person must look at
  * @param findings what was found
  * @param doubts why it is not judged
+ * @param grounds what the verdict rests on; empty if it is a defect or not judged
  * @param opinions what measures and second reader say, if both were asked
  * @param bars measures against limits
  * @param others the other measures, name and value
@@ -45,6 +45,7 @@ record PinView(
     boolean needsHands,
     List<FindingView> findings,
     List<String> doubts,
+    String grounds,
     Optional<OpinionsView> opinions,
     List<Bar> bars,
     List<Line> others,
@@ -82,11 +83,15 @@ record PinView(
 
     private final PageContext context;
     private final Messages words;
+    private final Sentences sentences;
+    private final DataWords data;
     private final RowSpec row;
 
     Maker(PageContext context, RowSpec row) {
       this.context = context;
       this.words = context.words();
+      this.sentences = context.sentences();
+      this.data = context.data();
       this.row = row;
     }
 
@@ -96,7 +101,7 @@ record PinView(
       String landName = landName(pin);
       Optional<SignalGroup> group =
           context.connector().flatMap(connector -> connector.signalOf(landName));
-      Optional<String> signal = group.map(g -> words.data(g.pins().get(landName)));
+      Optional<String> signal = group.map(g -> data.signal(g, landName));
       int fromLeft = reversed ? leads + 1 - pin : pin;
       String name = String.valueOf(pin).equals(landName) ? "" : SafeText.of(landName);
       return new PinView(
@@ -107,10 +112,11 @@ record PinView(
           words.get("verdict." + joint.verdict().id() + ".long"),
           label(joint),
           joint.verdict() == Verdict.DEFECT || joint.verdict() == Verdict.UNJUDGED,
-          joint.findings().stream().map(finding -> finding(joint, finding)).toList(),
-          Verdicts.doubts(joint, words),
+          Sentences.spoken(joint.findings()).stream().map(this::finding).toList(),
+          sentences.of(joint.doubts()),
+          joint.grounds().isEmpty() ? "" : sentences.seen(joint.grounds()),
           OpinionsView.of(joint.joint(), leads, words),
-          joint.checks().stream().map(check -> Bar.of(check, words, context.unit())).toList(),
+          joint.checks().stream().map(check -> Bar.of(check, context)).toList(),
           others(joint),
           signal.map(
               s -> group.orElseThrow().name().equals(s) ? s : s + " (" + groupName(group) + ")"),
@@ -119,7 +125,7 @@ record PinView(
     }
 
     private String groupName(Optional<SignalGroup> group) {
-      return words.data(group.orElseThrow().name());
+      return data.name(group.orElseThrow());
     }
 
     private String title(int pin, String name, Optional<String> signal) {
@@ -136,42 +142,30 @@ record PinView(
     private String label(GradedJoint joint) {
       List<String> parts = new ArrayList<>();
       parts.add(words.get("verdict." + joint.verdict().id()));
-      joint.findings().forEach(f -> parts.add(words.get("kind." + f.kind().id())));
+      Sentences.spoken(joint.findings()).forEach(f -> parts.add(name(f)));
       return words.get("page.pin.label", joint.pin(), String.join(", ", parts));
     }
 
-    private FindingView finding(GradedJoint joint, Finding finding) {
-      String kind = "kind." + finding.kind().id();
-      String name =
-          finding.pins().size() > 1
-              ? words.get(
-                  "finding.pair", words.get(kind), finding.pins().get(0), finding.pins().get(1))
-              : words.get(kind);
+    private FindingView finding(Finding finding) {
+      String kind = finding.share().isPresent() ? "no-fillet" : finding.kind().id();
       return new FindingView(
           finding.verdict().id(),
-          name,
-          words.get(kind + ".plain"),
+          name(finding),
+          words.get("kind." + kind + ".plain"),
           words.get("page.sure", words.percent(finding.probability())),
-          because(joint, finding),
-          finding.clause(),
-          Verdicts.sentences(finding.settleBy(), words));
+          sentences.because(finding),
+          context.limits().rule(finding, words),
+          sentences.settle(finding));
     }
 
-    private List<String> because(GradedJoint joint, Finding finding) {
-      List<String> seen = words.because(joint, finding);
-      if (!seen.isEmpty()) {
-        return seen;
+    private String name(Finding finding) {
+      String kind = words.get("kind." + finding.kind().id());
+      if (finding.share().isPresent()) {
+        return words.get("kind.no-fillet", kind);
       }
-      return joint.checks().stream()
-          .filter(check -> overhang(check, finding.kind()))
-          .map(check -> Bar.of(check, words, context.unit()))
-          .map(bar -> bar.name() + " " + bar.value() + ", " + bar.limit())
-          .toList();
-    }
-
-    private static boolean overhang(LimitCheck check, FindingKind kind) {
-      return (check.measure() == Measure.SIDE_OVERHANG && kind == FindingKind.SIDE_OVERHANG)
-          || (check.measure() == Measure.TOE_OVERHANG && kind == FindingKind.TOE_OVERHANG);
+      return finding.pins().size() > 1
+          ? words.get("finding.pair", kind, finding.pins().get(0), finding.pins().get(1))
+          : kind;
     }
 
     private List<Line> others(GradedJoint joint) {
@@ -207,13 +201,9 @@ record PinView(
       List<Line> lines = new ArrayList<>();
       group.ifPresent(
           g -> {
-            lines.add(new Line(words.get("page.if-open"), Verdicts.sentences(g.open(), words)));
-            lines.add(
-                new Line(words.get("page.if-shorted"), Verdicts.sentences(g.shorted(), words)));
-            lines.add(
-                new Line(
-                    words.get("page.basis.name"),
-                    g.basis().words() + g.basis().note().map(n -> "; " + n).orElse("")));
+            lines.add(new Line(words.get("page.if-open"), data.open(g)));
+            lines.add(new Line(words.get("page.if-shorted"), data.shorted(g)));
+            lines.add(new Line(words.get("page.basis.name"), data.basis(g)));
           });
       for (Finding finding : joint.findings()) {
         if (finding.pins().size() == 2) {
@@ -226,8 +216,7 @@ record PinView(
     private Optional<Line> harm(String landName, int other) {
       Optional<BridgeHarm> harm =
           context.connector().flatMap(c -> c.bridgeHarm(landName, landName(other)));
-      return harm.map(
-          h -> new Line(words.get("page.if-bridged", other), Verdicts.sentences(h.harm(), words)));
+      return harm.map(h -> new Line(words.get("page.if-bridged", other), data.harm(h)));
     }
 
     private String landName(int pin) {

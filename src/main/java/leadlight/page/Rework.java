@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import leadlight.connector.BridgeHarm;
 import leadlight.connector.Connector;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
@@ -55,7 +56,7 @@ record Rework(
    *
    * @param harm what a bridge there does; empty if the connector's file does not say
    */
-  record Pair(int pin, int other, String harm) {}
+  record Pair(int pin, int other, Optional<BridgeHarm> harm) {}
 
   private static Map<FindingKind, String> tasks() {
     Map<FindingKind, String> tasks = new LinkedHashMap<>();
@@ -155,7 +156,7 @@ record Rework(
       int at = pin;
       boolean named = but.stream().anyMatch(p -> p.pin() == at && p.other() == at + 1);
       if (!named && (touched.contains(pin) || touched.contains(pin + 1))) {
-        pairs.add(new Pair(pin, pin + 1, ""));
+        pairs.add(new Pair(pin, pin + 1, Optional.empty()));
       }
     }
     return List.copyOf(pairs);
@@ -165,12 +166,7 @@ record Rework(
   private record Harm(RowSpec row, Optional<Connector> connector) {
 
     Pair pair(int pin, int other) {
-      String harm =
-          connector
-              .flatMap(c -> c.bridgeHarm(name(pin), name(other)))
-              .map(h -> h.harm())
-              .orElse("");
-      return new Pair(pin, other, harm);
+      return new Pair(pin, other, connector.flatMap(c -> c.bridgeHarm(name(pin), name(other))));
     }
 
     private String name(int pin) {
@@ -182,7 +178,7 @@ record Rework(
       List<Pair> pairs = new ArrayList<>();
       for (int pin = 1; pin < row.leads(); pin++) {
         Pair pair = pair(pin, pin + 1);
-        if (!pair.harm().isEmpty()) {
+        if (pair.harm().isPresent()) {
           pairs.add(pair);
         }
       }

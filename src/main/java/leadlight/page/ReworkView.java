@@ -29,15 +29,14 @@ record ReworkView(
   /** One pass of the iron: its pins and what to know. */
   record PassView(List<Integer> pins, String text, String note) {}
 
-  static ReworkView of(Rework rework, int leads, boolean reversed, Messages words) {
-    Maker maker = new Maker(leads, reversed, words);
+  static ReworkView of(Rework rework, int leads, boolean reversed, PageContext context) {
+    Messages words = context.words();
+    Maker maker = new Maker(leads, reversed, words, context.data());
     return new ReworkView(
         rework.steps().stream().map(maker::step).toList(),
         runs(rework.settle()),
         runs(rework.leave()),
-        rework.meter().stream()
-            .map(p -> new PinView.Line(pair(p), Verdicts.sentences(p.harm(), words)))
-            .toList(),
+        rework.meter().stream().map(p -> new PinView.Line(pair(p), maker.harm(p))).toList(),
         rework.meterTouched().stream().map(ReworkView::pair).collect(Collectors.joining(", ")),
         words.get("rework.meter.all", leads - 1, leads));
   }
@@ -60,7 +59,11 @@ record ReworkView(
     return pair.pin() + "\u2013" + pair.other();
   }
 
-  private record Maker(int leads, boolean reversed, Messages words) {
+  private record Maker(int leads, boolean reversed, Messages words, DataWords data) {
+
+    String harm(Rework.Pair pair) {
+      return pair.harm().map(data::harm).orElse("");
+    }
 
     StepView step(Rework.Step step) {
       String key = "rework." + step.task();
@@ -82,7 +85,7 @@ record ReworkView(
               + " ("
               + words.get("page.pin.ends", fromLeft(pair.pin()), fromRight(pair.pin()))
               + ")",
-          Verdicts.sentences(pair.harm(), words));
+          harm(pair));
     }
 
     private String pin(int pin) {

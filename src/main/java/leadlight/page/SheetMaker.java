@@ -15,6 +15,7 @@ import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
 import leadlight.report.StripGeometry;
 import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /** From scored photos to what the customer is told: no jargon, no number that needs a lesson. */
 final class SheetMaker {
@@ -50,7 +51,7 @@ final class SheetMaker {
     List<PinView.Line> facts = new ArrayList<>();
     asked.job().ifPresent(job -> facts.add(fact("sheet.job", job)));
     asked.board().ifPresent(board -> facts.add(fact("sheet.board", board)));
-    context.connector().ifPresent(c -> facts.add(fact("page.connector", words.data(c.name()))));
+    context.connector().ifPresent(c -> facts.add(fact("page.connector", context.data().name(c))));
     now.photo()
         .takenAt()
         .ifPresent(at -> facts.add(fact("sheet.date", at.substring(0, Math.min(10, at.length())))));
@@ -134,7 +135,7 @@ final class SheetMaker {
   private List<String> faults(ScoredPhoto scored) {
     Map<FindingKind, Set<Integer>> pins = new LinkedHashMap<>();
     for (GradedJoint joint : scored.joints()) {
-      for (Finding finding : joint.findings()) {
+      for (Finding finding : Sentences.spoken(joint.findings())) {
         if (finding.verdict() == Verdict.DEFECT) {
           pins.computeIfAbsent(finding.kind(), kind -> new LinkedHashSet<>()).add(joint.pin());
         }
@@ -159,12 +160,13 @@ final class SheetMaker {
     }
     List<Symptoms.AtRow> symptoms =
         Symptoms.builtIn().at(context.connector().get(), scored.settings().row());
+    DataWords data = context.data();
     Set<String> effects = new LinkedHashSet<>();
     for (int pin : pins) {
       symptoms.stream()
           .filter(at -> at.pins().stream().anyMatch(group -> group.contains(pin)))
           .findFirst()
-          .ifPresent(at -> effects.add(words.data(at.symptom().text())));
+          .ifPresent(at -> effects.add(data.text(at.symptom())));
     }
     return effects.isEmpty() ? "" : " " + words.get("sheet.effect", String.join("; ", effects));
   }

@@ -16,12 +16,14 @@ record Symptoms(@JsonProperty(required = true) List<Symptom> symptoms) {
   /**
    * One symptom.
    *
+   * @param id its name in the message files
    * @param text what is seen
    * @param connectors ids of connectors begin with one of these
    * @param groups ids of signal groups, the likeliest first
    * @param basis what this rests on
    */
   record Symptom(
+      @JsonProperty(required = true) String id,
       @JsonProperty(required = true) String text,
       @JsonProperty(required = true) List<String> connectors,
       @JsonProperty(required = true) List<String> groups,

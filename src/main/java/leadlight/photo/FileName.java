@@ -1,11 +1,11 @@
 package leadlight.photo;
 
-import leadlight.model.Note;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import leadlight.model.Note;
 
 /** Whether a file's extension fits its content. */
 final class FileName {

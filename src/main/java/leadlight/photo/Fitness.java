@@ -1,10 +1,10 @@
 package leadlight.photo;
 
-import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import leadlight.model.Note;
 import leadlight.vision.BlurMeter;
 import leadlight.vision.Frame;
 import leadlight.vision.ToneMeter;

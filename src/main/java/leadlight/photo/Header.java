@@ -1,8 +1,8 @@
 package leadlight.photo;
 
-import leadlight.model.Note;
 import java.nio.ByteBuffer;
 import java.util.List;
+import leadlight.model.Note;
 import leadlight.model.UserError;
 
 /**

@@ -1,6 +1,5 @@
 package leadlight.photo;
 
-import leadlight.model.Note;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -10,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
 import leadlight.vision.Codec;

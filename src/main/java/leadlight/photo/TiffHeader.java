@@ -1,10 +1,10 @@
 package leadlight.photo;
 
-import leadlight.model.Note;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
+import leadlight.model.Note;
 import leadlight.model.UserError;
 import org.apache.commons.imaging.ImagingException;
 import org.apache.commons.imaging.bytesource.ByteSource;

@@ -1,20 +1,21 @@
 package leadlight.pipeline;
 
-import leadlight.model.Note;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadlight.data.DataFile;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
+import leadlight.model.Note;
 import leadlight.model.RowSpec;
 
 /**
  * What every report must say besides its findings: what a photo from above cannot show, and the
- * cautions of the bench. When each is said is data in {@code models/advice.json}; {@code
- * leadlight.text} has the words.
+ * cautions of the bench. Which is said when is data in {@code models/advice.json}; {@code
+ * leadlight.text} has the words ({@code note.advice.ID}).
  *
  * @param notVisible what cannot be seen
  * @param cautions what can hurt
@@ -26,7 +27,7 @@ record Advice(
   /**
    * One sentence.
    *
-   * @param id which sentence
+   * @param id its name in the message files
    * @param connectors it is said only for connectors whose id starts with one of these; empty: all
    * @param findings it is said only if one of these is found; empty: always
    * @param source where it comes from
@@ -51,10 +52,7 @@ record Advice(
   }
 
   List<Note> notVisible(RowSpec row) {
-    return notVisible.stream()
-        .filter(sentence -> sentence.fits(row))
-        .map(sentence -> note(sentence, row))
-        .toList();
+    return said(notVisible.stream().filter(sentence -> sentence.fits(row)), row);
   }
 
   List<Note> cautions(RowSpec row, List<GradedJoint> joints) {
@@ -63,13 +61,11 @@ record Advice(
             .flatMap(joint -> joint.findings().stream())
             .map(Finding::kind)
             .collect(Collectors.toSet());
-    return cautions.stream()
-        .filter(sentence -> sentence.fits(row) && sentence.fits(found))
-        .map(sentence -> note(sentence, row))
-        .toList();
+    return said(
+        cautions.stream().filter(sentence -> sentence.fits(row) && sentence.fits(found)), row);
   }
 
-  private static Note note(Sentence sentence, RowSpec row) {
-    return new Note.Advice(sentence.id(), row.leads());
+  private static List<Note> said(Stream<Sentence> sentences, RowSpec row) {
+    return sentences.<Note>map(it -> new Note.Advice(it.id(), row.leads())).toList();
   }
 }

@@ -1,6 +1,5 @@
 package leadlight.pipeline;
 
-import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +12,10 @@ import java.util.stream.Stream;
 import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
+import leadlight.model.Chances;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
+import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
@@ -173,6 +174,11 @@ public final class PhotoScorer {
   /** The numbers that the judgement of each joint rests on, pin 1 first, in a fixed order. */
   public List<Map<String, Double>> features(Photo photo, RowOutcome.Found row) {
     return meter.cut(photo.frame(), settings.row(), row).features();
+  }
+
+  /** The opinions on a joint that count, as one. */
+  public Chances combined(Joint joint) {
+    return grader.combined(joint);
   }
 
   /** The small pictures of the joints that the second reader looks at. */

@@ -1,9 +1,9 @@
 package leadlight.pipeline;
 
-import leadlight.model.Note;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.Note;
 import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
 import leadlight.photo.Photo;

@@ -9,7 +9,9 @@ import leadlight.model.Question;
 /** The faults that the reader calls. */
 final class Call {
 
-  /** Open is one name of unwetted, no fault of its own; a quarter of overhang is part of the half. */
+  /**
+   * Open is one name of unwetted, no fault of its own; a quarter of overhang is part of the half.
+   */
   private static final List<Question> FAULTS =
       List.of(
           Question.MISSING,

@@ -1,11 +1,11 @@
 package leadlight.reader;
 
-import java.util.Map;
-import java.util.List;
-import leadlight.model.Question;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
 import leadlight.data.DataFile;
 import leadlight.model.Chances;
+import leadlight.model.Question;
 
 /**
  * What belongs to a trained network: {@code models/reader/reader.json}.

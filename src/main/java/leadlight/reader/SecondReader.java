@@ -1,12 +1,12 @@
 package leadlight.reader;
 
-import leadlight.model.Question;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import leadlight.data.DataFile;
 import leadlight.data.Hash;
 import leadlight.model.Chances;
+import leadlight.model.Question;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowPictures;
@@ -99,9 +99,7 @@ public final class SecondReader {
   /** A part of {@link #read}, cheaper: whether there are joints at all, pin 1 first. */
   public List<Glance> glance(RowPictures row) {
     return Arrays.stream(run(shown(row), row))
-        .map(
-            score ->
-                new Glance(file.strangeness(score), file.chances(score).of(Question.MISSING)))
+        .map(score -> new Glance(file.strangeness(score), file.chances(score).of(Question.MISSING)))
         .toList();
   }
 

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import leadlight.data.JsonText;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
 import leadlight.model.Joint;
 import leadlight.model.Reading;
 import leadlight.model.Region;
@@ -31,22 +31,13 @@ final class OpinionBook {
         .ifPresent(reading -> insert(joint, READER, reading.chances(), Optional.of(reading)));
   }
 
-  private void insert(long joint, String whose, FaultChances chances, Optional<Reading> reading) {
+  private void insert(long joint, String whose, Chances chances, Optional<Reading> reading) {
     handle.execute(
-        "INSERT INTO opinion (joint_id, whose, missing, unwetted, open, excess, bridge_before,"
-            + " bridge_after, ball, over_quarter, over_half, strangeness, is_unlike,"
-            + " moved_pitches) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "INSERT INTO opinion (joint_id, whose, chances, strangeness, is_unlike, moved_pitches)"
+            + " VALUES (?, ?, ?, ?, ?, ?)",
         joint,
         whose,
-        chances.missing(),
-        chances.unwetted(),
-        chances.open(),
-        chances.excess(),
-        chances.bridgeBefore(),
-        chances.bridgeAfter(),
-        chances.ball(),
-        chances.overQuarter(),
-        chances.overHalf(),
+        JsonText.of(chances),
         reading.map(Reading::strangeness).orElse(null),
         reading.map(Reading::unlike).orElse(null),
         reading.flatMap(Reading::moved).map(OpinionBook::corners).orElse(null));
@@ -57,7 +48,7 @@ final class OpinionBook {
   }
 
   /** Both opinions on one joint; either is empty if it was not kept. */
-  record Two(Optional<FaultChances> measures, Optional<Reading> reader) {
+  record Two(Optional<Chances> measures, Optional<Reading> reader) {
 
     static final Two NONE = new Two(Optional.empty(), Optional.empty());
   }
@@ -79,23 +70,8 @@ final class OpinionBook {
     return new Two(a.measures().or(b::measures), a.reader().or(b::reader));
   }
 
-  private static double askedLater(ResultSet row, String column) throws SQLException {
-    double chance = row.getDouble(column);
-    return row.wasNull() ? FaultChances.NOT_ASKED : chance;
-  }
-
   private static Two two(ResultSet row) throws SQLException {
-    FaultChances chances =
-        new FaultChances(
-            row.getDouble("missing"),
-            row.getDouble("unwetted"),
-            row.getDouble("open"),
-            row.getDouble("excess"),
-            row.getDouble("bridge_before"),
-            row.getDouble("bridge_after"),
-            askedLater(row, "ball"),
-            askedLater(row, "over_quarter"),
-            askedLater(row, "over_half"));
+    Chances chances = JsonText.read(row.getString("chances"), Chances.class);
     if (row.getString("whose").equals(MEASURES)) {
       return new Two(Optional.of(chances), Optional.empty());
     }

@@ -9,9 +9,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.data.JsonText;
 import leadlight.model.BodySide;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -19,8 +21,10 @@ import leadlight.model.Homography;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
+import leadlight.model.Note;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
+import leadlight.model.Reason;
 import leadlight.model.RowOutcome;
 import leadlight.model.Verdict;
 import org.jdbi.v3.core.Handle;
@@ -94,9 +98,26 @@ final class RowReader {
                 Arrays.asList(JsonText.read(row.getString("pins"), Integer[].class)),
                 verdict(row),
                 row.getDouble("probability"),
-                row.getString("evidence"),
+                share(row),
+                measured(row),
+                row.getString("reasons") == null
+                    ? List.of()
+                    : List.of(JsonText.read(row.getString("reasons"), Reason[].class)),
                 row.getString("clause"),
                 row.getString("settle_by")));
+  }
+
+  private static OptionalDouble share(ResultSet row) throws SQLException {
+    double share = row.getDouble("share");
+    return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(share);
+  }
+
+  /** Older findings have their evidence in words alone. */
+  private static Optional<Note> measured(ResultSet row) throws SQLException {
+    boolean older = row.getString("reasons") == null && !row.getString("evidence").isEmpty();
+    return older
+        ? Optional.of(new Note.Earlier(row.getString("evidence")))
+        : RemarkTexts.one(row, "measured", Note.class);
   }
 
   private void overrule(ResultSet row) throws SQLException {
@@ -143,7 +164,6 @@ final class RowReader {
             row.getDouble("match"),
             row.getDouble("u_across_px"),
             row.getDouble("u_along_px"));
-    Optional<String> unjudged = Optional.ofNullable(row.getString("unjudged_because"));
     OpinionBook.Two two = opinions.getOrDefault(id, OpinionBook.Two.NONE);
     return new RecordedJoint(
         new GradedJoint(
@@ -151,14 +171,24 @@ final class RowReader {
                 lead,
                 measures.getOrDefault(id, Map.of()),
                 List.of(),
-                unjudged,
+                RemarkTexts.one(row, "unfit", Doubt.class),
                 two.measures(),
                 two.reader()),
             verdict(row),
             findings.getOrDefault(id, List.of()),
-            unjudged),
+            List.of(),
+            doubts(row),
+            RemarkTexts.all(row, "grounds", Note[].class)),
         overrules.getOrDefault(id, List.of()),
         bench.getOrDefault(id, List.of()));
+  }
+
+  /** Older joints have theirs in words alone. */
+  private static List<Doubt> doubts(ResultSet row) throws SQLException {
+    String words = row.getString("unjudged_because");
+    return words != null && row.getString("doubts") == null
+        ? List.of(new Doubt.Earlier(words))
+        : RemarkTexts.all(row, "doubts", Doubt[].class);
   }
 
   private static PointPx point(ResultSet row, String name) throws SQLException {
@@ -168,7 +198,8 @@ final class RowReader {
   private static RowOutcome outcome(ResultSet row, List<Lead> leads) throws SQLException {
     String reason = row.getString("row_reason");
     if (reason != null) {
-      return new RowOutcome.NotFound(reason, List.of());
+      return new RowOutcome.NotFound(
+          RemarkTexts.one(row, "row_note", Note.class).orElse(new Note.Earlier(reason)), List.of());
     }
     return new RowOutcome.Found(
         new Homography(JsonText.read(row.getString("mm_to_px"), double[].class)),

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.Verdict;
 
@@ -20,6 +21,7 @@ import leadlight.model.Verdict;
  * @param scoredAt when, with the zone
  * @param verdict the worst of its joints
  * @param rowReason why no row was found; empty if one was
+ * @param rowNotes what is to be said of the row as a whole
  * @param fitness what to change about the photo
  */
 public record Scoring(
@@ -32,11 +34,13 @@ public record Scoring(
     String person,
     ZonedDateTime scoredAt,
     Verdict verdict,
-    Optional<String> rowReason,
-    List<String> fitness) {
+    Optional<Note> rowReason,
+    List<Note> rowNotes,
+    List<Note> fitness) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Scoring {
+    rowNotes = List.copyOf(rowNotes);
     fitness = List.copyOf(fitness);
   }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import leadlight.data.JsonText;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.Settings;
 import leadlight.model.Verdict;
@@ -113,6 +114,7 @@ final class ScoringReader {
   }
 
   private static Scoring scoring(ResultSet row) throws SQLException {
+    Optional<String> reason = Optional.ofNullable(row.getString("row_reason"));
     return new Scoring(
         row.getLong("id"),
         new Subject(
@@ -131,8 +133,9 @@ final class ScoringReader {
         row.getString("person"),
         time(row.getString("scored_at"), row.getString("zone")),
         Ids.of(Verdict.class, Verdict::id, row.getString("verdict")),
-        Optional.ofNullable(row.getString("row_reason")),
-        List.of(JsonText.read(row.getString("fitness"), String[].class)));
+        RemarkTexts.one(row, "row_note", Note.class).or(() -> reason.map(Note.Earlier::new)),
+        RemarkTexts.all(row, "row_notes", Note[].class),
+        RemarkTexts.notes(row, "fitness_notes", "fitness"));
   }
 
   private static PhotoInfo photo(ResultSet row) throws SQLException {

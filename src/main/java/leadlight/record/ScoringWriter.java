@@ -11,11 +11,13 @@ import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.Quantity;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.Settings;
+import leadlight.text.Sentences;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 
@@ -23,6 +25,7 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 final class ScoringWriter {
 
   private final Handle handle;
+  private final Sentences sentences = Sentences.english();
 
   ScoringWriter(Handle handle) {
     this.handle = handle;
@@ -113,15 +116,17 @@ final class ScoringWriter {
         scoring.scored().row() instanceof RowOutcome.Found row
             ? Optional.of(row)
             : Optional.empty();
-    String reason =
-        scoring.scored().row() instanceof RowOutcome.NotFound none ? none.reason() : null;
+    Optional<Note> reason =
+        scoring.scored().row() instanceof RowOutcome.NotFound none
+            ? Optional.of(none.reason())
+            : Optional.empty();
     return id(
         "INSERT INTO scoring (board_id, photo_id, method_id, run_id, stage, attempt, repeat,"
             + " photo_path, results, connector, leads, pitch_mm, product_class, person, scored_at,"
             + " zone, verdict, row_reason, pitch_px, angle_rad, scale_px_per_mm, body_side,"
-            + " confidence, tilt_rad, mm_to_px, fitness)"
+            + " confidence, tilt_rad, mm_to_px, fitness, row_note, row_notes, fitness_notes)"
             + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
-            + " ?)",
+            + " ?, ?, ?, ?)",
         ids[0],
         ids[1],
         ids[2],
@@ -139,7 +144,7 @@ final class ScoringWriter {
         time(scoring.at()),
         scoring.at().getZone().getId(),
         scoring.scored().verdict().id(),
-        reason,
+        reason.map(sentences::of).orElse(null),
         found.map(RowOutcome.Found::pitchPx).orElse(null),
         found.map(RowOutcome.Found::angleRad).orElse(null),
         found.map(RowOutcome.Found::scalePxPerMm).orElse(null),
@@ -147,6 +152,9 @@ final class ScoringWriter {
         found.map(RowOutcome.Found::confidence).orElse(null),
         null,
         found.map(row -> JsonText.of(row.mmToPx().rowMajor())).orElse(null),
+        JsonText.of(sentences.of(scoring.scored().fitness())),
+        reason.map(JsonText::of).orElse(null),
+        JsonText.of(scoring.scored().rowNotes()),
         JsonText.of(scoring.scored().fitness()));
   }
 
@@ -156,13 +164,13 @@ final class ScoringWriter {
         id(
             "INSERT INTO joint (scoring_id, pin, name, verdict, unjudged_because, toe_x_px,"
                 + " toe_y_px, heel_x_px, heel_y_px, land_toe_x_px, land_toe_y_px, land_heel_x_px,"
-                + " land_heel_y_px, match, u_across_px, u_along_px)"
-                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                + " land_heel_y_px, match, u_across_px, u_along_px, doubts, grounds, unfit)"
+                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
             scoring,
             graded.pin(),
             name,
             graded.verdict().id(),
-            graded.unjudgedBecause().orElse(null),
+            graded.doubts().isEmpty() ? null : sentences.joined(graded.doubts()),
             lead.toePx().x(),
             lead.toePx().y(),
             lead.heelPx().x(),
@@ -173,7 +181,10 @@ final class ScoringWriter {
             lead.landHeelPx().y(),
             lead.match(),
             lead.uAcrossPx(),
-            lead.uAlongPx());
+            lead.uAlongPx(),
+            JsonText.of(graded.doubts()),
+            JsonText.of(graded.grounds()),
+            graded.joint().unfitBecause().map(JsonText::of).orElse(null));
     measures(id, graded.joint());
     new OpinionBook(handle).write(id, graded.joint());
     findings(id, graded);
@@ -195,15 +206,19 @@ final class ScoringWriter {
     for (Finding finding : graded.findings()) {
       handle.execute(
           "INSERT INTO finding (joint_id, kind, pins, verdict, probability, evidence, clause,"
-              + " settle_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+              + " settle_by, share, measured, reasons)"
+              + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
           joint,
           finding.kind().id(),
           JsonText.of(finding.pins()),
           finding.verdict().id(),
           finding.probability(),
-          finding.evidence(),
+          sentences.evidence(finding),
           finding.clause(),
-          finding.settleBy());
+          finding.settleBy(),
+          finding.share().isPresent() ? finding.share().getAsDouble() : null,
+          finding.measured().map(JsonText::of).orElse(null),
+          JsonText.of(finding.reasons()));
     }
   }
 }

@@ -11,6 +11,7 @@ import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Verdict;
+import leadlight.text.Sentences;
 
 /**
  * The findings of a strip in words below its pins. Each label starts at its own leader and runs to
@@ -115,7 +116,7 @@ final class Callouts {
         (place > 0 && bridged(joints.get(strip.get(place - 1)), joint))
             || (place + 1 < strip.size() && bridged(joint, joints.get(strip.get(place + 1))));
     Set<String> words =
-        joint.findings().stream()
+        Sentences.spoken(joint.findings()).stream()
             .filter(f -> f.kind() != FindingKind.BRIDGE || !tied)
             .sorted(Comparator.comparing(Finding::verdict).reversed())
             .map(Words::label)

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import leadlight.data.Cells;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
 import leadlight.model.Measure;
@@ -17,6 +18,7 @@ import leadlight.model.PointPx;
 import leadlight.model.Quantity;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
+import leadlight.text.Sentences;
 
 /**
  * A scored photo as a table (RFC 4180, UTF-8): one line per joint; a photo without a row gives one
@@ -26,6 +28,8 @@ final class CsvReport {
 
   private static final int MEASURE_DECIMALS = 5;
   private static final int PX_DECIMALS = 3;
+
+  private static final Sentences SENTENCES = Sentences.english();
 
   private CsvReport() {}
 
@@ -58,6 +62,7 @@ final class CsvReport {
                 "clause",
                 "settle_by",
                 "unjudged_because",
+                "doubts",
                 "toe_x_px",
                 "toe_y_px",
                 "heel_x_px",
@@ -77,10 +82,11 @@ final class CsvReport {
     line.add(Cells.harmless(scored.settings().row().lands().get(graded.pin() - 1).name()));
     line.add(graded.verdict().id());
     line.add(findings.stream().map(Words::finding).collect(Collectors.joining("; ")));
-    line.add(Cells.harmless(joined(findings.stream().map(Finding::evidence).toList())));
+    line.add(Cells.harmless(joined(findings.stream().map(SENTENCES::evidence).toList())));
     line.add(Cells.harmless(joined(findings.stream().map(Finding::clause).toList())));
-    line.add(Cells.harmless(joined(findings.stream().map(Finding::settleBy).toList())));
-    line.add(Cells.harmless(graded.unjudgedBecause().orElse("")));
+    line.add(Cells.harmless(joined(findings.stream().map(SENTENCES::settle).toList())));
+    line.add(Cells.harmless(SENTENCES.joined(graded.doubts())));
+    line.add(graded.doubts().stream().map(Doubt::code).distinct().collect(Collectors.joining(" ")));
     addPoint(line, graded.joint().lead().toePx());
     addPoint(line, graded.joint().lead().heelPx());
     for (Measure measure : Measure.values()) {
@@ -98,7 +104,8 @@ final class CsvReport {
     line.add("");
     line.add(scored.verdict().id());
     line.addAll(List.of("", "", "", ""));
-    line.add(Cells.harmless(none.reason()));
+    line.add(Cells.harmless(SENTENCES.of(none.reason())));
+    line.add(none.reason().code());
     while (line.size() < header().size()) {
       line.add("");
     }

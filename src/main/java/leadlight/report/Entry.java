@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
 import leadlight.model.Verdict;
-import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /**
  * One line of the table of findings: all joints with one kind of trouble and one thing to do.
@@ -24,7 +24,7 @@ import leadlight.text.Messages;
 record Entry(
     Verdict verdict, String pins, String what, String evidence, String clause, String todo) {
 
-  private static final Messages WORDS = Messages.of("en");
+  private static final Sentences SENTENCES = Sentences.english();
 
   private record Seen(GradedJoint joint, Finding finding) {}
 
@@ -34,10 +34,10 @@ record Entry(
   static List<Entry> of(List<GradedJoint> joints) {
     Map<Key, List<Seen>> groups = new LinkedHashMap<>();
     for (GradedJoint joint : joints) {
-      for (Finding f : joint.findings()) {
+      for (Finding f : Sentences.spoken(joint.findings())) {
         groups
             .computeIfAbsent(
-                new Key(f.verdict(), Words.kind(f.kind()), f.clause(), f.settleBy()),
+                new Key(f.verdict(), what(f), f.clause(), SENTENCES.settle(f)),
                 key -> new ArrayList<>())
             .add(new Seen(joint, f));
       }
@@ -72,22 +72,21 @@ record Entry(
   }
 
   private static String evidence(Seen seen) {
-    List<String> plain = WORDS.because(seen.joint(), seen.finding());
-    return plain.isEmpty() ? seen.finding().evidence() : String.join("; ", plain);
+    return String.join("; ", SENTENCES.because(seen.finding()));
+  }
+
+  private static String what(Finding finding) {
+    String kind = Words.kind(finding.kind());
+    return finding.share().isPresent() ? "no fillet, rather " + kind : kind;
   }
 
   private static List<Entry> unjudged(List<GradedJoint> joints) {
-    Map<String, List<Integer>> reasons = new LinkedHashMap<>();
-    for (GradedJoint joint : joints) {
-      joint
-          .unjudgedBecause()
-          .ifPresent(
-              why -> reasons.computeIfAbsent(why, key -> new ArrayList<>()).add(joint.pin()));
-    }
     List<Entry> entries = new ArrayList<>();
-    reasons.forEach(
-        (why, pins) ->
-            entries.add(new Entry(Verdict.UNJUDGED, Words.pins(pins), "not judged", why, "", "")));
+    HandsOn.doubts(joints)
+        .forEach(
+            (why, pins) ->
+                entries.add(
+                    new Entry(Verdict.UNJUDGED, Words.pins(pins), "not judged", why, "", "")));
     return entries;
   }
 }

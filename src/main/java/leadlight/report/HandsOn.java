@@ -1,19 +1,28 @@
 package leadlight.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
+import leadlight.model.Note;
 import leadlight.model.Verdict;
+import leadlight.text.Sentences;
 
-/** The joints that need hands as lines of text: defects one by one, then what is unjudged. */
+/**
+ * The joints as lines of text: defects one by one, then what is unjudged and what was seen of the
+ * others, equal things together.
+ */
 final class HandsOn {
 
   private static final String LINE = "  %7s  %-10s  ";
   private static final String UNDER_LAST_COLUMN = " ".repeat(LINE.formatted("", "").length());
+  private static final Sentences SENTENCES = Sentences.english();
 
   private HandsOn() {}
 
@@ -23,15 +32,15 @@ final class HandsOn {
     for (GradedJoint joint : joints) {
       if (joint.verdict() == Verdict.DEFECT) {
         List<Finding> grave =
-            joint.findings().stream().filter(f -> f.verdict() == Verdict.DEFECT).toList();
+            Sentences.spoken(
+                joint.findings().stream().filter(f -> f.verdict() == Verdict.DEFECT).toList());
         String what = grave.stream().map(HandsOn::sure).collect(Collectors.joining("; "));
         lines.addAll(line("" + joint.pin(), joint.verdict(), what));
-        grave.stream()
-            .filter(f -> !f.settleBy().isEmpty())
-            .forEach(f -> todo.add(Words.kind(f.kind()) + ": " + f.settleBy()));
+        grave.forEach(f -> todo.add(Words.kind(f.kind()) + ": " + SENTENCES.settle(f)));
       }
     }
-    lines.addAll(unjudged(joints));
+    doubts(joints)
+        .forEach((why, pins) -> lines.addAll(line(Words.pins(pins), Verdict.UNJUDGED, why)));
     if (!lines.isEmpty()) {
       lines.add(0, (LINE + "%s").formatted("pin", "verdict", "what"));
     }
@@ -44,25 +53,58 @@ final class HandsOn {
 
   private static String sure(Finding finding) {
     // Rounded down: 99.9 % must not read as certain.
-    return Words.label(finding) + ", " + (int) Math.floor(100 * finding.probability()) + " % sure";
+    int percent = (int) Math.floor(100 * finding.probability());
+    return finding.share().isPresent()
+        ? "no fillet, " + percent + " % sure; rather " + Words.kind(finding.kind())
+        : Words.label(finding) + ", " + percent + " % sure";
   }
 
-  /** Neighbours that are unjudged for one reason share a line. */
-  private static List<String> unjudged(List<GradedJoint> joints) {
-    List<String> lines = new ArrayList<>();
-    for (int i = 0; i < joints.size(); i++) {
-      GradedJoint first = joints.get(i);
-      if (first.verdict() == Verdict.UNJUDGED) {
-        while (i + 1 < joints.size()
-            && joints.get(i + 1).unjudgedBecause().equals(first.unjudgedBecause())) {
-          i++;
-        }
-        int last = joints.get(i).pin();
-        String pins = first.pin() + (last == first.pin() ? "" : "-" + last);
-        lines.addAll(line(pins, first.verdict(), first.unjudgedBecause().orElseThrow()));
+  /** Why joints are not judged, with their pins: those of the same topics together. */
+  static Map<String, List<Integer>> doubts(List<GradedJoint> joints) {
+    Map<List<String>, List<GradedJoint>> groups = new LinkedHashMap<>();
+    for (GradedJoint joint : joints) {
+      if (!joint.doubts().isEmpty()) {
+        groups
+            .computeIfAbsent(
+                joint.doubts().stream().map(Doubt::topic).distinct().toList(),
+                topics -> new ArrayList<>())
+            .add(joint);
       }
     }
+    Map<String, List<Integer>> lines = new LinkedHashMap<>();
+    for (List<GradedJoint> group : groups.values()) {
+      lines.put(why(group), group.stream().map(GradedJoint::pin).toList());
+    }
     return lines;
+  }
+
+  /** The sentences of one joint, or what holds for all of several. */
+  private static String why(List<GradedJoint> group) {
+    List<Doubt> first = group.get(0).doubts();
+    boolean equal = group.stream().allMatch(joint -> joint.doubts().equals(first));
+    return equal
+        ? SENTENCES.joined(first)
+        : first.stream().map(SENTENCES::general).distinct().collect(Collectors.joining("; "));
+  }
+
+  /** What the verdicts rest on: "seen at 1-3, 7: lead, fillet at the toe". */
+  static List<String> grounds(List<GradedJoint> joints) {
+    Map<List<String>, List<GradedJoint>> groups = new LinkedHashMap<>();
+    for (GradedJoint joint : joints) {
+      if (!joint.grounds().isEmpty()) {
+        groups
+            .computeIfAbsent(
+                joint.grounds().stream().map(Note::code).toList(), codes -> new ArrayList<>())
+            .add(joint);
+      }
+    }
+    return groups.values().stream()
+        .map(
+            group ->
+                Words.pins(group.stream().map(GradedJoint::pin).toList())
+                    + " "
+                    + SENTENCES.seen(group.get(0).grounds()))
+        .toList();
   }
 
   private static List<String> line(String pins, Verdict verdict, String what) {

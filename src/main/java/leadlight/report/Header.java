@@ -5,6 +5,7 @@ import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.text.Sentences;
 
 /** Name, connector, class, counts (which explain the marks), and what the photo cannot show. */
 final class Header implements Block {
@@ -12,6 +13,7 @@ final class Header implements Block {
   private static final int TITLE_PX = 40;
   private static final int COUNTS_PX = 40;
   private static final int MARK_PX = 24;
+  private static final Sentences SENTENCES = Sentences.english();
   private static final TextStyle COUNT = new TextStyle(Typeface.BOLD, 20, Pen.INK);
   private static final TextStyle REASON = new TextStyle(Typeface.BOLD, 20, Pen.INK);
 
@@ -38,13 +40,17 @@ final class Header implements Block {
                     + ".");
     this.limits = new TextBlock(widthPx);
     if (scored.row() instanceof RowOutcome.NotFound none) {
-      limits.add(REASON, "Row not found, no joint judged. " + none.reason());
+      limits.add(REASON, "Row not found, no joint judged. " + SENTENCES.of(none.reason()));
     }
     limits.addAll(
         TextStyle.BODY_BOLD,
-        scored.fitness().stream().map(sentence -> "Photo: " + sentence).toList());
+        SENTENCES.of(scored.rowNotes()).stream().map(sentence -> "Row: " + sentence).toList());
+    limits.addAll(
+        TextStyle.BODY_BOLD,
+        SENTENCES.of(scored.fitness()).stream().map(sentence -> "Photo: " + sentence).toList());
     limits.add(
-        TextStyle.BODY, "Not visible from above: " + String.join(" \u2022 ", scored.notVisible()));
+        TextStyle.BODY,
+        "Not visible from above: " + String.join(" \u2022 ", SENTENCES.of(scored.notVisible())));
   }
 
   @Override

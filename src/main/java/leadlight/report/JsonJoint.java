@@ -3,17 +3,21 @@ package leadlight.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
+import leadlight.model.Chances;
 import leadlight.model.Evidence;
-import leadlight.model.FaultChances;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
+import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
+import leadlight.model.Question;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowSpec;
+import leadlight.text.Sentences;
 
 /** One joint as JSON. */
 final class JsonJoint {
@@ -23,11 +27,15 @@ final class JsonJoint {
   private final JsonGenerator json;
   private final JsonFields fields;
   private final RowSpec spec;
+  private final Sentences sentences;
+  private final JsonRemarks remarks;
 
-  JsonJoint(JsonGenerator json, RowSpec spec) {
+  JsonJoint(JsonGenerator json, RowSpec spec, Sentences sentences) {
     this.json = json;
     this.fields = new JsonFields(json);
     this.spec = spec;
+    this.sentences = sentences;
+    this.remarks = new JsonRemarks(json, sentences);
   }
 
   void write(GradedJoint graded) throws IOException {
@@ -40,9 +48,12 @@ final class JsonJoint {
     measures(graded);
     evidence(graded.joint().evidence());
     opinions(graded.joint());
-    if (graded.unjudgedBecause().isPresent()) {
-      fields.text("unjudged_because", graded.unjudgedBecause().get());
+    checks(graded.checks());
+    if (!graded.doubts().isEmpty()) {
+      fields.text("unjudged_because", sentences.joined(graded.doubts()));
     }
+    remarks.list("doubts", graded.doubts());
+    remarks.list("grounds", graded.grounds());
     json.writeEndObject();
   }
 
@@ -64,11 +75,31 @@ final class JsonJoint {
       fields.pins("pins", finding.pins());
       fields.text("verdict", finding.verdict().id());
       fields.number("probability", finding.probability(), 4);
-      fields.text("evidence", finding.evidence());
-      fields.text("clause", finding.clause());
-      if (!finding.settleBy().isEmpty()) {
-        fields.text("settle_by", finding.settleBy());
+      if (finding.share().isPresent()) {
+        fields.number("share", finding.share().getAsDouble(), 4);
       }
+      fields.text("evidence", sentences.evidence(finding));
+      if (finding.measured().isPresent()) {
+        remarks.code("measured", finding.measured().get());
+      }
+      fields.text("clause", finding.clause());
+      fields.text("settle_by", sentences.settle(finding));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void checks(List<LimitCheck> checks) throws IOException {
+    json.writeArrayFieldStart("checks");
+    for (LimitCheck check : checks) {
+      json.writeStartObject();
+      fields.text("measure", check.measure().id());
+      fields.number("value", check.measured().value(), DECIMALS);
+      fields.number("u", check.measured().u(), DECIMALS);
+      fields.number("limit", check.limit(), DECIMALS);
+      fields.text("bound", check.atMost() ? "upper" : "lower");
+      fields.number("kept_probability", check.kept(), 4);
+      fields.text("clause", check.clause());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -98,7 +129,7 @@ final class JsonJoint {
       if (each.neighbourPin() > 0) {
         fields.whole("neighbour_pin", each.neighbourPin());
       }
-      fields.text("words", each.words());
+      fields.text("words", sentences.evidence(each));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -127,17 +158,11 @@ final class JsonJoint {
     json.writeEndObject();
   }
 
-  private void chances(String whose, FaultChances chances) throws IOException {
+  private void chances(String whose, Chances chances) throws IOException {
     json.writeObjectFieldStart(whose);
-    fields.number("missing_lead", chances.missing(), 4);
-    fields.number("no_fillet", chances.unwetted(), 4);
-    fields.number("open_rather_than_insufficient", chances.open(), 4);
-    fields.number("excess", chances.excess(), 4);
-    fields.number("bridge_to_pin_before", chances.bridgeBefore(), 4);
-    fields.number("bridge_to_next_pin", chances.bridgeAfter(), 4);
-    fields.number("solder_ball", chances.ball(), 4);
-    fields.number("overhang_above_quarter", chances.overQuarter(), 4);
-    fields.number("overhang_above_half", chances.overHalf(), 4);
+    for (Map.Entry<Question, Double> answer : chances.answers().entrySet()) {
+      fields.number(answer.getKey().id(), answer.getValue(), 4);
+    }
     json.writeEndObject();
   }
 }

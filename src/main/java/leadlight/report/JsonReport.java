@@ -16,6 +16,7 @@ import leadlight.model.RowHint;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
+import leadlight.text.Sentences;
 
 /**
  * A scored photo as JSON by {@code models/schema/report.schema.json}. Streamed: binding whole
@@ -24,18 +25,24 @@ import leadlight.model.Settings;
  */
 final class JsonReport {
 
-  static final String SCHEMA = "leadlight-report-1";
+  /** With what the name of this and of every older version begins. */
+  static final String ANY_SCHEMA = "leadlight-report-";
+
+  static final String SCHEMA = ANY_SCHEMA + "2";
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
 
   private final ReportContext context;
   private final JsonGenerator json;
   private final JsonFields fields;
+  private final Sentences sentences = Sentences.english();
+  private final JsonRemarks remarks;
 
   private JsonReport(ReportContext context, JsonGenerator json) {
     this.context = context;
     this.json = json;
     this.fields = new JsonFields(json);
+    this.remarks = new JsonRemarks(json, sentences);
   }
 
   static byte[] bytes(ScoredPhoto scored, ReportContext context) {
@@ -62,17 +69,17 @@ final class JsonReport {
     settings(scored.settings());
     connector(scored.settings());
     fields.whole("class", scored.settings().productClass());
-    row(scored.row());
+    row(scored);
     json.writeArrayFieldStart("joints");
-    JsonJoint joint = new JsonJoint(json, scored.settings().row());
+    JsonJoint joint = new JsonJoint(json, scored.settings().row(), sentences);
     for (var graded : scored.joints()) {
       joint.write(graded);
     }
     json.writeEndArray();
     fields.text("verdict", scored.verdict().id());
-    fields.texts("fitness", scored.fitness());
-    fields.texts("not_visible", scored.notVisible());
-    fields.texts("cautions", scored.cautions());
+    remarks.sentencesAndCodes("fitness", scored.fitness());
+    remarks.sentencesAndCodes("not_visible", scored.notVisible());
+    remarks.sentencesAndCodes("cautions", scored.cautions());
     fields.text("certificate", Words.NO_CERTIFICATE);
     json.writeEndObject();
   }
@@ -127,7 +134,8 @@ final class JsonReport {
     json.writeEndObject();
   }
 
-  private void row(RowOutcome row) throws IOException {
+  private void row(ScoredPhoto scored) throws IOException {
+    RowOutcome row = scored.row();
     json.writeObjectFieldStart("row");
     json.writeBooleanField("found", row instanceof RowOutcome.Found);
     if (row instanceof RowOutcome.Found found) {
@@ -138,8 +146,10 @@ final class JsonReport {
       fields.number("confidence", found.confidence(), 4);
       fields.map("mm_to_px", found.mmToPx().rowMajor());
     } else if (row instanceof RowOutcome.NotFound none) {
-      fields.text("reason", none.reason());
+      fields.text("reason", sentences.of(none.reason()));
+      remarks.code("note", none.reason());
     }
+    remarks.list("notes", scored.rowNotes());
     considered(row.considered());
     json.writeEndObject();
   }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import leadlight.model.PointPx;
 import leadlight.model.ScoredPhoto;
+import leadlight.text.Sentences;
 import leadlight.vision.Frame;
 
 /**
@@ -56,7 +57,9 @@ final class PhotoPanel implements Block {
     int locatorPx = locator.map(Locator::widthPx).orElse(-GAP_PX);
     this.notes = new TextBlock(beside ? side : widthPx - locatorPx - GAP_PX);
     if (!scored.cautions().isEmpty()) {
-      notes.add(TextStyle.BODY_BOLD, "Cautions").addAll(TextStyle.BODY, scored.cautions());
+      notes
+          .add(TextStyle.BODY_BOLD, "Cautions")
+          .addAll(TextStyle.BODY, Sentences.english().of(scored.cautions()));
     }
     notes
         .add(TextStyle.BODY_BOLD, "About the limits")

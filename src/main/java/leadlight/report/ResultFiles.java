@@ -136,7 +136,7 @@ final class ResultFiles {
       String name = parser.currentName();
       JsonToken value = parser.nextToken();
       if (name.equals("schema")) {
-        ours = JsonReport.SCHEMA.equals(parser.getText());
+        ours = parser.getText().startsWith(JsonReport.ANY_SCHEMA);
       } else if (name.equals("sha256") && !value.isStructStart()) {
         return ours && photo.sha256().equals(parser.getText());
       } else if (value.isStructStart() && !name.equals("photo")) {

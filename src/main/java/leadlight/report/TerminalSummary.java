@@ -9,9 +9,12 @@ import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
+import leadlight.text.Sentences;
 
 /** A scored photo in a few plain lines of at most 80 characters, worst first. */
 public final class TerminalSummary {
+
+  private static final Sentences SENTENCES = Sentences.english();
 
   private TerminalSummary() {}
 
@@ -24,19 +27,21 @@ public final class TerminalSummary {
   public static List<String> lines(ScoredPhoto scored, Optional<WrittenReport> written) {
     List<String> lines = new ArrayList<>();
     lines.add(scored.photo().file() + ": " + headline(scored));
-    lines.addAll(
-        wrapped("  ", Words.job(scored.settings().row(), scored.settings().productClass())));
     if (!scored.joints().isEmpty()) {
       lines.add("  " + Words.counts(scored.joints()));
     }
     if (scored.row() instanceof RowOutcome.NotFound none) {
-      lines.addAll(wrapped("  ", none.reason()));
+      lines.addAll(wrapped("  ", SENTENCES.of(none.reason())));
     }
-    scored.fitness().forEach(sentence -> lines.addAll(wrapped("  photo: ", sentence)));
+    SENTENCES.of(scored.rowNotes()).forEach(note -> lines.addAll(wrapped("  row: ", note)));
     lines.addAll(HandsOn.lines(scored.joints()));
     indicators(scored.joints()).ifPresent(text -> lines.addAll(wrapped("  ", text)));
+    HandsOn.grounds(scored.joints()).forEach(text -> lines.addAll(wrapped("  ", text)));
+    SENTENCES.of(scored.fitness()).forEach(note -> lines.addAll(wrapped("  photo: ", note)));
+    lines.addAll(
+        wrapped("  ", Words.job(scored.settings().row(), scored.settings().productClass())));
     lines.add("  not visible from above:");
-    scored.notVisible().forEach(text -> lines.addAll(wrapped("  - ", text)));
+    SENTENCES.of(scored.notVisible()).forEach(text -> lines.addAll(wrapped("  - ", text)));
     written.ifPresent(files -> lines.addAll(paths(files)));
     return lines;
   }

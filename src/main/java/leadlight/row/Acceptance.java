@@ -1,7 +1,7 @@
 package leadlight.row;
 
-import leadlight.model.Note;
 import java.util.Optional;
+import leadlight.model.Note;
 
 /** Whether a fitted row is good enough to be reported; if not, what is wrong and what to change. */
 final class Acceptance {

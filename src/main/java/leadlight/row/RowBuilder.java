@@ -1,11 +1,11 @@
 package leadlight.row;
 
-import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.BodySide;
 import leadlight.model.Homography;
 import leadlight.model.Lead;
+import leadlight.model.Note;
 import leadlight.model.PointPx;
 import leadlight.model.RowCandidate;
 import leadlight.model.RowOutcome;

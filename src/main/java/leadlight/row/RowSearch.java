@@ -1,11 +1,11 @@
 package leadlight.row;
 
-import leadlight.model.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import leadlight.model.Note;
 import leadlight.model.PointPx;
 import leadlight.model.RowCandidate;
 import leadlight.model.RowHint;

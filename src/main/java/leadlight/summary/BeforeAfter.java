@@ -1,6 +1,7 @@
 package leadlight.summary;
 
 import java.util.List;
+import leadlight.text.Messages;
 
 /**
  * One row of a board at two stages.
@@ -19,7 +20,7 @@ public record BeforeAfter(
   }
 
   /** Changes worth telling, with pins of one kind of change together: "2, 5: open → acceptable". */
-  public List<String> words() {
-    return ChangeWords.of(changes);
+  public List<String> words(Messages words) {
+    return ChangeWords.of(changes, words);
   }
 }

@@ -3,7 +3,9 @@ package leadlight.summary;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import leadlight.text.Messages;
 
 /** Changes in words, equal ones together. */
 final class ChangeWords {
@@ -14,37 +16,31 @@ final class ChangeWords {
 
   private ChangeWords() {}
 
-  static List<String> of(List<PinChange> changes) {
+  static List<String> of(List<PinChange> changes, Messages words) {
     List<String> lines = new ArrayList<>();
     for (PinChange.Kind kind : ORDER) {
       Map<String, List<String>> pins = new LinkedHashMap<>();
       for (PinChange change : changes) {
         if (change.kind() == kind) {
-          String what = words(change);
+          String what = words(change, words);
           pins.computeIfAbsent(what, key -> new ArrayList<>()).add("" + change.pin());
         }
       }
       pins.forEach(
           (what, which) ->
               lines.add(
-                  (which.size() == 1 ? "pin " : "pins ") + String.join(", ", which) + ": " + what));
+                  words.get(which.size() == 1 ? "pins.one" : "pins.many", String.join(", ", which))
+                      + ": "
+                      + what));
     }
     return lines;
   }
 
-  private static String words(PinChange change) {
-    String before = plain(change.before());
-    String after = plain(change.after());
-    return switch (change.kind()) {
-      case NEW -> "new defect, " + before + " \u2192 " + after;
-      case STILL -> "still " + (before.equals(after) ? after : before + " \u2192 " + after);
-      case UNKNOWN -> "cannot be compared, " + before + " \u2192 " + after;
-      case MENDED, SOUND -> before + " \u2192 " + after;
-    };
-  }
-
-  /** The pins of a bridge stand together in the line already. */
-  private static String plain(String words) {
-    return words.replaceAll("bridge to [0-9]+( and bridge to [0-9]+)?", "bridge");
+  private static String words(PinChange change, Messages words) {
+    String before = change.before().words(words);
+    String after = change.after().words(words);
+    boolean same = change.kind() == PinChange.Kind.STILL && before.equals(after);
+    String kind = same ? "still.same" : change.kind().name().toLowerCase(Locale.ROOT);
+    return words.get("change." + kind, before, after);
   }
 }

@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import leadlight.model.Doubt;
+import leadlight.model.Note;
 import leadlight.model.RowSpec;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
@@ -28,7 +31,7 @@ public final class DayGatherer {
   private final List<PhotoLine> photos = new ArrayList<>();
   private final Tally total = new Tally();
   private final Map<String, PinStrip> strips = new TreeMap<>();
-  private final Map<String, Integer> reasons = new HashMap<>();
+  private final Map<String, Reason> reasons = new TreeMap<>();
   private final List<Retake> retakes = new ArrayList<>();
 
   private DayGatherer(JobRecord record) {
@@ -68,10 +71,12 @@ public final class DayGatherer {
     tally.add(row.joints());
     total.add(tally);
     String connector = spec.connectorId() + ", " + spec.leads() + " leads";
-    strips.computeIfAbsent(connector, PinStrip::new).add(row.joints());
+    strips
+        .computeIfAbsent(connector, key -> new PinStrip(spec.connectorId(), spec.leads()))
+        .add(row.joints());
     for (RecordedJoint joint : row.joints()) {
       if (joint.verdict() == Verdict.UNJUDGED) {
-        reasons.merge(general(joint.tool().unjudgedBecause().orElse("")), 1, Integer::sum);
+        doubted(joint);
       }
     }
     Verdict verdict =
@@ -93,26 +98,29 @@ public final class DayGatherer {
     retake(scoring, tally);
   }
 
-  /** Numbers differ from joint to joint; what is in brackets or behind a colon is left out. */
-  private static String general(String reason) {
-    return reason
-        .replaceAll("\\s*\\([^)]*\\)", "")
-        .replaceAll(":.*", "")
-        .replaceAll("( of)? -?[0-9.]+ mm(?= against| cannot)", "")
-        .replaceAll("to pin [0-9]+", "to a neighbour")
-        .strip();
+  /** Counts each topic of a joint's doubts once; a joint that a person left open has none. */
+  private void doubted(RecordedJoint joint) {
+    Map<String, Doubt> topics = new LinkedHashMap<>();
+    joint.tool().doubts().forEach(doubt -> topics.putIfAbsent(doubt.topic(), doubt));
+    topics.forEach(
+        (topic, doubt) ->
+            reasons.merge(
+                topic,
+                new Reason(doubt, 1),
+                (sum, one) -> new Reason(sum.doubt(), sum.joints() + 1)));
   }
 
   private void retake(Scoring scoring, Tally tally) {
-    Optional<String> why =
+    Optional<Note> why =
         scoring
             .rowReason()
             .or(
                 () ->
                     tally.count(Verdict.UNJUDGED) > 0
-                        ? scoring.fitness().stream().findFirst()
+                        ? Stream.concat(scoring.fitness().stream(), scoring.rowNotes().stream())
+                            .findFirst()
                         : Optional.empty());
-    why.ifPresent(text -> retakes.add(new Retake(scoring.subject(), scoring.photo().file(), text)));
+    why.ifPresent(note -> retakes.add(new Retake(scoring.subject(), scoring.photo().file(), note)));
   }
 
   private void refused(RunPhoto photo) {
@@ -121,7 +129,10 @@ public final class DayGatherer {
         .ifPresent(
             why ->
                 retakes.add(
-                    new Retake(photo.subject(), photo.photo().getFileName().toString(), why)));
+                    new Retake(
+                        photo.subject(),
+                        photo.photo().getFileName().toString(),
+                        new Note.Earlier(why))));
   }
 
   private List<JobLine> jobs() {
@@ -167,9 +178,11 @@ public final class DayGatherer {
   }
 
   private List<Reason> reasonLines() {
-    return reasons.entrySet().stream()
-        .map(entry -> new Reason(entry.getKey(), entry.getValue()))
-        .sorted(Comparator.comparingInt(Reason::joints).reversed().thenComparing(Reason::text))
+    return reasons.values().stream()
+        .sorted(
+            Comparator.comparingInt((Reason reason) -> reason.joints())
+                .reversed()
+                .thenComparing(reason -> reason.doubt().topic()))
         .limit(MOST_REASONS)
         .toList();
   }
@@ -180,14 +193,14 @@ public final class DayGatherer {
       List<PhotoLine> lines =
           photos.stream().filter(line -> line.subject().stage() == stage).toList();
       if (!lines.isEmpty()) {
-        all.add(dpmo(stage.words(), lines));
+        all.add(dpmo(Optional.of(stage), lines));
       }
     }
-    all.add(dpmo("each board's last stage", lastStages(photos)));
+    all.add(dpmo(Optional.empty(), lastStages(photos)));
     return all;
   }
 
-  private static Dpmo dpmo(String stage, List<PhotoLine> lines) {
+  private static Dpmo dpmo(Optional<Stage> stage, List<PhotoLine> lines) {
     Tally tally = new Tally();
     lines.forEach(line -> tally.add(line.tally()));
     return new Dpmo(stage, tally.count(Verdict.DEFECT), tally.judged());

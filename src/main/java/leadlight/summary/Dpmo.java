@@ -1,5 +1,7 @@
 package leadlight.summary;
 
+import java.util.Optional;
+import leadlight.record.Stage;
 import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
 import org.apache.commons.statistics.interval.Interval;
 
@@ -8,11 +10,11 @@ import org.apache.commons.statistics.interval.Interval;
  * judged joint: one that the photo does not show is no opportunity to see a defect. With the 95 %
  * Wilson score interval (Wilson 1927).
  *
- * @param stage of which stage of the boards
+ * @param stage of which stage of the boards; empty: of each board's last
  * @param defects joints that are a defect
  * @param opportunities judged joints
  */
-public record Dpmo(String stage, int defects, int opportunities) {
+public record Dpmo(Optional<Stage> stage, int defects, int opportunities) {
 
   private static final double MILLION = 1e6;
   private static final double ERROR_RATE = 0.05;

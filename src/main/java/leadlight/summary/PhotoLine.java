@@ -3,6 +3,7 @@ package leadlight.summary;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.Note;
 import leadlight.model.Verdict;
 import leadlight.record.Subject;
 
@@ -27,5 +28,5 @@ public record PhotoLine(
     Verdict verdict,
     Tally tally,
     Path results,
-    Optional<String> rowReason,
-    List<String> fitness) {}
+    Optional<Note> rowReason,
+    List<Note> fitness) {}

@@ -1,18 +1,23 @@
 package leadlight.summary;
 
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.stream.Stream;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.RecordedJoint;
+import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /**
  * What became of one pin from one stage to the next.
  *
  * @param pin its number
- * @param before verdict or findings before
- * @param after verdict or findings after
+ * @param before what it was
+ * @param after what it is
  * @param kind what that means
  */
-public record PinChange(int pin, String before, String after, Kind kind) {
+public record PinChange(int pin, State before, State after, Kind kind) {
 
   /** What a change means. */
   public enum Kind {
@@ -39,9 +44,77 @@ public record PinChange(int pin, String before, String after, Kind kind) {
     }
   }
 
+  /**
+   * What a pin was at one stage.
+   *
+   * @param verdict the verdict that counts
+   * @param defects what was wrong, by the tool; empty if a person said it or if nothing was
+   */
+  public record State(Verdict verdict, List<Defect> defects) {
+
+    /** Copies the list. */
+    public State {
+      defects = List.copyOf(defects);
+    }
+
+    static State of(RecordedJoint joint) {
+      boolean byTool = joint.overrules().isEmpty() && joint.verdict() == Verdict.DEFECT;
+      Stream<Finding> findings =
+          byTool ? Sentences.spoken(joint.tool().findings()).stream() : Stream.empty();
+      return new State(
+          joint.verdict(),
+          findings
+              .filter(finding -> finding.verdict() == Verdict.DEFECT)
+              .map(
+                  finding ->
+                      new Defect(
+                          finding.kind(), finding.pins().size() > 1 ? finding.pins().get(1) : 0))
+              .distinct()
+              .sorted()
+              .toList());
+    }
+
+    /** For tables: ids, as "not judged", "bridge to 5 and open". */
+    public String text() {
+      if (defects.isEmpty()) {
+        return verdict == Verdict.UNJUDGED ? "not judged" : verdict.id().replace('-', ' ');
+      }
+      return String.join(" and ", defects.stream().map(Defect::text).toList());
+    }
+
+    /** For people; the pins of a bridge stand together in the line already. */
+    String words(Messages words) {
+      if (defects.isEmpty()) {
+        return words.get("verdict." + verdict.id());
+      }
+      return defects.stream()
+          .map(defect -> words.get("kind." + defect.kind().id()))
+          .distinct()
+          .reduce((a, b) -> words.get("list.and", a, b))
+          .orElseThrow();
+    }
+  }
+
+  /**
+   * A defect.
+   *
+   * @param neighbourPin the other pin of a bridge, else 0
+   */
+  public record Defect(FindingKind kind, int neighbourPin) implements Comparable<Defect> {
+
+    String text() {
+      return kind.id().replace('-', ' ') + (neighbourPin > 0 ? " to " + neighbourPin : "");
+    }
+
+    @Override
+    public int compareTo(Defect other) {
+      return text().compareTo(other.text());
+    }
+  }
+
   static PinChange of(RecordedJoint before, RecordedJoint after) {
     return new PinChange(
-        before.pin(), words(before), words(after), kind(before.verdict(), after.verdict()));
+        before.pin(), State.of(before), State.of(after), kind(before.verdict(), after.verdict()));
   }
 
   private static Kind kind(Verdict before, Verdict after) {
@@ -54,22 +127,5 @@ public record PinChange(int pin, String before, String after, Kind kind) {
       return before == Verdict.DEFECT ? Kind.STILL : Kind.NEW;
     }
     return before == Verdict.DEFECT ? Kind.MENDED : Kind.SOUND;
-  }
-
-  private static String words(RecordedJoint joint) {
-    if (!joint.overrules().isEmpty() || joint.verdict() != Verdict.DEFECT) {
-      return joint.verdict() == Verdict.UNJUDGED
-          ? "not judged"
-          : joint.verdict().id().replace('-', ' ');
-    }
-    return joint.tool().findings().stream()
-        .filter(finding -> finding.verdict() == Verdict.DEFECT)
-        .map(
-            finding ->
-                finding.kind().id().replace('-', ' ')
-                    + (finding.pins().size() > 1 ? " to " + finding.pins().get(1) : ""))
-        .distinct()
-        .sorted()
-        .collect(Collectors.joining(" and "));
   }
 }

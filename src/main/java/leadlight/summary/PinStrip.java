@@ -19,10 +19,12 @@ public final class PinStrip {
   public record Pin(int pin, int defects, int unjudged, int of) {}
 
   private final String connector;
+  private final int leads;
   private final List<int[]> counts = new ArrayList<>();
 
-  PinStrip(String connector) {
+  PinStrip(String connector, int leads) {
     this.connector = connector;
+    this.leads = leads;
   }
 
   void add(List<RecordedJoint> joints) {
@@ -37,9 +39,14 @@ public final class PinStrip {
     }
   }
 
-  /** Connector and number of leads. */
+  /** Id of the connector. */
   public String connector() {
     return connector;
+  }
+
+  /** Number of leads. */
+  public int leads() {
+    return leads;
   }
 
   /** The pins in order. */

@@ -1,9 +1,11 @@
 package leadlight.summary;
 
+import leadlight.model.Doubt;
+
 /**
  * How often something kept joints from being judged.
  *
- * @param text the reason
+ * @param doubt what, as it was at one of the joints; the others differ in numbers and pins alone
  * @param joints how many joints
  */
-public record Reason(String text, int joints) {}
+public record Reason(Doubt doubt, int joints) {}

@@ -1,5 +1,6 @@
 package leadlight.summary;
 
+import leadlight.model.Note;
 import leadlight.record.Subject;
 
 /**
@@ -7,6 +8,7 @@ import leadlight.record.Subject;
  *
  * @param subject what it is of
  * @param file its name
- * @param why what is wrong with it and what to change
+ * @param why what is wrong with it and what to change; a file that could not be read says it in the
+ *     reader's own words
  */
-public record Retake(Subject subject, String file, String why) {}
+public record Retake(Subject subject, String file, Note why) {}

@@ -12,9 +12,12 @@ import leadlight.data.Cells;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.Subject;
+import leadlight.text.Sentences;
 
 /** A run as tables (RFC 4180, UTF-8); no cell runs as a formula in a spreadsheet. */
 public final class SummaryTables {
+
+  private static final Sentences SENTENCES = Sentences.english();
 
   private SummaryTables() {}
 
@@ -59,7 +62,7 @@ public final class SummaryTables {
         List.of(Verdict.ACCEPTABLE, Verdict.PROCESS_INDICATOR, Verdict.UNJUDGED, Verdict.DEFECT)) {
       line.add("" + photo.tally().count(verdict));
     }
-    line.add(Cells.harmless(photo.rowReason().orElse("")));
+    line.add(Cells.harmless(photo.rowReason().map(SENTENCES::of).orElse("")));
     for (FindingKind kind : FindingKind.values()) {
       line.add("" + photo.tally().findings().getOrDefault(kind, 0));
     }
@@ -86,8 +89,8 @@ public final class SummaryTables {
           line.add(Cells.harmless(pair.before().file()));
           line.add(Cells.harmless(pair.after().file()));
           line.add("" + change.pin());
-          line.add(change.before());
-          line.add(change.after());
+          line.add(change.before().text());
+          line.add(change.after().text());
           line.add(change.kind().name().toLowerCase(java.util.Locale.ROOT));
           csv.writeRecord(line);
         }

@@ -7,6 +7,8 @@ import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.RecordedJoint;
+import leadlight.text.Messages;
+import leadlight.text.Sentences;
 
 /** Counts of joints by verdict and of defect findings by kind; a person's verdict counts. */
 public final class Tally {
@@ -18,7 +20,7 @@ public final class Tally {
     for (RecordedJoint joint : joints) {
       verdicts.merge(joint.verdict(), 1, Integer::sum);
       if (joint.verdict() == Verdict.DEFECT) {
-        joint.tool().findings().stream()
+        Sentences.spoken(joint.tool().findings()).stream()
             .filter(finding -> finding.verdict() == Verdict.DEFECT)
             .map(Finding::kind)
             .distinct()
@@ -52,11 +54,11 @@ public final class Tally {
     return joints() - count(Verdict.UNJUDGED);
   }
 
-  /** "open 3, bridge 1", commonest first; empty if there is no defect. */
-  public String findingWords() {
+  /** "open joint 3, solder bridge 1", commonest first; empty if there is no defect. */
+  public String findingWords(Messages words) {
     return findings.entrySet().stream()
         .sorted(Map.Entry.<FindingKind, Integer>comparingByValue().reversed())
-        .map(entry -> entry.getKey().id().replace('-', ' ') + " " + entry.getValue())
+        .map(entry -> words.get("kind." + entry.getKey().id()) + " " + entry.getValue())
         .reduce((first, second) -> first + ", " + second)
         .orElse("");
   }

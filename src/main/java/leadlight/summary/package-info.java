@@ -3,6 +3,6 @@
  * million, and what changed from one stage of a board to the next.
  *
  * <p>In: a run of the record. Out: values for a page, tables. May use: {@code model}, {@code data},
- * {@code record}, Commons Statistics, FastCSV.
+ * {@code record}, {@code text}, Commons Statistics, FastCSV.
  */
 package leadlight.summary;

@@ -9,32 +9,23 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import leadlight.model.Evidence;
-import leadlight.model.Finding;
-import leadlight.model.GradedJoint;
 import leadlight.model.Reason;
 import leadlight.model.UserError;
 
 /**
- * The words of one language. A message may hold {0}, {1} ... for what is put in. Sentences that
- * come from data files ({@code models/}) are translated by a key made of their own English words,
- * and stay English where a language has no such key.
+ * The words of one language. A message may hold {0}, {1} ... for what is put in. Words of data
+ * files ({@code models/}) stay in the language that their file is written in; for another language
+ * they are kept here under a key made of the file's own ids, never of its words.
  */
 public final class Messages {
 
   /** Languages that Leadlight speaks, the first by default. */
   public static final List<String> LANGUAGES = List.of("en", "de");
 
-  private static final int LONGEST_KEY = 60;
-
-  private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
+  private static final String DATA = "data.";
 
   /** In front of a signal's name: how far the joint stands from its row. */
   private static final String AGAINST_ROW = "row_";
@@ -91,14 +82,28 @@ public final class Messages {
    * @throws IllegalArgumentException if there is none of that key: a fault of ours
    */
   public String get(String key, Object... values) {
+    Map<String, String> named = new LinkedHashMap<>();
+    for (int i = 0; i < values.length; i++) {
+      named.put("" + i, String.valueOf(values[i]));
+    }
+    return named(key, named);
+  }
+
+  /** A message with places that have names: {@code {chance}}; each is filled once. */
+  String named(String key, Map<String, String> values) {
     String text = words.getProperty(key);
     if (text == null) {
       throw new IllegalArgumentException("no message " + key + " in " + language);
     }
-    for (int i = 0; i < values.length; i++) {
-      text = text.replace("{" + i + "}", String.valueOf(values[i]));
+    StringBuilder said = new StringBuilder();
+    int done = 0;
+    for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', done)) {
+      int close = text.indexOf('}', open);
+      String value = close < 0 ? null : values.get(text.substring(open + 1, close));
+      said.append(text, done, open).append(value == null ? "{" : value);
+      done = value == null ? open + 1 : close + 1;
     }
-    return text;
+    return said.append(text, done, text.length()).toString();
   }
 
   /** One of two messages: {@code key.one} for 1, {@code key.many} for every other count. */
@@ -109,41 +114,42 @@ public final class Messages {
     return get(key + (count == 1 ? ".one" : ".many"), values);
   }
 
-  /** A sentence of a data file in this language; itself if it has no translation. */
-  public String data(String english) {
-    String said = words.getProperty(dataKey(english));
-    return said == null ? dataWithNumbers(english) : said;
+  /**
+   * Words of a data file in this language.
+   *
+   * @param key made of ids of the file, as "symptom.no-picture"
+   * @param own the file's own words: they are said where this language has no others
+   */
+  public String data(String key, String own) {
+    return words.getProperty(DATA + key, own);
   }
 
-  /** A sentence with numbers is kept under a key with "n" for each, and {0}, {1} ... for them. */
-  private String dataWithNumbers(String english) {
-    Matcher number = NUMBER.matcher(english);
-    String said = words.getProperty(dataKey(number.replaceAll("n")));
-    if (said == null) {
-      return english;
+  /**
+   * Words of a connector's file in this language. Connectors of one family share their words:
+   * "video-a-19-slots" finds those of "video-a-19", "video-a" and "video", the nearest first.
+   *
+   * @param id the connector's
+   * @param key what of it, made of ids of the file, as "signal.ground.open"
+   * @param own the file's own words
+   */
+  public String ofConnector(String id, String key, String own) {
+    for (String family = id; !family.isEmpty(); ) {
+      String said = words.getProperty(DATA + "connector." + family + "." + key);
+      if (said != null) {
+        return said;
+      }
+      family = family.substring(0, Math.max(0, family.lastIndexOf('-')));
     }
-    List<String> numbers = number.reset().results().map(MatchResult::group).toList();
-    for (int i = 0; i < numbers.size(); i++) {
-      said = said.replace("{" + i + "}", localised(numbers.get(i)));
-    }
-    return said;
-  }
-
-  /** The key under which a data file's sentence is translated. */
-  public static String dataKey(String english) {
-    String slug =
-        english.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9+]+", "-").replaceAll("^-|-$", "");
-    return "data." + slug.substring(0, Math.min(LONGEST_KEY, slug.length()));
+    return own;
   }
 
   /** A number with the language's decimal sign, rounded half up. */
   public String number(double value, int decimals) {
-    return localised(
-        BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString());
-  }
-
-  private String localised(String number) {
-    return number.replace(".", get("number.decimal")).replace("-", "\u2212");
+    return BigDecimal.valueOf(value)
+        .setScale(decimals, RoundingMode.HALF_UP)
+        .toPlainString()
+        .replace(".", get("number.decimal"))
+        .replace("-", "\u2212");
   }
 
   /** A share as whole percent, rounded down, so that 99.9 % never reads as certain. */
@@ -184,26 +190,19 @@ public final class Messages {
     return reason.signal();
   }
 
-  /** What in the photo speaks for a finding, in plain words; empty if its signals were not kept. */
-  public List<String> because(GradedJoint joint, Finding finding) {
-    for (Evidence evidence : joint.joint().evidence()) {
-      boolean same =
-          evidence.neighbourPin() == 0 || finding.pins().contains(evidence.neighbourPin());
-      if (evidence.kind() == finding.kind() && same && !evidence.reasons().isEmpty()) {
-        return plain(evidence.reasons());
-      }
-    }
-    return List.of();
-  }
-
   /** The reasons that speak for a finding, in plain words, without saying a thing twice. */
   public List<String> plain(List<Reason> reasons) {
-    Map<String, String> said = new LinkedHashMap<>();
+    return speaking(reasons).stream().map(this::plain).distinct().toList();
+  }
+
+  /** The reasons that speak for a finding, the loudest of each signal. */
+  static List<Reason> speaking(List<Reason> reasons) {
+    Map<String, Reason> said = new LinkedHashMap<>();
     for (Reason reason : reasons) {
       if (reason.points() > 0) {
-        said.putIfAbsent(base(reason), plain(reason));
+        said.putIfAbsent(base(reason), reason);
       }
     }
-    return said.values().stream().distinct().toList();
+    return List.copyOf(said.values());
   }
 }

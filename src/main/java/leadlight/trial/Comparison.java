@@ -13,7 +13,10 @@ import leadlight.model.Verdict;
 /** Sets what Leadlight said of a photo beside the truth, by the rules in docs/accuracy.md. */
 public final class Comparison {
 
-  /** A row is right if its toes lie, in the median, closer than this to the true ones. */
+  /**
+   * A row is right if its toes lie, in the median, closer than this to the true ones; of a lead
+   * that is missing, its land's end.
+   */
   static final double RIGHT_BELOW_OF_PITCH = 0.35;
 
   private Comparison() {}
@@ -24,25 +27,25 @@ public final class Comparison {
    */
   public static PhotoOutcome of(PhotoTruth truth, ScoredPhoto scored) {
     if (scored.row() instanceof RowOutcome.NotFound none) {
-      return new PhotoOutcome(truth, RowResult.NOT_FOUND, Double.NaN, none.reason(), List.of());
+      return new PhotoOutcome(
+          truth, RowResult.NOT_FOUND, Double.NaN, Opinion.code(none.reason()), List.of());
     }
     List<JointOutcome> joints = new ArrayList<>();
     for (int i = 0; i < truth.leads(); i++) {
       joints.add(joint(truth, truth.joints().get(i), scored.joints().get(i)));
     }
     double median =
-        Quantiles.median(
-                joints.stream()
-                    .filter(joint -> joint.lateralPx().isPresent())
-                    .mapToDouble(Comparison::distancePx)
-                    .toArray())
+        Quantiles.median(joints.stream().mapToDouble(Comparison::distancePx).toArray())
             / truth.pitchPx();
     RowResult row = median < RIGHT_BELOW_OF_PITCH ? RowResult.RIGHT : RowResult.WRONG;
     return new PhotoOutcome(truth, row, median, "", joints);
   }
 
   private static double distancePx(JointOutcome joint) {
-    return Math.hypot(joint.lateralPx().getAsDouble(), joint.axialPx().getAsDouble());
+    if (joint.lateralPx().isPresent()) {
+      return Math.hypot(joint.lateralPx().getAsDouble(), joint.axialPx().getAsDouble());
+    }
+    return joint.opinion().joint().lead().landToePx().distanceTo(joint.truth().landToePx());
   }
 
   private static JointOutcome joint(PhotoTruth photo, JointTruth truth, GradedJoint opinion) {

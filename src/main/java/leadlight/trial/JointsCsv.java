@@ -15,8 +15,8 @@ import leadlight.model.Quantity;
 
 /**
  * One line for every joint of the photos with truth, those of rows not found too: conditions,
- * truth, opinion, and where the toe was said to be with which standard uncertainty. An overhang
- * below 0, a lead inside its land, counts as none, as truth has it.
+ * truth, opinion (doubts by code), and where the toe was said to be with which standard
+ * uncertainty. An overhang below 0, a lead inside its land, counts as none, as truth has it.
  */
 public final class JointsCsv {
 
@@ -101,7 +101,7 @@ public final class JointsCsv {
     line.add(joint.opinion().verdict().id());
     line.add(
         String.join(" ", joint.opinion().findings().stream().map(f -> f.kind().id()).toList()));
-    line.add(joint.opinion().unjudgedBecause().orElse(""));
+    line.add(Opinion.doubts(joint.opinion()));
     line.add(text(joint.lateralPx()));
     line.add(text(lead.uAcrossPx()));
     line.add(text(joint.axialPx()));

@@ -3,9 +3,13 @@ package leadlight.trial;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Function;
+import leadlight.model.Chances;
 import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
+import leadlight.model.Question;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 
@@ -20,11 +24,22 @@ public final class NoteComparison {
 
   private NoteComparison() {}
 
-  /** Compares one photo. */
-  public static NoteOutcome of(RowNote note, ScoredPhoto scored) {
+  /**
+   * Compares one photo.
+   *
+   * @param combined the opinions on a joint that count, as one
+   */
+  public static NoteOutcome of(
+      RowNote note, ScoredPhoto scored, Function<Joint, Chances> combined) {
     if (scored.row() instanceof RowOutcome.NotFound none) {
       return new NoteOutcome(
-          note, RowResult.NOT_FOUND, Double.NaN, false, none.reason(), List.of());
+          note,
+          RowResult.NOT_FOUND,
+          Double.NaN,
+          false,
+          Opinion.code(none.reason()),
+          List.of(),
+          List.of());
     }
     List<GradedJoint> joints = new ArrayList<>(scored.joints());
     if (scored.settings().row().pin1Reversed()) {
@@ -50,7 +65,12 @@ public final class NoteComparison {
         median,
         2 * overlapping > note.leads(),
         "",
+        joints.stream().map(joint -> suspicion(combined.apply(joint.joint()))).toList(),
         joints);
+  }
+
+  private static double suspicion(Chances chances) {
+    return 1 - (1 - chances.of(Question.MISSING)) * (1 - chances.of(Question.UNWETTED));
   }
 
   private static PointPx middle(Lead lead) {

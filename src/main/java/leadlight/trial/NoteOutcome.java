@@ -11,7 +11,9 @@ import leadlight.model.Verdict;
  * @param row what the row was worth
  * @param medianOfPitch median distance across the leads over the pitch; NaN if no row was found
  * @param overlaps whether most leads overlap the noted ones lengthwise
- * @param reason why no row was found; empty if one was
+ * @param reason why no row was found, by code; empty if one was
+ * @param suspicions chance, by the opinions that count, that a joint has no lead or no fillet; in
+ *     the order of the note
  * @param joints what was said of each joint, in the order of the note; empty if no row was found
  */
 public record NoteOutcome(
@@ -20,10 +22,12 @@ public record NoteOutcome(
     double medianOfPitch,
     boolean overlaps,
     String reason,
+    List<Double> suspicions,
     List<GradedJoint> joints) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public NoteOutcome {
+    suspicions = List.copyOf(suspicions);
     joints = List.copyOf(joints);
   }
 

@@ -40,12 +40,32 @@ public final class NoteTable {
           TrialTable.rate(group.factoryUnjudged()),
           TrialTable.rate(group.otherDefects()));
     }
+    GradedRows graded = GradedRows.of(outcomes);
+    if (graded.any()) {
+      graded(text, graded);
+    }
     for (NoteOutcome outcome : outcomes) {
       if (outcome.row() != RowResult.RIGHT || !outcome.overlaps()) {
         line(text, "  %s %s%n", outcome.note().photo(), why(outcome));
       }
     }
     return text.toString();
+  }
+
+  private static void graded(StringBuilder text, GradedRows graded) {
+    line(text, "joints that a careful eye graded, in found rows%n");
+    line(text, "  bad: good said of bad  %s%n", TrialTable.rate(graded.badSaidGood()));
+    line(text, "       called            %s%n", TrialTable.rate(graded.badCalled()));
+    line(text, "       unjudged          %s%n", TrialTable.rate(graded.badUnjudged()));
+    line(text, "  good: called           %s%n", TrialTable.rate(graded.goodCalled()));
+    line(text, "        acceptable       %s%n", TrialTable.rate(graded.goodSaidGood()));
+    line(text, "        unjudged         %s%n", TrialTable.rate(graded.goodUnjudged()));
+    line(text, "  in rows not found      %s%n", TrialTable.rate(graded.notFound()));
+    line(
+        text,
+        "  AUC of suspicion        %s of all pairs of bad and good, %s of those of one row%n",
+        TrialTable.percent(graded.auc()),
+        TrialTable.percent(graded.aucWithinRows()));
   }
 
   private static String why(NoteOutcome outcome) {

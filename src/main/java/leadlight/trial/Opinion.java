@@ -3,9 +3,12 @@ package leadlight.trial;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import leadlight.model.Doubt;
 import leadlight.model.Evidence;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
+import leadlight.model.Remark;
 
 /** What Leadlight said of a joint, in a line. */
 public final class Opinion {
@@ -14,7 +17,7 @@ public final class Opinion {
 
   private Opinion() {}
 
-  /** As "unjudged: possibly open (chance 31 %) [open 0.31, insufficient 0.12]". */
+  /** As "unjudged: possible open, covered [open 0.31, insufficient 0.12]". */
   public static String words(GradedJoint joint) {
     StringBuilder text = new StringBuilder(joint.verdict().id());
     String findings =
@@ -22,7 +25,7 @@ public final class Opinion {
             ", ",
             joint.findings().stream().map(finding -> finding.kind().id()).distinct().toList());
     text.append(findings.isEmpty() ? "" : " " + findings);
-    joint.unjudgedBecause().ifPresent(why -> text.append(": ").append(start(why)));
+    text.append(joint.doubts().isEmpty() ? "" : ": " + doubts(joint));
     List<String> evidence =
         joint.joint().evidence().stream()
             .sorted(
@@ -36,10 +39,16 @@ public final class Opinion {
     return text.toString();
   }
 
-  /** The reason without its advice, which takes more room than a list or a close-up has. */
-  private static String start(String why) {
-    int advice = why.indexOf(": ");
-    return advice < 0 ? why : why.substring(0, advice);
+  /** What the doubts are about, as "possible open, covered". */
+  static String doubts(GradedJoint joint) {
+    return joint.doubts().stream().map(Doubt::topic).distinct().collect(Collectors.joining(", "));
+  }
+
+  /** A remark by its code and arguments, as "other-count leads=19 shown=20". */
+  static String code(Remark remark) {
+    StringBuilder text = new StringBuilder(remark.code());
+    remark.args().forEach((name, value) -> text.append(" " + name + "=" + value));
+    return text.toString();
   }
 
   private static String words(Evidence evidence) {

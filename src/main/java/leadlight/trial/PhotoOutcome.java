@@ -7,9 +7,9 @@ import java.util.List;
  *
  * @param truth what is true
  * @param row what its row was worth
- * @param medianOfPitch median over the leads of the distance of reported and true toe, over the
- *     pitch; NaN if no row was found
- * @param reason why no row was found; empty if one was
+ * @param medianOfPitch median over the joints of the distance of reported and true toe (of a
+ *     missing lead: of its land's end), over the pitch; NaN if no row was found
+ * @param reason why no row was found, by code; empty if one was
  * @param joints truth beside opinion, pin 1 first; empty if no row was found
  */
 public record PhotoOutcome(

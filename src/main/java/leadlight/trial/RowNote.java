@@ -1,6 +1,7 @@
 package leadlight.trial;
 
 import java.util.List;
+import java.util.Map;
 import leadlight.model.PointPx;
 
 /**
@@ -17,6 +18,7 @@ import leadlight.model.PointPx;
  * @param halfLengthPx half the length of a lead in the picture, roughly
  * @param factory true if a factory soldered it
  * @param assembly how it was soldered, for people
+ * @param grades what a careful eye says of each lead, by its place from 1; empty if nobody looked
  */
 public record RowNote(
     String photo,
@@ -29,11 +31,20 @@ public record RowNote(
     List<PointPx> centresPx,
     double halfLengthPx,
     boolean factory,
-    String assembly) {
+    String assembly,
+    Map<Integer, Grade> grades) {
 
-  /** Copies the list; there must be a middle for each lead, at least three. */
+  /** What a careful eye says of a joint. */
+  public enum Grade {
+    GOOD,
+    BAD,
+    UNSURE
+  }
+
+  /** Copies the collections; there must be a middle for each lead, at least three. */
   public RowNote {
     centresPx = List.copyOf(centresPx);
+    grades = Map.copyOf(grades);
     if (leads < 3 || centresPx.size() != leads) {
       throw new IllegalArgumentException(
           "a row of " + leads + " leads needs as many middles, has " + centresPx.size());

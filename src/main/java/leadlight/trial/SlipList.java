@@ -36,11 +36,21 @@ public final class SlipList {
         ? "  row of %s not found: %s%n".formatted(photo, outcome.reason())
         : String.format(
             Locale.ROOT,
-            "  row of %s wrong: in the median %.2f pitch off, %.2f along the row, %.2f along the"
-                + " lead%n",
+            "  row of %s wrong: in the median %.2f pitch off%s%n",
             photo,
             outcome.medianOfPitch(),
-            median(outcome, JointOutcome::lateralPx),
+            directions(outcome));
+  }
+
+  /** Of leads that are there; empty if none is. */
+  private static String directions(PhotoOutcome outcome) {
+    double along = median(outcome, JointOutcome::lateralPx);
+    return Double.isNaN(along)
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            ", %.2f along the row, %.2f along the lead",
+            along,
             median(outcome, JointOutcome::axialPx));
   }
 

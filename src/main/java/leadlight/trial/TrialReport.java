@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** A trial as a JSON tree. Shares are pure numbers; a share of nothing is left out. */
 public final class TrialReport {
@@ -42,6 +43,10 @@ public final class TrialReport {
     }
     if (!notes.isEmpty()) {
       root.set("real", summary(NoteSummary.of(notes)));
+      GradedRows graded = GradedRows.of(notes);
+      if (graded.any()) {
+        root.set("graded", graded(graded));
+      }
       ArrayNode photos = root.putArray("real_photos");
       notes.forEach(outcome -> photos.add(photo(outcome)));
     }
@@ -148,6 +153,20 @@ public final class TrialReport {
     return node;
   }
 
+  private static ObjectNode graded(GradedRows graded) {
+    ObjectNode node = JSON.objectNode();
+    node.set("good_said_of_bad", rate(graded.badSaidGood()));
+    node.set("bad_called", rate(graded.badCalled()));
+    node.set("bad_unjudged", rate(graded.badUnjudged()));
+    node.set("good_called", rate(graded.goodCalled()));
+    node.set("good_acceptable", rate(graded.goodSaidGood()));
+    node.set("good_unjudged", rate(graded.goodUnjudged()));
+    node.set("in_rows_not_found", rate(graded.notFound()));
+    put(node, "auc_of_suspicion", graded.auc());
+    put(node, "auc_of_suspicion_within_rows", graded.aucWithinRows());
+    return node;
+  }
+
   private static ObjectNode photo(NoteOutcome outcome) {
     ObjectNode node = JSON.objectNode();
     node.put("photo", outcome.note().photo());
@@ -157,6 +176,13 @@ public final class TrialReport {
     node.put("overlaps_lengthwise", outcome.overlaps());
     ArrayNode verdicts = node.putArray("verdicts");
     outcome.verdicts().forEach(verdict -> verdicts.add(verdict.id()));
+    if (!outcome.note().grades().isEmpty()) {
+      ObjectNode grades = node.putObject("grades");
+      new TreeMap<>(outcome.note().grades())
+          .forEach((pin, grade) -> grades.put("" + pin, name(grade)));
+      ArrayNode suspicions = node.putArray("suspicions");
+      outcome.suspicions().forEach(suspicion -> suspicions.add(rounded(suspicion)));
+    }
     return node;
   }
 
@@ -184,7 +210,11 @@ public final class TrialReport {
 
   private static void put(ObjectNode node, String name, double value) {
     if (Double.isFinite(value)) {
-      node.put(name, new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN));
+      node.put(name, rounded(value));
     }
+  }
+
+  private static BigDecimal rounded(double value) {
+    return new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN);
   }
 }

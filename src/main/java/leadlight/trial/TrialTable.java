@@ -3,7 +3,10 @@ package leadlight.trial;
 import java.util.Locale;
 import java.util.Map;
 
-/** The figures of a trial as a table for people. */
+/**
+ * The figures of a trial as a table for people. "Good said of bad" are the missed: defects that
+ * were called acceptable or a process indicator.
+ */
 public final class TrialTable {
 
   private static final String JOINT_LINE = "  %-16s %6s  %-26s %-26s %-26s %s%n";
@@ -45,7 +48,14 @@ public final class TrialTable {
   }
 
   private void joints(TrialSummary summary) {
-    line(JOINT_LINE, "joints", "", "  missed", "  false calls", "  unjudged", "  named right");
+    line(
+        JOINT_LINE,
+        "joints",
+        "",
+        "  good said of bad",
+        "  false calls",
+        "  unjudged",
+        "  named right");
     joints("all", summary.all());
     summary.byLamp().forEach((lamp, group) -> joints("lamp " + lamp, group.joints()));
     for (Map.Entry<String, TrialSummary.Group> band : summary.byPitch().entrySet()) {
@@ -69,7 +79,14 @@ public final class TrialTable {
   }
 
   private void findings(TrialSummary summary) {
-    line(JOINT_LINE, "finding", "", "  missed", "  called in error", "  unjudged", "  named right");
+    line(
+        JOINT_LINE,
+        "finding",
+        "",
+        "  good said of bad",
+        "  called in error",
+        "  unjudged",
+        "  named right");
     for (FindingTally tally : summary.byFinding()) {
       line(
           JOINT_LINE,

@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import leadlight.model.PointPx;
@@ -111,7 +113,20 @@ final class TruthReader {
         centres,
         number(node, "half_length_px"),
         need(node, "factory").asBoolean(),
-        need(node, "assembly").asText());
+        need(node, "assembly").asText(),
+        grades(node.path("grades")));
+  }
+
+  private static Map<Integer, RowNote.Grade> grades(JsonNode node) {
+    Map<Integer, RowNote.Grade> grades = new TreeMap<>();
+    node.fields()
+        .forEachRemaining(
+            entry ->
+                grades.put(
+                    Integer.valueOf(entry.getKey()),
+                    RowNote.Grade.valueOf(
+                        need(entry.getValue(), "grade").asText().toUpperCase(Locale.ROOT))));
+    return grades;
   }
 
   private static JsonNode need(JsonNode node, String name) {

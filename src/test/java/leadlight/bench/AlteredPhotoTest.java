@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import leadlight.model.GradedJoint;
+import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
@@ -58,13 +59,13 @@ class AlteredPhotoTest {
   void aBlurredPhotoIsToldSo() throws IOException {
     ScoredPhoto scored = result("base-station-video-good", Alteration.blurred(0.15)).scored();
 
-    assertThat(scored.fitness()).anyMatch(sentence -> sentence.startsWith("Edges are soft"));
+    assertThat(scored.fitness()).anyMatch(note -> note instanceof Note.SoftForPitch);
   }
 
   @Test
   void aBurntOutPhotoIsToldSo() throws IOException {
     ScoredPhoto scored = result("base-station-video-good", Alteration.overexposed(3)).scored();
 
-    assertThat(scored.fitness()).anyMatch(sentence -> sentence.contains("burnt out"));
+    assertThat(scored.fitness()).anyMatch(note -> note instanceof Note.BurntOut);
   }
 }

@@ -18,6 +18,7 @@ import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.page.PageContext;
 import leadlight.page.PhotoPage;
+import leadlight.page.StatedLimits;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
@@ -176,8 +177,7 @@ public final class Budgets {
     return new PhotoPage(
         new PageContext(
             "bench",
-            limits.name(),
-            limits.notes(),
+            new StatedLimits(limits.id(), true, limits.name(), limits.notes()),
             Messages.of("en"),
             LengthUnit.MM,
             Optional.empty()));

@@ -10,11 +10,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import leadlight.model.GradedJoint;
+import leadlight.model.Doubt;
 import leadlight.model.Opinions;
 import leadlight.model.Reading;
+import leadlight.model.Remark;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
+import leadlight.text.Sentences;
 import leadlight.trial.Rate;
 import leadlight.trial.RowTally;
 import leadlight.trial.Tally;
@@ -128,20 +130,20 @@ public final class FitnessCases {
         .orElse("");
   }
 
-  /** The first thing that a user reads on the photo, with its numbers left out. */
+  /** The first thing that a user reads on the photo, without the numbers of this one. */
   private static Optional<String> sentence(ScoredPhoto scored) {
-    Stream<String> row =
+    Stream<Remark> row =
         scored.row() instanceof RowOutcome.NotFound none
             ? Stream.of(none.reason())
             : Stream.empty();
-    Stream<String> joints =
+    Stream<Remark> joints =
         scored.joints().stream()
-            .map(GradedJoint::unjudgedBecause)
-            .flatMap(Optional::stream)
-            .filter(why -> !why.startsWith("possibly"));
-    return Stream.of(row, scored.fitness().stream(), joints)
-        .flatMap(sentences -> sentences)
+            .flatMap(joint -> joint.doubts().stream())
+            .<Remark>map(doubt -> doubt)
+            .filter(doubt -> !(doubt instanceof Doubt.Possible));
+    return Stream.of(row, scored.fitness().stream().<Remark>map(note -> note), joints)
+        .flatMap(remarks -> remarks)
         .findFirst()
-        .map(text -> text.replaceAll("[0-9]+(\\.[0-9]+)?", "#"));
+        .map(remark -> remark.topic() + ": " + Sentences.english().general(remark));
   }
 }

@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
+import leadlight.model.Question;
 import org.junit.jupiter.api.Test;
 
 class RecordOpinionsTest {
@@ -16,23 +17,23 @@ class RecordOpinionsTest {
   @Test
   void aQuestionThatWasNotAskedLeavesItsCellEmptyAndNotZero() {
     PointPx at = new PointPx(0, 0);
-    double none = FaultChances.NOT_ASKED;
     Joint joint =
         new Joint(
             new Lead(1, at, at, at, at, 1, 0, 0),
             Map.of(),
             List.of(),
             Optional.empty(),
-            Optional.of(new FaultChances(0.1, 0.2, 0.5, 0.3, 0, 0.4, none, none, none)),
+            Optional.of(
+                new Chances(Map.of(Question.BRIDGE_BEFORE, 0.0, Question.BRIDGE_AFTER, 0.4))),
             Optional.empty());
 
     List<String> cells = RecordOpinions.cells(joint);
 
     List<String> header = RecordOpinions.header();
     assertThat(cells).hasSameSizeAs(header);
-    assertThat(cells.get(header.indexOf("measures_bridge_to_next_pin"))).isEqualTo("0.4");
-    assertThat(cells.get(header.indexOf("measures_bridge_to_pin_before"))).isEqualTo("0.0");
-    assertThat(cells.get(header.indexOf("measures_solder_ball"))).isEmpty();
-    assertThat(cells.get(header.indexOf("measures_overhang_above_half"))).isEmpty();
+    assertThat(cells.get(header.indexOf("measures_bridge_after"))).isEqualTo("0.4");
+    assertThat(cells.get(header.indexOf("measures_bridge_before"))).isEqualTo("0.0");
+    assertThat(cells.get(header.indexOf("measures_ball"))).isEmpty();
+    assertThat(cells.get(header.indexOf("measures_over_half"))).isEmpty();
   }
 }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -27,11 +29,27 @@ class SettledTest {
     Lead lead = new Lead(1, place, place, place, place, 1, 0, 0);
     List<Finding> findings =
         tool == Verdict.DEFECT
-            ? List.of(new Finding(FindingKind.EXCESS, List.of(1), tool, 0.9, "", "", ""))
+            ? List.of(
+                new Finding(
+                    FindingKind.EXCESS,
+                    List.of(1),
+                    tool,
+                    0.9,
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    List.of(),
+                    "",
+                    ""))
             : List.of();
-    Optional<String> why = tool == Verdict.UNJUDGED ? Optional.of("glare") : Optional.empty();
+    List<Doubt> why = tool == Verdict.UNJUDGED ? List.of(new Doubt.Glare(0.5)) : List.of();
     return new RecordedJoint(
-        new GradedJoint(new Joint(lead, Map.of(), List.of(), why), tool, findings, why),
+        new GradedJoint(
+            new Joint(lead, Map.of(), List.of(), Optional.empty()),
+            tool,
+            findings,
+            List.of(),
+            why,
+            List.of()),
         people,
         bench);
   }

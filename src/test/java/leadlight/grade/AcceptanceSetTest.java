@@ -123,7 +123,6 @@ class AcceptanceSetTest {
     assertThat(IPC.rule(FindingKind.BRIDGE, 2).basis().provenance())
         .isEqualTo(Provenance.PUBLISHED);
     assertThat(IPC.rule(FindingKind.VOID, 2).basis().words()).endsWith("(from memory)");
-    assertThat(IPC.rule(FindingKind.SOLDER_BALL, 2).settleBy().orElseThrow()).contains("pick");
   }
 
   @ParameterizedTest

@@ -7,7 +7,6 @@ import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.Unit;
 import leadlight.text.LengthUnit;
-import leadlight.text.Messages;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,8 +17,7 @@ class BarTest {
     return Bar.of(
         new LimitCheck(
             Measure.SIDE_OVERHANG, new Quantity(mm, u, Unit.MM), limitMm, true, 0.99, "clause"),
-        Messages.of("en"),
-        LengthUnit.MM);
+        ScoredRow.context("en", LengthUnit.MM));
   }
 
   @ParameterizedTest

@@ -6,10 +6,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import leadlight.model.FaultChances;
+import java.util.OptionalDouble;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
+import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
+import leadlight.model.Note;
 import leadlight.model.Opinions;
+import leadlight.model.Question;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowOutcome;
@@ -78,36 +83,37 @@ class PhotoPageTest {
   @Test
   void aDoubtIsSaidInThePagesLanguage() {
     assertThat(html(ScoredRow.withAllVerdicts(), "de", LengthUnit.MM))
-        .contains("möglicherweise offene Lötstelle (40 % wahrscheinlich): schräg fotografieren");
+        .contains(
+            "möglicherweise offene Lötstelle (40 % wahrscheinlich): das Bein mit einem Holz-");
   }
 
-  /** Pin 7 with that doubt. */
-  private static ScoredPhoto doubted(String why) {
+  /** Pin 7 with these doubts. */
+  private static ScoredPhoto doubted(Doubt... why) {
     List<GradedJoint> joints = new ArrayList<>(ScoredRow.SCORED.joints());
-    ScoredRow.set(joints, 7, Verdict.UNJUDGED, List.of(), Optional.of(why));
+    ScoredRow.set(joints, 7, Verdict.UNJUDGED, List.of(), why);
     return ScoredRow.with(ScoredRow.SCORED.photo(), joints);
   }
 
   @Test
-  void eachPartOfADoubtIsSaidInThePagesLanguage() {
+  void eachDoubtIsSaidInThePagesLanguage() {
     ScoredPhoto scored =
         doubted(
-            "unlike known joints: the second reader has seen nothing like it; look at it through"
-                + " the microscope and prod the lead; possibly bridge to pin 8 (chance 39 %;"
-                + " measures 2 %, second reader 50 %): measure between the two pins with power off;"
-                + " side-overhang 0.117 mm (u 0.039) against a limit of 0.100 mm cannot be decided"
-                + " (measures 9 %, second reader 21 %); measure it under higher magnification");
+            new Doubt.UnlikeKnown(),
+            new Doubt.Possible(
+                FindingKind.BRIDGE, 8, 0.39, OptionalDouble.of(0.02), OptionalDouble.of(0.5)),
+            new Doubt.LimitUndecided(FindingKind.SIDE_OVERHANG, 0.117, 0.039, 0.1, 0.33));
     assertThat(html(scored, "en", LengthUnit.MM))
         .contains(
             "unjudged\">unlike known joints: the second reader has seen nothing like it;",
-            "unjudged\">possibly bridged to pin 8 (39 % likely): measure between the two pins",
-            "unjudged\">side overhang 0.117 mm (u 0.039) against a limit of 0.100 mm cannot be"
-                + " decided; measure it under higher magnification");
+            "unjudged\">possibly solder bridge to pin 8 (chance 39 %; measures 2 %, second reader"
+                + " 50 %): measure between the two pins",
+            "unjudged\">lead beside its land: 0.117 mm (u 0.039 mm) against a limit of 0.100 mm"
+                + " cannot be decided, it is kept with 33 % probability; measure it");
     assertThat(html(scored, "de", LengthUnit.MM))
         .contains(
             "unjudged\">anders als bekannte Lötstellen: der Zweitleser hat nichts Ähnliches",
-            "unjudged\">möglicherweise Brücke zu Pin 8 (39 % wahrscheinlich): ",
-            "unjudged\">Bein neben der Lötfläche: 0,117 mm (u 0,039) gegen eine Grenze");
+            "unjudged\">möglicherweise Lotbrücke zu Pin 8 (39 % wahrscheinlich; Maße 2 %,",
+            "unjudged\">Bein neben der Lötfläche: 0,117 mm (u 0,039 mm) gegen einen Grenzwert");
   }
 
   /** Pin 7 by measures 2 % and by the reader 64 % without fillet, whatever the photo shows. */
@@ -120,15 +126,20 @@ class PhotoPageTest {
             old.joint().measures(),
             List.of(),
             Optional.empty(),
-            Optional.of(new FaultChances(0, 0.025, 0, 0, 0, 0, 0, 0, 0)),
+            Optional.of(unwetted(0.025)),
             Optional.of(
                 new Reading(
-                    new FaultChances(0, unlike ? 0 : 0.645, 0, 0, 0, 0, 0, 0, 0),
+                    unwetted(unlike ? 0 : 0.645),
                     unlike ? 0.9 : 0,
                     unlike,
                     unlike ? Optional.empty() : Optional.of(new Region(-1, -0.5, 0, 0.5)))));
-    joints.set(6, new GradedJoint(joint, Verdict.ACCEPTABLE, List.of(), Optional.empty()));
+    joints.set(
+        6, new GradedJoint(joint, Verdict.ACCEPTABLE, List.of(), List.of(), List.of(), List.of()));
     return ScoredRow.with(ScoredRow.SCORED.photo(), joints);
+  }
+
+  private static Chances unwetted(double chance) {
+    return Chances.of(question -> 0).with(Question.UNWETTED, chance);
   }
 
   private static String pin7(String page) {
@@ -169,15 +180,19 @@ class PhotoPageTest {
         new ScoredPhoto(
             found.photo(),
             found.settings(),
-            new RowOutcome.NotFound("Too dark; add light.", List.of()),
+            new RowOutcome.NotFound(new Note.BodySideUnknown(), List.of()),
             Optional.empty(),
             List.of(),
             Verdict.UNJUDGED,
             List.of(),
+            List.of(),
             found.notVisible(),
             found.cautions());
     assertThat(html(none, "en", LengthUnit.MM))
-        .contains("No row was found in this photo", "Too dark; add light.", "id=\"whole-title\"")
+        .contains(
+            "No row was found in this photo",
+            "a row shows, but not on which side of it",
+            "id=\"whole-title\"")
         .doesNotContain("role=\"tab\"", "What to touch up");
   }
 }

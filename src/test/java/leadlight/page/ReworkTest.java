@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.Doubt;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowSpec;
@@ -20,18 +21,14 @@ class ReworkTest {
   private static List<GradedJoint> sound() {
     List<GradedJoint> joints = new ArrayList<>(ScoredRow.SCORED.joints());
     for (int pin = 1; pin <= joints.size(); pin++) {
-      ScoredRow.set(joints, pin, Verdict.ACCEPTABLE, List.of(), Optional.empty());
+      ScoredRow.set(joints, pin, Verdict.ACCEPTABLE, List.of());
     }
     return joints;
   }
 
   private void fault(FindingKind kind, int pin) {
     ScoredRow.set(
-        joints,
-        pin,
-        Verdict.DEFECT,
-        List.of(ScoredRow.finding(kind, Verdict.DEFECT, pin)),
-        Optional.empty());
+        joints, pin, Verdict.DEFECT, List.of(ScoredRow.finding(kind, Verdict.DEFECT, pin)));
   }
 
   private void bridge(int pin) {
@@ -41,8 +38,7 @@ class ReworkTest {
           joints,
           at,
           Verdict.DEFECT,
-          List.of(ScoredRow.finding(FindingKind.BRIDGE, Verdict.DEFECT, at, other)),
-          Optional.empty());
+          List.of(ScoredRow.finding(FindingKind.BRIDGE, Verdict.DEFECT, at, other)));
     }
   }
 
@@ -90,7 +86,7 @@ class ReworkTest {
   @Test
   void soundJointsAreLeftAloneAndDoubtfulOnesSettledFirst() {
     fault(FindingKind.OPEN, 5);
-    ScoredRow.set(joints, 6, Verdict.UNJUDGED, List.of(), Optional.of("glare"));
+    ScoredRow.set(joints, 6, Verdict.UNJUDGED, List.of(), new Doubt.Glare(0.5));
     Rework rework = rework();
     assertThat(rework.settle()).containsExactly(6);
     assertThat(rework.leave()).hasSize(17).doesNotContain(5, 6);

@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.connector.Connector;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -65,31 +67,30 @@ final class ScoredRow {
   static PageContext context(String language, LengthUnit unit) {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
     return new PageContext(
-        "test", limits.name(), limits.notes(), Messages.of(language), unit, Optional.of(CONNECTOR));
+        "test",
+        new StatedLimits(limits.id(), true, limits.name(), limits.notes()),
+        Messages.of(language),
+        unit,
+        Optional.of(CONNECTOR));
   }
 
   /** Pins 5 to 8 with one verdict each, so that all four are on the page. */
   static ScoredPhoto withAllVerdicts() {
     List<GradedJoint> joints = new ArrayList<>(SCORED.joints());
-    set(joints, 5, Verdict.ACCEPTABLE, List.of(), Optional.empty());
+    set(joints, 5, Verdict.ACCEPTABLE, List.of());
     set(
         joints,
         6,
         Verdict.PROCESS_INDICATOR,
-        List.of(finding(FindingKind.EXCESS, Verdict.PROCESS_INDICATOR, 6)),
-        Optional.empty());
+        List.of(finding(FindingKind.EXCESS, Verdict.PROCESS_INDICATOR, 6)));
     set(
         joints,
         7,
         Verdict.UNJUDGED,
         List.of(),
-        Optional.of("possibly open (chance 40 %): take an oblique photo"));
-    set(
-        joints,
-        8,
-        Verdict.DEFECT,
-        List.of(finding(FindingKind.BRIDGE, Verdict.DEFECT, 8, 9)),
-        Optional.empty());
+        new Doubt.Possible(
+            FindingKind.OPEN, 0, 0.4, OptionalDouble.empty(), OptionalDouble.empty()));
+    set(joints, 8, Verdict.DEFECT, List.of(finding(FindingKind.BRIDGE, Verdict.DEFECT, 8, 9)));
     return with(SCORED.photo(), joints);
   }
 
@@ -109,7 +110,16 @@ final class ScoredRow {
   }
 
   static Finding finding(FindingKind kind, Verdict verdict, Integer... pins) {
-    return new Finding(kind, List.of(pins), verdict, 0.9, "", "clause", "replace the connector");
+    return new Finding(
+        kind,
+        List.of(pins),
+        verdict,
+        0.9,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(),
+        "clause",
+        "");
   }
 
   static void set(
@@ -117,9 +127,11 @@ final class ScoredRow {
       int pin,
       Verdict verdict,
       List<Finding> findings,
-      Optional<String> because) {
+      Doubt... because) {
     GradedJoint old = joints.get(pin - 1);
-    joints.set(pin - 1, new GradedJoint(old.joint(), verdict, findings, old.checks(), because));
+    joints.set(
+        pin - 1,
+        new GradedJoint(old.joint(), verdict, findings, old.checks(), List.of(because), List.of()));
   }
 
   static ScoredPhoto with(PhotoInfo photo, List<GradedJoint> joints) {
@@ -130,6 +142,7 @@ final class ScoredRow {
         SCORED.view(),
         joints,
         Verdict.DEFECT,
+        SCORED.rowNotes(),
         SCORED.fitness(),
         SCORED.notVisible(),
         SCORED.cautions());

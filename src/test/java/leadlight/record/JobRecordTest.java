@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.Statement;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -15,7 +19,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.data.Hash;
 import leadlight.model.BodySide;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -23,10 +28,12 @@ import leadlight.model.Homography;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
 import leadlight.model.Reading;
+import leadlight.model.Reason;
 import leadlight.model.Region;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
@@ -70,26 +77,41 @@ class JobRecordTest {
         verdict == Verdict.DEFECT
             ? List.of(
                 new Finding(
-                    FindingKind.BRIDGE, List.of(pin, pin + 1), verdict, 0.97, "e", "c", "meter it"))
+                    FindingKind.BRIDGE,
+                    List.of(pin, pin + 1),
+                    verdict,
+                    0.97,
+                    OptionalDouble.of(0.75),
+                    Optional.of(new Note.AgainstLimit(0.13, 0.01, 0.1)),
+                    List.of(new Reason("gap_span", 0.5, 0.1, 2)),
+                    "c",
+                    "meter it"))
             : List.of();
-    Optional<String> why = verdict == Verdict.UNJUDGED ? Optional.of("glare") : Optional.empty();
+    boolean unjudged = verdict == Verdict.UNJUDGED;
+    Doubt glare = new Doubt.Glare(0.42);
     return new GradedJoint(
         new Joint(
             lead,
             Map.of(Measure.SIDE_OVERHANG, new Quantity(0.1, 0.02, Unit.MM)),
             List.of(),
-            why,
-            Optional.of(
-                new FaultChances(0.01, 0.02, 0.5, 0.03, 0.04, 0.11 * pin, 0.013, 0.014, 0.015)),
+            unjudged ? Optional.of(glare) : Optional.empty(),
+            Optional.of(chances(0.011 * pin)),
             Optional.of(reading(pin))),
         verdict,
         findings,
-        why);
+        List.of(),
+        unjudged ? List.of(glare, new Doubt.UnlikeKnown()) : List.of(),
+        verdict == Verdict.ACCEPTABLE ? List.of(new Note.LeadSeen(0.001)) : List.of());
+  }
+
+  /** Another chance for each question. */
+  private static Chances chances(double step) {
+    return Chances.of(question -> step * (1 + question.ordinal()));
   }
 
   private static Reading reading(int pin) {
     return new Reading(
-        new FaultChances(0.06, 0.07, 0.6, 0.08, 0.09, 0.12 * pin, 0.023, 0.024, 0.025),
+        chances(0.012 * pin),
         0.3 * pin,
         pin == 3,
         pin == 1 ? Optional.of(new Region(-0.5, -1, 0.25, 0.125)) : Optional.empty());
@@ -120,7 +142,16 @@ class JobRecordTest {
             1,
             Optional.of("2026-03-01T11:59:00"));
     return new ScoredPhoto(
-        info, SETTINGS, row, joints, Verdict.DEFECT, List.of("Closer."), List.of("x"), List.of());
+        info,
+        SETTINGS,
+        row,
+        Optional.empty(),
+        joints,
+        Verdict.DEFECT,
+        List.of(new Note.AlikeThroughout()),
+        List.of(new Note.BurntOut(0.2)),
+        List.of(new Note.Advice("hidden", 3)),
+        List.of());
   }
 
   private NewScoring scoring(boolean again) throws IOException {
@@ -144,12 +175,30 @@ class JobRecordTest {
       assertThat(scoring.photoPath()).isEqualTo(photo);
       assertThat(scoring.method()).isEqualTo(METHOD);
       assertThat(scoring.scoredAt()).isEqualTo(NOON);
-      assertThat(scoring.fitness()).containsExactly("Closer.");
+      assertThat(scoring.fitness()).containsExactly(new Note.BurntOut(0.2));
+      assertThat(scoring.rowNotes()).containsExactly(new Note.AlikeThroughout());
       RecordedRow row = record.row(id);
       assertThat(row.joints()).extracting(RecordedJoint::tool).isEqualTo(scored().joints());
       assertThat(((RowOutcome.Found) row.outcome()).mmToPx().rowMajor())
           .containsExactly(40, 0, 5, 0, 40, 6, 0, 0, 1);
       assertThat(record.troubles()).isEmpty();
+    }
+  }
+
+  @Test
+  void sentencesStandBesideTheCodesForReadersOfTheTables() throws Exception {
+    try (JobRecord record = JobRecord.open(folder)) {
+      record.add(run(record, "one"), scoring(false));
+    }
+    String url = "jdbc:sqlite:" + folder.resolve(Database.FILE);
+    try (Connection connection = DriverManager.getConnection(url);
+        Statement statement = connection.createStatement();
+        ResultSet row =
+            statement.executeQuery(
+                "SELECT j.unjudged_because, s.fitness FROM joint j JOIN scoring s"
+                    + " ON s.id = j.scoring_id WHERE j.verdict = 'unjudged'")) {
+      assertThat(row.getString(1)).startsWith("glare burns out 42 % of the joint; ");
+      assertThat(row.getString(2)).startsWith("[\"20 % of the picture is burnt out");
     }
   }
 

@@ -11,9 +11,17 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import leadlight.data.Hash;
-import leadlight.model.FaultChances;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
 import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
+import leadlight.model.Note;
 import leadlight.model.Opinions;
+import leadlight.model.Question;
+import leadlight.model.Reading;
+import leadlight.model.Region;
+import leadlight.model.RowOutcome;
 import leadlight.model.Verdict;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
@@ -37,12 +45,7 @@ class OlderRecordTest {
   @BeforeEach
   void olderRecord() throws IOException, SQLException {
     url = "jdbc:sqlite:" + folder.resolve(Database.FILE);
-    Flyway.configure()
-        .dataSource(url, null, null)
-        .locations("classpath:leadlight/record")
-        .target("2")
-        .load()
-        .migrate();
+    migrateTo("2");
     Path photo = Files.writeString(folder.resolve("a.jpg"), "pixels");
     Path results = Files.writeString(folder.resolve("a.json"), "{}");
     execute(
@@ -60,6 +63,15 @@ class OlderRecordTest {
         joint(2, "acceptable"),
         joint(3, "acceptable"),
         "INSERT INTO finding VALUES (1, 1, 'open', '[1]', 'defect', 0.97, '', 'clause', '')");
+  }
+
+  private void migrateTo(String version) {
+    Flyway.configure()
+        .dataSource(url, null, null)
+        .locations("classpath:leadlight/record")
+        .target(version)
+        .load()
+        .migrate();
   }
 
   private static String joint(int pin, String verdict) {
@@ -92,17 +104,53 @@ class OlderRecordTest {
   }
 
   @Test
-  void questionsThatWereNotAskedThenHaveNoAnswer() throws SQLException {
-    JobRecord.open(folder).close();
+  void opinionsOfTheFourthVersionGoByTheQuestionsIds() throws SQLException {
+    migrateTo("4");
     execute(
         "INSERT INTO opinion (joint_id, whose, missing, unwetted, open, excess, bridge_before,"
-            + " bridge_after) VALUES (1, 'measures', 0.1, 0.2, 0.5, 0.3, 0, 0.4)");
+            + " bridge_after) VALUES (1, 'measures', 0.1, 0.2, 0.5, 0.3, 0, 0.4)",
+        "INSERT INTO opinion (joint_id, whose, missing, unwetted, open, excess, bridge_before,"
+            + " bridge_after, ball, over_quarter, over_half, strangeness, is_unlike,"
+            + " moved_pitches) VALUES (1, 'reader', 0.1, 0.2, 0.5, 0.3, 0, 0.4, 0.5, 0.6, 0.7,"
+            + " 0.25, 0, '[-1,0,1,2]')");
     try (JobRecord record = JobRecord.open(folder)) {
-      FaultChances chances =
-          record.row(1).joints().get(0).tool().joint().byMeasures().orElseThrow();
-      assertThat(chances.bridgeAfter()).isEqualTo(0.4);
-      assertThat(new double[] {chances.ball(), chances.overQuarter(), chances.overHalf()})
-          .containsOnly(FaultChances.NOT_ASKED);
+      Joint joint = record.row(1).joints().get(0).tool().joint();
+      Chances measures = joint.byMeasures().orElseThrow();
+      assertThat(measures.of(Question.BRIDGE_BEFORE)).isZero();
+      assertThat(measures.of(Question.BRIDGE_AFTER)).isEqualTo(0.4);
+      assertThat(measures.answers())
+          .as("what was not asked then has no answer")
+          .doesNotContainKeys(Question.BALL, Question.OVER_QUARTER, Question.OVER_HALF);
+      Reading reading = joint.byReader().orElseThrow();
+      assertThat(reading.chances().answers()).hasSize(Question.values().length);
+      assertThat(reading.chances().of(Question.OVER_HALF)).isEqualTo(0.7);
+      assertThat(reading.strangeness()).isEqualTo(0.25);
+      assertThat(reading.moved()).contains(new Region(-1, 0, 1, 2));
+    }
+  }
+
+  @Test
+  void sentencesOfThenAreReadAsWordsOfEarlier() throws SQLException {
+    execute(
+        "UPDATE joint SET verdict = 'unjudged', unjudged_because = 'glare; dim it' WHERE id = 2",
+        "UPDATE finding SET evidence = 'step 0.42'",
+        "UPDATE scoring SET fitness = '[\"Soft.\"]'");
+    try (JobRecord record = JobRecord.open(folder)) {
+      GradedJoint joint = record.row(1).joints().get(1).tool();
+      assertThat(joint.doubts()).containsExactly(new Doubt.Earlier("glare; dim it"));
+      assertThat(record.scoring(1).fitness()).containsExactly(new Note.Earlier("Soft."));
+      assertThat(record.row(1).joints().get(0).tool().findings().get(0).measured())
+          .contains(new Note.Earlier("step 0.42"));
+    }
+  }
+
+  @Test
+  void aReasonOfThenWhyNoRowWasFoundIsKept() throws SQLException {
+    execute("UPDATE scoring SET row_reason = 'too dark', mm_to_px = NULL");
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThat(record.scoring(1).rowReason()).contains(new Note.Earlier("too dark"));
+      assertThat(((RowOutcome.NotFound) record.row(1).outcome()).reason())
+          .isEqualTo(new Note.Earlier("too dark"));
     }
   }
 

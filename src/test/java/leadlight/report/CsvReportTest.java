@@ -7,6 +7,7 @@ import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import leadlight.model.Doubt;
 import leadlight.model.GradedJoint;
 import leadlight.model.Measure;
 import leadlight.model.PhotoInfo;
@@ -42,7 +43,8 @@ class CsvReportTest {
     List<NamedCsvRecord> lines = lines(Scenes.withoutRow("dev-012"));
     assertThat(lines).hasSize(1);
     assertThat(lines.get(0).getField("pin")).isEmpty();
-    assertThat(lines.get(0).getField("unjudged_because")).contains("blurred");
+    assertThat(lines.get(0).getField("unjudged_because")).contains("no row of 19 leads");
+    assertThat(lines.get(0).getField("doubts")).isEqualTo("no-row");
   }
 
   @ParameterizedTest
@@ -53,7 +55,12 @@ class CsvReportTest {
     PhotoInfo named = new PhotoInfo(text, p.sha256(), 10, 10, p.format(), 8, 1, Optional.empty());
     GradedJoint joint =
         new GradedJoint(
-            scored.joints().get(0).joint(), Verdict.UNJUDGED, List.of(), Optional.of(text));
+            scored.joints().get(0).joint(),
+            Verdict.UNJUDGED,
+            List.of(),
+            List.of(),
+            List.of(new Doubt.Earlier(text)),
+            List.of());
     NamedCsvRecord line =
         lines(Scenes.photo(named, scored.settings(), scored.row(), List.of(joint))).get(0);
     assertThat(line.getField("photo")).isEqualTo("'" + text);

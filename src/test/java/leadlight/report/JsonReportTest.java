@@ -43,6 +43,35 @@ class JsonReportTest {
   }
 
   @Test
+  void a_doubt_is_told_by_code_arguments_and_sentence() throws IOException {
+    JsonNode joint = new ObjectMapper().readTree(json(Scenes.scored("dev-012"))).at("/joints/6");
+    assertThat(joint.get("unjudged_because").asText())
+        .isEqualTo("glare burns out 42 % of the joint; dim or turn the lamp");
+    assertThat(joint.at("/doubts/0/code").asText()).isEqualTo("glare");
+    assertThat(joint.at("/doubts/0/args/burnt_share").asDouble()).isEqualTo(0.42);
+    assertThat(joint.at("/doubts/0/sentence").asText())
+        .isEqualTo(joint.get("unjudged_because").asText());
+  }
+
+  @Test
+  void grounds_checks_and_notes_of_the_row_stand_in_the_report() throws IOException {
+    JsonNode report = new ObjectMapper().readTree(json(Scenes.scored("dev-012")));
+    assertThat(report.at("/joints/0/grounds/0/code").asText()).isEqualTo("lead-seen");
+    assertThat(report.at("/row/notes/0/code").asText()).isEqualTo("alike-throughout");
+    JsonNode check = report.at("/joints/1/checks/0");
+    assertThat(check.get("bound").asText()).isEqualTo("upper");
+    assertThat(check.get("kept_probability").asDouble()).isEqualTo(0.001);
+  }
+
+  @Test
+  void a_missing_row_is_told_by_code_and_sentence() throws IOException {
+    JsonNode row = new ObjectMapper().readTree(json(Scenes.withoutRow("dev-012"))).get("row");
+    assertThat(row.get("reason").asText()).startsWith("no row of 19 leads shows; ");
+    assertThat(row.at("/note/code").asText()).isEqualTo("no-row");
+    assertThat(row.at("/note/args/leads").asInt()).isEqualTo(19);
+  }
+
+  @Test
   void a_place_that_a_person_pointed_at_is_kept() throws IOException {
     ScoredPhoto scored = Scenes.scored("dev-012");
     Settings s = scored.settings();
@@ -62,8 +91,8 @@ class JsonReportTest {
     JsonNode report = new ObjectMapper().readTree(json);
     assertThat(report.at("/settings/reader").asText()).isEqualTo(Scenes.CONTEXT.reader());
     JsonNode opinions = report.at("/joints/0/opinions");
-    assertThat(opinions.at("/measures/no_fillet").asDouble()).isEqualTo(0.02);
-    assertThat(opinions.at("/reader/no_fillet").asDouble()).isEqualTo(0.64);
+    assertThat(opinions.at("/measures/unwetted").asDouble()).isEqualTo(0.02);
+    assertThat(opinions.at("/reader/unwetted").asDouble()).isEqualTo(0.64);
     assertThat(opinions.at("/reader_moved_by/y0_pitch").asDouble()).isEqualTo(-0.75);
     assertThat(opinions.at("/strangeness").asDouble()).isEqualTo(0.125);
   }

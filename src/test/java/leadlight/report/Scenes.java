@@ -10,20 +10,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import leadlight.model.BodySide;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
 import leadlight.model.Evidence;
-import leadlight.model.FaultChances;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Homography;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
+import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
+import leadlight.model.Question;
 import leadlight.model.Reading;
+import leadlight.model.Reason;
 import leadlight.model.Region;
 import leadlight.model.RowCandidate;
 import leadlight.model.RowOutcome;
@@ -127,13 +133,9 @@ final class Scenes {
 
   /** The same with two opinions on each joint that differ. */
   static ScoredPhoto read(ScoredPhoto scored) {
-    FaultChances measures = new FaultChances(0, 0.02, 0.5, 0, 0, 0, 0, 0, 0);
+    Chances measures = unwetted(0.02);
     Reading reading =
-        new Reading(
-            new FaultChances(0, 0.64, 0.5, 0, 0, 0, 0, 0, 0),
-            0.125,
-            false,
-            Optional.of(new Region(-0.5, -0.75, 0.5, 0.25)));
+        new Reading(unwetted(0.64), 0.125, false, Optional.of(new Region(-0.5, -0.75, 0.5, 0.25)));
     List<GradedJoint> joints =
         scored.joints().stream()
             .map(
@@ -148,9 +150,19 @@ final class Scenes {
                             Optional.of(reading)),
                         graded.verdict(),
                         graded.findings(),
-                        graded.unjudgedBecause()))
+                        graded.checks(),
+                        graded.doubts(),
+                        graded.grounds()))
             .toList();
     return photo(scored.photo(), scored.settings(), scored.row(), joints);
+  }
+
+  private static Chances unwetted(double chance) {
+    return Chances.of(question -> 0).with(Question.UNWETTED, chance).with(Question.OPEN, 0.5);
+  }
+
+  static List<Note> notes(String... sentences) {
+    return Stream.of(sentences).<Note>map(Note.Earlier::new).toList();
   }
 
   static ScoredPhoto withoutRow(String id) {
@@ -158,12 +170,12 @@ final class Scenes {
     return new ScoredPhoto(
         whole.photo(),
         whole.settings(),
-        new RowOutcome.NotFound(
-            "The picture is blurred over 0.15 of a pitch; focus on the lead ends and take it again.",
-            List.of()),
+        new RowOutcome.NotFound(new Note.NoRow(19), List.of()),
+        Optional.empty(),
         List.of(),
         Verdict.UNJUDGED,
-        List.of("Focus on the lead ends; edges are 9 px wide."),
+        List.of(),
+        List.of(new Note.SoftForPixels(9, 7.5)),
         whole.notVisible(),
         whole.cautions());
   }
@@ -176,14 +188,16 @@ final class Scenes {
         photo,
         settings,
         row,
+        Optional.empty(),
         joints,
         worst,
-        List.of("The right third is soft; lay the board flat or close the aperture."),
-        List.of(
+        List.of(new Note.AlikeThroughout()),
+        notes("The right third is soft; lay the board flat or close the aperture."),
+        notes(
             "wetting under the lead and heel height",
             "a floating lead that looks joined",
             "cracks finer than the picture shows"),
-        List.of(
+        notes(
             "Unplug the board and take batteries out before you touch a joint; a mains-side"
                 + " capacitor can stay charged.",
             "Solder under extraction; wash hands after work with leaded solder.",
@@ -233,7 +247,8 @@ final class Scenes {
               "re-seat the part"));
     }
     if (!findings.isEmpty()) {
-      return new GradedJoint(joint(lead), Verdict.DEFECT, findings, Optional.empty());
+      return new GradedJoint(
+          joint(lead), Verdict.DEFECT, findings, List.of(check()), List.of(), List.of());
     }
     return switch (pin % 8) {
       case 4 ->
@@ -246,17 +261,33 @@ final class Scenes {
                       List.of(pin),
                       Verdict.PROCESS_INDICATOR,
                       0.8,
-                      "outline lost over 70 % of the foot",
+                      OptionalDouble.empty(),
+                      Optional.empty(),
+                      List.of(new Reason("lead_edges", 0.12, 0.4, 2)),
                       "IPC-A-610 excess solder (from memory)",
                       "")),
-              Optional.empty());
+              List.of(),
+              List.of(),
+              List.of(new Note.LeadSeen(0.001)));
       case 7 ->
           new GradedJoint(
               joint(lead),
               Verdict.UNJUDGED,
               List.of(),
-              Optional.of("glare over 42 % of the joint"));
-      default -> new GradedJoint(joint(lead), Verdict.ACCEPTABLE, List.of(), Optional.empty());
+              List.of(),
+              List.of(new Doubt.Glare(pin == 7 ? 0.42 : 0.5)),
+              List.of());
+      default ->
+          new GradedJoint(
+              joint(lead),
+              Verdict.ACCEPTABLE,
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(
+                  new Note.LeadSeen(0.001),
+                  new Note.FilletSeen(OptionalDouble.of(0.01), OptionalDouble.empty()),
+                  new Note.RoomForFillet(0.2)));
     };
   }
 
@@ -267,9 +298,16 @@ final class Scenes {
         pins,
         Verdict.DEFECT,
         0.97,
-        evidence,
+        kind == FindingKind.OPEN ? OptionalDouble.of(0.8) : OptionalDouble.empty(),
+        Optional.of(new Note.Earlier(evidence)),
+        List.of(),
         "IPC-A-610 table 8-5, read in published sources",
         settleBy);
+  }
+
+  private static LimitCheck check() {
+    return new LimitCheck(
+        Measure.SIDE_OVERHANG, new Quantity(0.13, 0.008, Unit.MM), 0.1, true, 0.001, "clause");
   }
 
   private static Joint joint(Lead lead) {
@@ -279,7 +317,13 @@ final class Scenes {
             Measure.SIDE_OVERHANG, new Quantity(-0.0123, 0.004, Unit.MM),
             Measure.LEAD_ANGLE, new Quantity(1.5, 0.3, Unit.DEGREE),
             Measure.BURNT_OUT, new Quantity(0.02, 0.001, Unit.SHARE)),
-        List.of(new Evidence(FindingKind.OPEN, 0.02, 0, "step at the toe 0.05")),
+        List.of(
+            new Evidence(
+                FindingKind.OPEN,
+                0.02,
+                0,
+                Optional.empty(),
+                List.of(new Reason("toe_step", 0.05, 0.1, 0.2)))),
         Optional.empty());
   }
 

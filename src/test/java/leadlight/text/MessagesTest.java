@@ -9,12 +9,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import leadlight.data.Provenance;
 import leadlight.model.Reason;
 import leadlight.model.UserError;
 import org.junit.jupiter.api.Test;
@@ -31,7 +33,7 @@ class MessagesTest {
   }
 
   private static List<String> places(String message) {
-    Matcher place = Pattern.compile("\\{\\d}").matcher(message);
+    Matcher place = Pattern.compile("\\{\\w+}").matcher(message);
     return place.results().map(result -> result.group()).sorted().toList();
   }
 
@@ -58,62 +60,95 @@ class MessagesTest {
   }
 
   @Test
-  void everySentenceOfTheModelsThatAPageShowsIsTranslated() throws IOException {
+  void wordsOfTheModelsThatAPageShowsHaveGermanOnesByTheirIds() throws IOException {
     Set<String> missing = new TreeSet<>();
-    for (String sentence : sentences()) {
-      boolean code = sentence.matches("[A-Z0-9+-]+|\\+5 V");
-      if (!code && !german.has(Messages.dataKey(sentence))) {
-        missing.add(sentence);
+    ObjectMapper json = new ObjectMapper();
+    for (JsonNode symptom :
+        json.readTree(Path.of("models/symptoms.json").toFile()).get("symptoms")) {
+      String key = "symptom." + symptom.get("id").asText();
+      need(german.data(key, ""), key, missing);
+      need(german.data(key + ".source", ""), key + ".source", missing);
+    }
+    try (Stream<Path> files = Files.list(Path.of("models/acceptance"))) {
+      for (Path file : files.toList()) {
+        limits(json.readTree(file.toFile()), missing);
+      }
+    }
+    try (Stream<Path> files = Files.list(Path.of("models/connectors"))) {
+      for (Path file : files.filter(f -> !f.endsWith("catalogue.json")).toList()) {
+        connector(json.readTree(file.toFile()), missing);
       }
     }
     assertThat(missing).isEmpty();
   }
 
+  private static void need(String said, String key, Set<String> missing) {
+    if (said.isEmpty()) {
+      missing.add(key);
+    }
+  }
+
+  private void limits(JsonNode file, Set<String> missing) {
+    String id = "limits." + file.get("id").asText();
+    need(german.data(id + ".name", ""), id + ".name", missing);
+    for (int i = 1; i <= file.get("notes").size(); i++) {
+      need(german.data(id + ".note." + i, ""), id + ".note." + i, missing);
+    }
+    file.get("rules")
+        .forEach(
+            rule -> {
+              String key = id + ".rule." + rule.get("finding").asText();
+              need(german.data(key, ""), key, missing);
+            });
+    need(german.data(id + ".limit.side_overhang_mm", ""), id + ".limit", missing);
+  }
+
+  private void connector(JsonNode file, Set<String> missing) {
+    word(file, "name", file.get("name"), missing);
+    for (JsonNode group : file.path("signals")) {
+      String key = "signal." + group.get("id").asText();
+      word(file, key + ".name", group.get("name"), missing);
+      group
+          .get("pins")
+          .fields()
+          .forEachRemaining(
+              pin -> word(file, key + ".pin." + pin.getKey(), pin.getValue(), missing));
+      word(file, key + ".open", group.get("open"), missing);
+      word(file, key + ".shorted", group.get("shorted"), missing);
+      word(file, key + ".basis.source", group.at("/basis/source"), missing);
+      if (group.get("basis").has("note")) {
+        word(file, key + ".basis.note", group.at("/basis/note"), missing);
+      }
+    }
+    for (JsonNode pair : file.path("bridges")) {
+      String pins = pair.at("/pins/0").asText() + "-" + pair.at("/pins/1").asText();
+      word(file, "bridge." + pins, pair.get("harm"), missing);
+    }
+  }
+
+  /** Signal codes, as SDA, are the same in every language. */
+  private void word(JsonNode file, String key, JsonNode own, Set<String> missing) {
+    String id = file.get("id").asText();
+    if (!own.asText().matches("[A-Z0-9+-]+|\\+5 V")) {
+      need(german.ofConnector(id, key, ""), id + " " + key, missing);
+    }
+  }
+
   @Test
-  void aSentenceWithNumbersIsTranslatedWithItsNumbers() {
-    assertThat(german.data("glare burns out 42.5 % of the joint; dim or turn the lamp"))
-        .isEqualTo("Blendung überstrahlt 42,5 % der Lötstelle; Lampe dimmen oder drehen");
-    assertThat(english.data("glare burns out 42.5 % of the joint; dim or turn the lamp"))
-        .isEqualTo("glare burns out 42.5 % of the joint; dim or turn the lamp");
+  void aFamilyOfConnectorsSharesItsWords() {
+    assertThat(german.ofConnector("video-a-19-slots", "signal.supply.shorted", "own"))
+        .isEqualTo(german.ofConnector("video-d-19", "signal.supply.shorted", "own"))
+        .startsWith("nach Masse");
+    assertThat(german.ofConnector("strange-9", "signal.supply.shorted", "own")).isEqualTo("own");
+    assertThat(english.ofConnector("video-d-19", "signal.supply.shorted", "own")).isEqualTo("own");
   }
 
-  private static Set<String> sentences() throws IOException {
-    ObjectMapper json = new ObjectMapper();
-    Set<String> sentences = new TreeSet<>();
-    JsonNode advice = json.readTree(Path.of("models/advice.json").toFile());
-    advice.forEach(list -> list.forEach(s -> sentences.add(filled(s.get("text").asText()))));
-    JsonNode symptoms = json.readTree(Path.of("models/symptoms.json").toFile());
-    symptoms.get("symptoms").forEach(s -> sentences.add(s.get("text").asText()));
-    try (Stream<Path> files = Files.list(Path.of("models/acceptance"))) {
-      for (Path file : files.toList()) {
-        json.readTree(file.toFile())
-            .findValuesAsText("settle_by")
-            .forEach(text -> sentences.addAll(List.of(text.split("; "))));
-      }
+  @Test
+  void everyProvenanceHasWords() {
+    for (Provenance provenance : Provenance.values()) {
+      String name = provenance.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      assertThat(german.has("provenance." + name)).as(name).isTrue();
     }
-    try (Stream<Path> files = Files.list(Path.of("models/connectors"))) {
-      for (Path file : files.filter(f -> !f.endsWith("catalogue.json")).toList()) {
-        connector(json.readTree(file.toFile()), sentences);
-      }
-    }
-    return sentences;
-  }
-
-  private static void connector(JsonNode connector, Set<String> sentences) {
-    sentences.add(connector.get("name").asText());
-    for (JsonNode group : connector.path("signals")) {
-      sentences.add(group.get("name").asText());
-      group.get("pins").forEach(signal -> sentences.add(signal.asText()));
-      sentences.addAll(List.of(group.get("open").asText().split("; ")));
-      sentences.addAll(List.of(group.get("shorted").asText().split("; ")));
-    }
-    for (JsonNode pair : connector.path("bridges")) {
-      sentences.addAll(List.of(pair.get("harm").asText().split("; ")));
-    }
-  }
-
-  private static String filled(String text) {
-    return text.replace("{pairs}", "1-2, 2-3 and so on to 18-19");
   }
 
   @Test

@@ -80,12 +80,32 @@ class ComparisonTest {
     assertThat(moved(3, 5).joints().get(4).lateralPx()).isEmpty();
   }
 
+  /** A row without any lead, reported with its lands moved along the row. */
+  private static PhotoOutcome withoutLeads(double dx) {
+    PhotoTruth truth = Truths.row(missing(1), missing(2), missing(3));
+    List<GradedJoint> joints = new ArrayList<>();
+    for (JointTruth joint : truth.joints()) {
+      joints.add(Truths.moved(joint, Verdict.DEFECT, dx));
+    }
+    return Comparison.of(truth, Truths.scored(truth, joints));
+  }
+
+  @Test
+  void aRowWithoutAnyLeadIsRightOrWrongByItsLands() {
+    assertThat(withoutLeads(2).row()).isEqualTo(RowResult.RIGHT);
+    assertThat(withoutLeads(2).medianOfPitch()).isCloseTo(2 / Truths.PITCH_PX, within(1e-9));
+    assertThat(withoutLeads(Truths.PITCH_PX).row()).isEqualTo(RowResult.WRONG);
+    assertThat(SlipList.of(List.of(withoutLeads(Truths.PITCH_PX)), 5))
+        .contains("wrong: in the median 1.00 pitch off\n")
+        .doesNotContain("NaN");
+  }
+
   @Test
   void aRowNotFoundIsNotWrong() {
     PhotoOutcome outcome = Comparison.of(FIVE, Truths.notFound(FIVE));
 
     assertThat(outcome.row()).isEqualTo(RowResult.NOT_FOUND);
-    assertThat(outcome.reason()).isEqualTo("too dark");
+    assertThat(outcome.reason()).isEqualTo("no-row leads=5");
     assertThat(outcome.joints()).isEmpty();
   }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import leadlight.model.Chances;
 import leadlight.model.GradedJoint;
 import leadlight.model.PointPx;
 import leadlight.model.Verdict;
@@ -21,7 +23,18 @@ class NoteComparisonTest {
   private RowNote note(double pitchPx, boolean factory) {
     List<PointPx> middles = List.of(at(50), at(90), at(130));
     return new RowNote(
-        "row.png", "QFP", 3, pitchPx, 0.5, false, new PointPx(0, -1), middles, 15, factory, "");
+        "row.png",
+        "QFP",
+        3,
+        pitchPx,
+        0.5,
+        false,
+        new PointPx(0, -1),
+        middles,
+        15,
+        factory,
+        "",
+        Map.of());
   }
 
   private static PointPx at(double x) {
@@ -31,7 +44,8 @@ class NoteComparisonTest {
   private NoteOutcome outcome(RowNote note, double dx, double dy, Verdict verdict) {
     List<GradedJoint> joints = new ArrayList<>();
     truth.joints().forEach(joint -> joints.add(Truths.opinion(joint, verdict, dx, dy)));
-    return NoteComparison.of(note, Truths.scored(truth, joints));
+    return NoteComparison.of(
+        note, Truths.scored(truth, joints), joint -> Chances.of(question -> 0));
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import leadlight.model.BodySide;
 import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
@@ -46,6 +47,25 @@ class TruthFolderTest {
       }
       assertThat(row.scalePxPerMm() * truth.pitchMm()).isCloseTo(truth.pitchPx(), within(1e-9));
     }
+  }
+
+  @Test
+  void gradesOfARealRowAreReadByLead() throws IOException {
+    Files.writeString(folder.resolve("f.jpg"), "");
+    Files.writeString(
+        folder.resolve("f.row.json"),
+        """
+        {"photo": "f.jpg", "kind": "QFP", "leads": 3, "pitch_px": 40, "pitch_mm_assumed": 0.5,
+         "uneven": false, "towards_body": [0, -1], "lead_centre_px": [[0, 0], [40, 0], [80, 0]],
+         "half_length_px": 15, "factory": false, "assembly": "hand",
+         "grades": {"1": {"grade": "good", "kind": "", "sure": 3},
+                    "3": {"grade": "bad", "kind": "open", "sure": 2}}}
+        """);
+
+    RowNote note = TruthFolder.read(folder).get(0).note().orElseThrow();
+
+    assertThat(note.grades())
+        .containsExactlyInAnyOrderEntriesOf(Map.of(1, RowNote.Grade.GOOD, 3, RowNote.Grade.BAD));
   }
 
   @Test

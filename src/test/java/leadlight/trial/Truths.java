@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
@@ -95,14 +97,40 @@ final class Truths {
             1);
     List<Finding> findings = new ArrayList<>();
     for (FindingKind kind : kinds) {
-      findings.add(new Finding(kind, List.of(truth.pin()), verdict, 1, "", "", ""));
+      findings.add(
+          new Finding(
+              kind,
+              List.of(truth.pin()),
+              verdict,
+              1,
+              OptionalDouble.empty(),
+              Optional.empty(),
+              List.of(),
+              "",
+              ""));
     }
     Joint joint = new Joint(lead, Map.of(), List.of(), Optional.empty());
     return new GradedJoint(
         joint,
         verdict,
         findings,
-        verdict == Verdict.UNJUDGED ? Optional.of("glare") : Optional.empty());
+        List.of(),
+        verdict == Verdict.UNJUDGED ? List.of(new Doubt.Glare(0.5)) : List.of(),
+        List.of());
+  }
+
+  /** A joint with its lead and its land moved along the row. */
+  static GradedJoint moved(JointTruth truth, Verdict verdict, double dx) {
+    PointPx land = new PointPx(truth.landToePx().x() + dx, truth.landToePx().y());
+    PointPx heel = new PointPx(truth.landHeelPx().x() + dx, truth.landHeelPx().y());
+    Lead lead = new Lead(truth.pin(), land, heel, land, heel, 1, 1, 1);
+    return new GradedJoint(
+        new Joint(lead, Map.of(), List.of(), Optional.empty()),
+        verdict,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   static ScoredPhoto scored(PhotoTruth truth, List<GradedJoint> joints) {
@@ -110,7 +138,8 @@ final class Truths {
   }
 
   static ScoredPhoto notFound(PhotoTruth truth) {
-    return scored(truth, new RowOutcome.NotFound("too dark", List.of()), List.of());
+    return scored(
+        truth, new RowOutcome.NotFound(new Note.NoRow(truth.leads()), List.of()), List.of());
   }
 
   static ScoredPhoto scored(PhotoTruth truth, RowOutcome row, List<GradedJoint> joints) {
@@ -121,10 +150,12 @@ final class Truths {
         new PhotoInfo("row.png", "", 400, 200, "png", 8, 1, Optional.empty()),
         new Settings(spec, 2, "any", Optional.empty()),
         row,
+        Optional.empty(),
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
         List.of(),
-        List.of("the rear"),
+        List.of(),
+        List.of(new Note.Earlier("the rear")),
         List.of());
   }
 }

@@ -1,0 +1,125 @@
+package leadlight.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.model.Verdict;
+
+/**
+ * What was said of the joints of real rows that a careful eye has graded; those it was unsure of
+ * are not counted.
+ *
+ * @param badSaidGood bad joints called acceptable or process indicator, of the bad ones of found
+ *     rows
+ * @param badCalled bad joints called a defect, of the same
+ * @param badUnjudged bad joints unjudged, of the same
+ * @param goodCalled good joints called a defect, of the good ones of found rows
+ * @param goodSaidGood good joints called acceptable or process indicator, of the same
+ * @param goodUnjudged good joints unjudged, of the same
+ * @param notFound graded joints in rows that were not found, of all
+ * @param auc how well suspicion tells bad from good over all joints: the share of pairs of a bad
+ *     and a good one in which the bad one is more suspect, ties half (area under the receiver's
+ *     curve, Hanley and McNeil 1982); NaN without a pair
+ * @param aucWithinRows the same over pairs of one row
+ */
+public record GradedRows(
+    Rate badSaidGood,
+    Rate badCalled,
+    Rate badUnjudged,
+    Rate goodCalled,
+    Rate goodSaidGood,
+    Rate goodUnjudged,
+    Rate notFound,
+    double auc,
+    double aucWithinRows) {
+
+  /** One graded joint of a found row. */
+  private record Looked(RowNote.Grade grade, Verdict verdict, double suspicion) {
+
+    boolean saidGood() {
+      return verdict == Verdict.ACCEPTABLE || verdict == Verdict.PROCESS_INDICATOR;
+    }
+  }
+
+  /** Counts; rows without grades add nothing. */
+  public static GradedRows of(List<NoteOutcome> outcomes) {
+    List<Looked> all = new ArrayList<>();
+    Pairs within = new Pairs();
+    int graded = 0;
+    for (NoteOutcome outcome : outcomes) {
+      List<Looked> row = looked(outcome);
+      within.add(row);
+      all.addAll(row);
+      graded += counted(outcome);
+    }
+    Pairs over = new Pairs();
+    over.add(all);
+    List<Looked> bad = with(all, RowNote.Grade.BAD);
+    List<Looked> good = with(all, RowNote.Grade.GOOD);
+    return new GradedRows(
+        saidGood(bad),
+        said(bad, Verdict.DEFECT),
+        said(bad, Verdict.UNJUDGED),
+        said(good, Verdict.DEFECT),
+        saidGood(good),
+        said(good, Verdict.UNJUDGED),
+        new Rate(graded - all.size(), graded),
+        over.share(),
+        within.share());
+  }
+
+  private static int counted(NoteOutcome outcome) {
+    return (int)
+        outcome.note().grades().values().stream()
+            .filter(grade -> grade != RowNote.Grade.UNSURE)
+            .count();
+  }
+
+  private static List<Looked> looked(NoteOutcome outcome) {
+    List<Looked> row = new ArrayList<>();
+    for (int i = 0; i < outcome.joints().size(); i++) {
+      RowNote.Grade grade = outcome.note().grades().getOrDefault(i + 1, RowNote.Grade.UNSURE);
+      if (grade != RowNote.Grade.UNSURE) {
+        row.add(new Looked(grade, outcome.verdicts().get(i), outcome.suspicions().get(i)));
+      }
+    }
+    return row;
+  }
+
+  private static List<Looked> with(List<Looked> joints, RowNote.Grade grade) {
+    return joints.stream().filter(joint -> joint.grade() == grade).toList();
+  }
+
+  private static Rate saidGood(List<Looked> joints) {
+    return new Rate((int) joints.stream().filter(Looked::saidGood).count(), joints.size());
+  }
+
+  private static Rate said(List<Looked> joints, Verdict verdict) {
+    return new Rate(
+        (int) joints.stream().filter(joint -> joint.verdict() == verdict).count(), joints.size());
+  }
+
+  /** Whether any joint was graded. */
+  boolean any() {
+    return notFound.of() > 0;
+  }
+
+  /** Pairs of a bad and a good joint. */
+  private static final class Pairs {
+    private double right;
+    private long of;
+
+    void add(List<Looked> joints) {
+      for (Looked bad : with(joints, RowNote.Grade.BAD)) {
+        for (Looked good : with(joints, RowNote.Grade.GOOD)) {
+          int order = Double.compare(bad.suspicion(), good.suspicion());
+          right += order > 0 ? 1 : order == 0 ? 0.5 : 0;
+          of++;
+        }
+      }
+    }
+
+    double share() {
+      return right / of;
+    }
+  }
+}

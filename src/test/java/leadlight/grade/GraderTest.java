@@ -1,152 +1,262 @@
 package leadlight.grade;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
 import leadlight.model.Evidence;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
+import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
+import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
+import leadlight.model.Question;
+import leadlight.model.Reading;
+import leadlight.model.Reason;
 import leadlight.model.RowSpec;
 import leadlight.model.Unit;
-import leadlight.model.Verdict;
 import org.junit.jupiter.api.Test;
 
+/** What the table of {@link GradingTableTest} does not say: what findings carry, and the row. */
 class GraderTest {
 
-  private static final RowSpec SPEC =
-      RowSpec.plain(10, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+  private static final double FAMILIAR = 0.001;
+  private static final Reason STEP = new Reason("toe_step", 0.4, 0.1, 2);
 
-  private static Joint joint(
-      int pin, Map<Measure, Quantity> measures, Optional<String> unfit, Evidence... evidence) {
+  private static Chances sound() {
+    return Chances.of(question -> question == Question.OPEN ? 0.9 : 0.001);
+  }
+
+  private static Quantity mm(double value) {
+    return new Quantity(value, 0.01, Unit.MM);
+  }
+
+  private static Joint joint(int pin, Chances measures, Optional<Reading> reader) {
     PointPx at = new PointPx(pin, 0);
-    return new Joint(new Lead(pin, at, at, at, at, 1, 0, 0), measures, List.of(evidence), unfit);
+    return new Joint(
+        new Lead(pin, at, at, at, at, 1, 0, 0),
+        Map.of(
+            Measure.LEAD_WIDTH, mm(0.2),
+            Measure.LAND_AHEAD, mm(0.3),
+            Measure.SIDE_OVERHANG, mm(0.12)),
+        List.of(
+            new Evidence(FindingKind.OPEN, 0.9, 0, Optional.empty(), List.of(STEP)),
+            new Evidence(FindingKind.BRIDGE, 0.9, pin + 1, Optional.empty(), List.of(STEP)),
+            new Evidence(
+                FindingKind.RESIDUE, 0.9, 0, Optional.of(new Note.Film(0.02)), List.of(STEP))),
+        Optional.empty(),
+        Optional.of(measures),
+        reader);
   }
 
-  private static Evidence evidence(FindingKind kind, double chance) {
-    return new Evidence(kind, chance, kind == FindingKind.BRIDGE ? 2 : 0, "words", List.of());
+  /** A joint without an overhang. */
+  private static Joint plain(int pin, Chances measures) {
+    Joint joint = joint(pin, measures, Optional.empty());
+    return new Joint(
+        joint.lead(),
+        Map.of(Measure.LEAD_WIDTH, mm(0.2), Measure.LAND_AHEAD, mm(0.3)),
+        List.of(),
+        Optional.empty(),
+        joint.byMeasures(),
+        Optional.empty());
   }
 
-  private static Quantity mm(double value, double u) {
-    return new Quantity(value, u, Unit.MM);
+  private static Grader.GradedRow row(double unfamiliar, List<Joint> joints) {
+    RowSpec spec =
+        RowSpec.plain(
+            Math.max(3, joints.size()), 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+    return new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH)
+        .grade(spec, joints, unfamiliar);
   }
 
-  /** The joint as pin 1 of a row whose other joints are sound. */
-  private static GradedJoint graded(int productClass, Joint first) {
-    List<Joint> row = new ArrayList<>(List.of(first));
-    for (int pin = 2; pin <= 10; pin++) {
-      row.add(joint(pin, Map.of(), Optional.empty()));
-    }
-    return new Grader(AcceptanceSet.load("ipc-a-610"), productClass, Opinions.BOTH)
-        .grade(SPEC, row)
-        .get(0);
+  private static GradedJoint graded(Joint joint) {
+    return row(FAMILIAR, List.of(joint)).joints().get(0);
   }
 
-  private static GradedJoint graded(Evidence... evidence) {
-    return graded(2, joint(1, Map.of(), Optional.empty(), evidence));
+  private static List<Joint> row(int lacking, double chance, int leads) {
+    return IntStream.rangeClosed(1, leads)
+        .mapToObj(
+            pin -> plain(pin, pin <= lacking ? sound().with(Question.UNWETTED, chance) : sound()))
+        .toList();
   }
 
-  private static GradedJoint withOverhang(int productClass, double mm) {
-    return graded(
-        productClass,
-        joint(
-            1,
+  @Test
+  void aFindingCarriesClauseSignalsAndItsOwnChance() {
+    GradedJoint joint =
+        graded(joint(1, sound().with(Question.UNWETTED, 0.97), Optional.empty()));
+
+    Finding open = find(joint, FindingKind.OPEN);
+    assertThat(open.probability()).isCloseTo(0.999 * 0.97, within(1e-9));
+    assertThat(open.share()).hasValue(0.9);
+    assertThat(open.reasons()).containsExactly(STEP);
+    assertThat(open.pins()).containsExactly(1);
+    assertThat(open.clause()).contains("IPC-A-610J");
+    assertThat(open.settleBy()).isEmpty();
+  }
+
+  @Test
+  void statesThatExcludeEachOtherShareOneProbability() {
+    Chances either = sound().with(Question.UNWETTED, 0.97).with(Question.OPEN, 0.6);
+    GradedJoint joint = graded(joint(1, either, Optional.empty()));
+
+    Finding open = find(joint, FindingKind.OPEN);
+    Finding starved = find(joint, FindingKind.INSUFFICIENT);
+    assertThat(open.probability()).isEqualTo(starved.probability());
+    assertThat(open.share().orElseThrow() + starved.share().orElseThrow()).isEqualTo(1);
+    assertThat(starved.reasons()).containsExactly(STEP);
+  }
+
+  @Test
+  void aBridgeNamesBothPinsAndTheSignalsOfItsOwnGap() {
+    Chances bridges =
+        sound().with(Question.BRIDGE_AFTER, 0.9).with(Question.BRIDGE_BEFORE, 0.8);
+    GradedJoint joint = graded(joint(2, bridges, Optional.empty()));
+
+    List<Finding> found =
+        joint.findings().stream().filter(f -> f.kind() == FindingKind.BRIDGE).toList();
+    assertThat(found).extracting(Finding::pins).containsExactly(List.of(2, 3), List.of(2, 1));
+    assertThat(found.get(0).reasons()).containsExactly(STEP);
+    assertThat(found.get(1).reasons()).isEmpty();
+  }
+
+  @Test
+  void whatWasMeasuredOfAFindingTravelsWithIt() {
+    Finding residue =
+        find(graded(joint(1, sound(), Optional.empty())), FindingKind.RESIDUE);
+    assertThat(residue.measured()).contains(new Note.Film(0.02));
+  }
+
+  /** Limit 0.10 mm (Table 8-5, A, half of 0.2); Phi(2) = 0.97725. */
+  @Test
+  void anOverhangSaysItsLimitAndTheProbabilityThatDecided() {
+    Chances sureOfNone = sound().with(Question.OVER_HALF, 1e-6);
+    Reading reader = new Reading(sureOfNone, 0.001, false, Optional.empty());
+    GradedJoint joint = graded(joint(1, sureOfNone, Optional.of(reader)));
+
+    Finding over = find(joint, FindingKind.SIDE_OVERHANG);
+    assertThat(over.probability()).isCloseTo(0.97725, within(1e-5));
+    assertThat(over.measured()).contains(new Note.AgainstLimit(0.12, 0.01, 0.1));
+    assertThat(over.clause()).contains("Table 8-5");
+    LimitCheck check = joint.checks().get(0);
+    assertThat(check.measure()).isEqualTo(Measure.SIDE_OVERHANG);
+    assertThat(check.limit()).isEqualTo(0.1);
+    assertThat(check.atMost()).isTrue();
+    assertThat(check.kept()).isCloseTo(0.02275, within(1e-5));
+    assertThat(check.measured()).isEqualTo(mm(0.12));
+    assertThat(check.clause()).isEqualTo(over.clause());
+  }
+
+  @Test
+  void aDoubtNamesBothOpinions() {
+    Reading reader =
+        new Reading(sound().with(Question.UNWETTED, 0.2), 0.001, false, Optional.empty());
+    Joint joint = joint(1, sound().with(Question.UNWETTED, 0.2), Optional.of(reader));
+    Doubt.Possible possible =
+        graded(without(joint)).doubts().stream()
+            .filter(Doubt.Possible.class::isInstance)
+            .map(Doubt.Possible.class::cast)
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(possible.kind()).isEqualTo(FindingKind.OPEN);
+    assertThat(possible.measures()).hasValue(0.2);
+    assertThat(possible.reader()).hasValue(0.2);
+    assertThat(possible.chance()).isBetween(0.02, 0.5);
+  }
+
+  private static Joint without(Joint joint) {
+    return new Joint(
+        joint.lead(),
+        Map.of(Measure.LEAD_WIDTH, mm(0.2), Measure.LAND_AHEAD, mm(0.3)),
+        List.of(),
+        Optional.empty(),
+        joint.byMeasures(),
+        joint.byReader());
+  }
+
+  @Test
+  void whatAVerdictOfGoodRestsOnIsNamed() {
+    Reading reader = new Reading(sound(), 0.003, false, Optional.empty());
+    Joint joint = without(joint(1, sound(), Optional.of(reader)));
+
+    assertThat(graded(joint).grounds())
+        .containsExactly(
+            new Note.LeadSeen(0.001),
+            new Note.FilletSeen(OptionalDouble.of(0.001), OptionalDouble.of(0.001)),
+            new Note.RoomForFillet(0.3),
+            new Note.LikeKnown(0.003),
+            new Note.FamiliarPhoto(FAMILIAR));
+    assertThat(graded(plain(1, sound().with(Question.UNWETTED, 0.97))).grounds()).isEmpty();
+  }
+
+  @Test
+  void anUndecidedLimitCarriesItsNumbers() {
+    Joint joint = joint(1, sound(), Optional.empty());
+    Joint close =
+        new Joint(
+            joint.lead(),
             Map.of(
-                Measure.LEAD_WIDTH, mm(0.2, 0.01),
-                Measure.FOOT_LENGTH, mm(1.4, 0.02),
-                Measure.SIDE_OVERHANG, mm(mm, 0.01)),
-            Optional.empty()));
+                Measure.LEAD_WIDTH, mm(0.2),
+                Measure.LAND_AHEAD, mm(0.3),
+                Measure.SIDE_OVERHANG, mm(0.1)),
+            List.of(),
+            Optional.empty(),
+            joint.byMeasures(),
+            Optional.empty());
+
+    assertThat(graded(close).doubts())
+        .containsExactly(
+            new Doubt.LimitUndecided(FindingKind.SIDE_OVERHANG, 0.1, 0.01, 0.1, 0.5));
   }
 
   @Test
-  void aFaultThatIsLikelierThanNotIsStated() {
-    GradedJoint joint = graded(evidence(FindingKind.OPEN, 0.6));
-    assertThat(joint.verdict()).isEqualTo(Verdict.DEFECT);
-    assertThat(joint.findings()).extracting(Finding::kind).containsExactly(FindingKind.OPEN);
+  void aRowWhoseWettingIsInDoubtThroughoutLooksAlikeAndThatIsNoProof() {
+    assertThat(row(FAMILIAR, row(10, 0.3, 20)).notes()).containsExactly(new Note.AlikeThroughout());
+    assertThat(row(FAMILIAR, row(9, 0.3, 20)).notes()).isEmpty();
+    assertThat(row(FAMILIAR, row(20, 0.12, 20)).notes())
+        .containsExactly(new Note.AlikeThroughout());
   }
 
   @Test
-  void aFaultThatIsPossibleMakesTheJointUnjudgedWithAWayToSettleIt() {
-    GradedJoint joint = graded(evidence(FindingKind.OPEN, 0.3));
-    assertThat(joint.verdict()).isEqualTo(Verdict.UNJUDGED);
-    assertThat(joint.unjudgedBecause().orElseThrow()).contains("possibly open");
+  void aRowThatIsCalledOpenThroughoutNeedsNoSuchNote() {
+    Grader.GradedRow open = row(FAMILIAR, row(20, 0.97, 20));
+    assertThat(open.notes()).isEmpty();
+    assertThat(open.joints()).allMatch(joint -> !joint.findings().isEmpty());
   }
 
   @Test
-  void aFaultThatIsUnlikelyLeavesTheJointAcceptable() {
-    assertThat(graded(evidence(FindingKind.OPEN, 0.05)).verdict()).isEqualTo(Verdict.ACCEPTABLE);
+  void anUnfamiliarMakeOfPhotoIsSaidOnceForTheRow() {
+    assertThat(row(0.9, row(0, 0, 20)).notes()).containsExactly(new Note.Unfamiliar());
   }
 
   @Test
-  void aBridgeNamesBothPins() {
-    Finding bridge = graded(evidence(FindingKind.BRIDGE, 0.9)).findings().get(0);
-    assertThat(bridge.pins()).containsExactly(1, 2);
-    assertThat(bridge.clause()).contains("IPC-A-610J");
+  void aJointOfWhichNobodyWasAskedIsRefused() {
+    Joint joint = joint(1, sound(), Optional.empty());
+    Joint unasked =
+        new Joint(
+            joint.lead(),
+            joint.measures(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    assertThatThrownBy(() -> graded(unasked)).hasMessageContaining("no opinion on pin 1");
   }
 
-  @Test
-  void excessIsAProcessIndicatorInClass2AndAcceptableInClass1() {
-    Joint excess = joint(1, Map.of(), Optional.empty(), evidence(FindingKind.EXCESS, 0.9));
-    assertThat(graded(2, excess).verdict()).isEqualTo(Verdict.PROCESS_INDICATOR);
-    assertThat(graded(1, excess).verdict()).isEqualTo(Verdict.ACCEPTABLE);
-  }
-
-  /** Limits 0.10 mm in class 2 and 0.05 mm in class 3 for a lead 0.20 mm wide: Table 8-5, A. */
-  @Test
-  void overhangIsDecidedWithItsUncertainty() {
-    assertThat(withOverhang(2, 0.080).verdict()).isEqualTo(Verdict.ACCEPTABLE);
-    assertThat(withOverhang(2, 0.095).verdict()).isEqualTo(Verdict.UNJUDGED);
-    assertThat(withOverhang(2, 0.120).verdict()).isEqualTo(Verdict.DEFECT);
-    assertThat(withOverhang(3, 0.080).verdict()).isEqualTo(Verdict.DEFECT);
-  }
-
-  @Test
-  void aJointThatThePhotoDoesNotShowIsNeverCalledGood() {
-    GradedJoint joint = graded(2, joint(1, Map.of(), Optional.of("blurred: focus")));
-    assertThat(joint.verdict()).isEqualTo(Verdict.UNJUDGED);
-    assertThat(joint.unjudgedBecause().orElseThrow()).startsWith("blurred");
-  }
-
-  @Test
-  void aBridgeIsStatedEvenWhereFilletsCannotBeJudged() {
-    Joint coarse = joint(1, Map.of(), Optional.of("too coarse"), evidence(FindingKind.BRIDGE, 0.9));
-    assertThat(graded(2, coarse).verdict()).isEqualTo(Verdict.DEFECT);
-  }
-
-  @Test
-  void whereNoJointOfTheRowShowsAFilletNoneIsCalledOpen() {
-    List<Joint> row = new ArrayList<>();
-    for (int pin = 1; pin <= 20; pin++) {
-      row.add(joint(pin, Map.of(), Optional.empty(), evidence(FindingKind.OPEN, 0.97)));
-    }
-    List<GradedJoint> graded =
-        new Grader(AcceptanceSet.load("ipc-a-610"), 2, Opinions.BOTH).grade(SPEC, row);
-    assertThat(graded).extracting(GradedJoint::verdict).containsOnly(Verdict.UNJUDGED);
-    assertThat(graded.get(0).unjudgedBecause().orElseThrow()).contains("light hides the slopes");
-  }
-
-  @Test
-  void twoWettedJointsOfTwentyAreWitnessesEnough() {
-    List<Joint> row = new ArrayList<>();
-    for (int pin = 1; pin <= 20; pin++) {
-      double chance = pin <= 2 ? 0.01 : 0.97;
-      row.add(joint(pin, Map.of(), Optional.empty(), evidence(FindingKind.OPEN, chance)));
-    }
-    List<GradedJoint> graded =
-        new Grader(AcceptanceSet.load("ipc-a-610"), 2, Opinions.BOTH).grade(SPEC, row);
-    assertThat(graded.subList(2, 20)).extracting(GradedJoint::verdict).containsOnly(Verdict.DEFECT);
-    assertThat(graded.subList(0, 2))
-        .extracting(GradedJoint::verdict)
-        .containsOnly(Verdict.ACCEPTABLE);
+  private static Finding find(GradedJoint joint, FindingKind kind) {
+    return joint.findings().stream().filter(f -> f.kind() == kind).findFirst().orElseThrow();
   }
 }

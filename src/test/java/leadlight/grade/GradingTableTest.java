@@ -45,6 +45,10 @@ class GradingTableTest {
   /** A chance that counts as nothing by any threshold. */
   private static final double NONE = 0.001;
 
+  /** Without the least chance of no lead, the chance of a lack is that of no fillet alone. */
+  private static final Map<Question, Double> USUAL =
+      Map.of(Question.OPEN, 0.9, Question.MISSING, 0.0);
+
   private static final RowSpec SPEC =
       RowSpec.plain(LEADS, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
 
@@ -61,7 +65,7 @@ class GradingTableTest {
   private static Map<Question, Double> sound() {
     Map<Question, Double> chances = new EnumMap<>(Question.class);
     for (Question question : Question.values()) {
-      chances.put(question, question == Question.OPEN ? 0.9 : NONE);
+      chances.put(question, USUAL.getOrDefault(question, NONE));
     }
     return chances;
   }
@@ -128,7 +132,7 @@ class GradingTableTest {
 
   private static void fill(Map<Question, Double> chances, String given) {
     for (String word : words(given)) {
-      String[] pair = word.split("=", -1);
+      String[] pair = word.split("=", 2);
       chances.put(Question.valueOf(pair[0].toUpperCase(Locale.ROOT)), number(pair[1]));
     }
   }
@@ -158,7 +162,7 @@ class GradingTableTest {
 
   /** A fact beside the chances. */
   private void with(String fact) {
-    String[] pair = fact.split("=", -1);
+    String[] pair = fact.split("=", 2);
     double value = pair.length > 1 ? number(pair[1]) : 0;
     switch (pair[0]) {
       case "strangeness" -> strangeness = value;

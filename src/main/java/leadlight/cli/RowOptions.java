@@ -44,6 +44,24 @@ final class RowOptions {
       description = "Width of a land of a plain row, if known.")
   private Double landWidthMm;
 
+  @Option(
+      names = "--unusual-pitch",
+      description = "The pitch is meant, though it lies outside 0.3 to 1.3 mm.")
+  private boolean unusualPitch;
+
+  @Option(
+      names = "--pin1",
+      paramLabel = "left|right",
+      description =
+          "Where pin 1 of a plain row is when the body is held above the leads (default: left).")
+  private Pin1 pin1 = Pin1.LEFT;
+
+  /** Ends of a row whose body is held above it. */
+  private enum Pin1 {
+    LEFT,
+    RIGHT
+  }
+
   /**
    * The row.
    *
@@ -61,7 +79,9 @@ final class RowOptions {
         leads == null ? OptionalInt.empty() : OptionalInt.of(leads),
         number(pitchMm),
         number(leadWidthMm),
-        number(landWidthMm));
+        number(landWidthMm),
+        unusualPitch,
+        pin1 == Pin1.RIGHT);
   }
 
   private static OptionalDouble number(Double value) {

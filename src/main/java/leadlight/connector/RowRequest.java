@@ -15,6 +15,8 @@ import leadlight.model.UserError;
  * @param pitchMm pitch of a plain row
  * @param leadWidthMm width of a lead of a plain row, if known
  * @param landWidthMm width of a land of a plain row, if known
+ * @param unusualPitch true if a pitch outside the usual range is meant
+ * @param pin1Right true if pin 1 of a plain row is the rightmost when the body is held above
  */
 public record RowRequest(
     Optional<String> connector,
@@ -22,11 +24,21 @@ public record RowRequest(
     OptionalInt leads,
     OptionalDouble pitchMm,
     OptionalDouble leadWidthMm,
-    OptionalDouble landWidthMm) {
+    OptionalDouble landWidthMm,
+    boolean unusualPitch,
+    boolean pin1Right) {
 
   private static final int MOST_LEADS = 500;
   private static final double LEAST_PITCH_MM = 0.1;
   private static final double MOST_PITCH_MM = 10;
+
+  /**
+   * Pitches of the connectors served are 0.4 to 0.8 mm (the open footprints in {@code
+   * models/connectors}), small outline packages reach 1.27; a value outside is rather a slip.
+   */
+  private static final double LEAST_USUAL_MM = 0.3;
+
+  private static final double MOST_USUAL_MM = 1.3;
 
   /** A connector's first row. */
   public static RowRequest of(String connector) {
@@ -36,7 +48,9 @@ public record RowRequest(
         OptionalInt.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        false,
+        false);
   }
 
   /** True if nothing is asked for. */
@@ -62,6 +76,9 @@ public record RowRequest(
           "--connector brings its own pitch and widths; leave out --pitch, --lead-width and"
               + " --land-width, or leave out --connector");
     }
+    if (unusualPitch || pin1Right) {
+      throw new UserError("--unusual-pitch and --pin1 go with a plain row; leave out --connector");
+    }
     Connector found = ConnectorLibrary.builtIn().find(id);
     int number = row.orElse(1);
     if (number < 1 || number > found.rows().size()) {
@@ -84,9 +101,16 @@ public record RowRequest(
       throw new UserError(
           "--pitch must be %s to %s mm, is %s".formatted(LEAST_PITCH_MM, MOST_PITCH_MM, pitch));
     }
+    if (!unusualPitch && !(pitch >= LEAST_USUAL_MM && pitch <= MOST_USUAL_MM)) {
+      throw new UserError(
+          "--pitch %s mm is outside %s to %s mm, where rows of this kind lie; check it, or add"
+              .formatted(pitch, LEAST_USUAL_MM, MOST_USUAL_MM)
+              + " --unusual-pitch if it is meant");
+    }
     checkWidth("--lead-width", leadWidthMm, pitch);
     checkWidth("--land-width", landWidthMm, pitch);
-    return RowSpec.plain(leads.getAsInt(), pitch, leadWidthMm, landWidthMm);
+    RowSpec row = RowSpec.plain(leads.getAsInt(), pitch, leadWidthMm, landWidthMm);
+    return pin1Right ? row.reversed() : row;
   }
 
   private static void checkWidth(String option, OptionalDouble widthMm, double pitchMm) {

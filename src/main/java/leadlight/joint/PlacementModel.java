@@ -69,6 +69,8 @@ record PlacementModel(
    * @param marginBias half the lead's less half the land's width as measured, less the true one
    * @param halfWidthU standard uncertainty of half a measured width
    * @param statedU standard uncertainty of half a width that the connector states
+   * @param footBias by how much a foot is measured too long, its heel being where it turns up
+   * @param footU standard uncertainty of its heel
    */
   record Shifts(
       @JsonProperty(required = true) Figure sameFrom,
@@ -82,5 +84,7 @@ record PlacementModel(
       @JsonProperty(required = true) Figure shiftBias,
       @JsonProperty(required = true) Figure marginBias,
       @JsonProperty(required = true) Figure halfWidthU,
-      @JsonProperty(required = true) Figure statedU) {}
+      @JsonProperty(required = true) Figure statedU,
+      @JsonProperty(required = true) Figure footBias,
+      @JsonProperty(required = true) Figure footU) {}
 }

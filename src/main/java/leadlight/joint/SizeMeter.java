@@ -33,7 +33,11 @@ final class SizeMeter {
     double landHalf = landHalf(pin);
     put(sizes, Measure.LEAD_WIDTH, 2 * geometry.leadHalf(), 2 * uLead);
     put(sizes, Measure.LAND_WIDTH, 2 * landHalf, 2 * uLand);
-    put(sizes, Measure.FOOT_LENGTH, placed.toeAhead() - joint.heelY(), uAlong);
+    put(
+        sizes,
+        Measure.FOOT_LENGTH,
+        placed.toeAhead() - joint.heelY() - model.footBias().value(),
+        Math.hypot(uAlong, model.footU().value()));
     put(sizes, Measure.LAND_AHEAD, joint.ahead() - placed.toeAhead(), uAlong);
     put(sizes, Measure.LATERAL_SHIFT, shift.pitches(), shift.u());
     put(

@@ -47,6 +47,11 @@ public record RowSpec(
     return new RowSpec("plain", lands, pitchMm, leadWidthMm, false);
   }
 
+  /** The same row with pin 1 at the other end. */
+  public RowSpec reversed() {
+    return new RowSpec(connectorId, lands, pitchMm, leadWidthMm, !pin1Reversed);
+  }
+
   /** Number of leads. */
   public int leads() {
     return lands.size();

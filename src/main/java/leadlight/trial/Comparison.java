@@ -30,15 +30,27 @@ public final class Comparison {
     for (int i = 0; i < truth.leads(); i++) {
       joints.add(joint(truth, truth.joints().get(i), scored.joints().get(i)));
     }
-    double median =
-        Quantiles.median(
-                joints.stream()
-                    .filter(joint -> joint.lateralPx().isPresent())
-                    .mapToDouble(Comparison::distancePx)
-                    .toArray())
-            / truth.pitchPx();
+    boolean leads = joints.stream().anyMatch(joint -> joint.lateralPx().isPresent());
+    double[] off =
+        joints.stream()
+            .filter(joint -> !leads || joint.lateralPx().isPresent())
+            .mapToDouble(joint -> leads ? distancePx(joint) : offLandPx(joint))
+            .toArray();
+    double median = Quantiles.median(off) / truth.pitchPx();
     RowResult row = median < RIGHT_BELOW_OF_PITCH ? RowResult.RIGHT : RowResult.WRONG;
     return new PhotoOutcome(truth, row, median, "", joints);
+  }
+
+  /** Where no land has a lead, the reported toe is to lie on the land's middle line. */
+  private static double offLandPx(JointOutcome joint) {
+    PointPx toe = joint.opinion().joint().lead().toePx();
+    PointPx from = joint.truth().landToePx();
+    PointPx to = joint.truth().landHeelPx();
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    double along = ((toe.x() - from.x()) * dx + (toe.y() - from.y()) * dy) / (dx * dx + dy * dy);
+    double share = Math.max(0, Math.min(1, along));
+    return Math.hypot(toe.x() - from.x() - share * dx, toe.y() - from.y() - share * dy);
   }
 
   private static double distancePx(JointOutcome joint) {

@@ -26,8 +26,7 @@ FIT=${FIT:-2240}
 CALIBRATE=${CALIBRATE:-240}
 KEEP=${KEEP:-400}
 STEPS=${STEPS:-12000}
-FOLD_STEPS=${FOLD_STEPS:-4000}
-MORE=${MORE:-}
+FOLD_STEPS=${FOLD_STEPS:-3000}
 
 mkdir -p "$WORK"
 
@@ -84,7 +83,9 @@ given() {
   if [ -d "$BENCHMARK" ]; then
     vary "$BENCHMARK/more" more 8 &
     vary "$BENCHMARK/lamps" lamps 4 &
-    vary "$BENCHMARK/nudge" nudge 2 &
+    mkdir -p "$WORK/nudge-shots" # of nine shots of a row, nearly alike, three
+    cp "$BENCHMARK/nudge/"*-[aei].* "$WORK/nudge-shots"
+    vary "$WORK/nudge-shots" nudge 2 &
     for set in whole-bad rough; do
       half $set 0
       half $set 1
@@ -157,8 +158,8 @@ SETS="more lamps nudge whole-bad rough real"
 FOLD_SETS="more nudge whole-bad rough real"
 
 twice() {
-  train first "$STEPS" "$SETS" $MORE
-  train again "$STEPS" "$SETS" $MORE
+  train first "$STEPS" "$SETS"
+  train again "$STEPS" "$SETS"
   cmp "$WORK/first/reader.onnx" "$WORK/again/reader.onnx" || echo "compare the two figures.json" >&2
   "$PYTHON" models/reader/weigh.py --out "$WORK/opinions.json" \
     --source "models/reader/weigh.py on $CALIBRATE pictures of models/scene/mix-range.json, seed 202, \
@@ -166,27 +167,26 @@ and $((CALIBRATE * 2 / 3)) of mix-bench.json, seed 404, from which neither opini
     --fit "$WORK/first/read-calibrate.csv" --test "keep=$WORK/first/read-keep.csv"
 }
 
-# NUMBER: a training without a third of the makers.
-fold() {
-  case $1 in
-  1) makers=rjmendez/rjmendez.github.io,borti4938/n64adv2_pcb,emard/ulx3s,c0pperdragon/A-VideoBoard,q3k/chubby75 ;;
-  2) makers=masterzen/blog,cdhooper/kicksmash32,adafruit/Adafruit-DVI-Breakout-Board-PCB,wagiminator/Development-Boards ;;
-  3) makers=OpenElectronicsLab/presentations,wuxx/Colorlight-FPGA-Projects,flashrom/flashrom,zaxour/TurboNanza ;;
-  esac
-  train "fold$1" "$FOLD_STEPS" "$FOLD_SETS" $MORE --without "$makers"
-}
+FOLD_1=rjmendez/rjmendez.github.io,borti4938/n64adv2_pcb,emard/ulx3s,c0pperdragon/A-VideoBoard
+FOLD_1=$FOLD_1,q3k/chubby75
+FOLD_2=masterzen/blog,cdhooper/kicksmash32,adafruit/Adafruit-DVI-Breakout-Board-PCB
+FOLD_2=$FOLD_2,wagiminator/Development-Boards
+FOLD_3=OpenElectronicsLab/presentations,wuxx/Colorlight-FPGA-Projects,flashrom/flashrom
+FOLD_3=$FOLD_3,zaxour/TurboNanza
 
 folds() {
-  for number in 1 2 3; do
-    fold $number
-  done
+  train fold1 "$FOLD_STEPS" "$FOLD_SETS" --without "$FOLD_1"
+  train fold2 "$FOLD_STEPS" "$FOLD_SETS" --without "$FOLD_2"
+  train fold3 "$FOLD_STEPS" "$FOLD_SETS" --without "$FOLD_3"
+  "$PYTHON" models/reader/photographed.py --reader "$WORK/first/reader.json" \
+    --fold "$WORK/fold1" --without "$FOLD_1" --fold "$WORK/fold2" --without "$FOLD_2" \
+    --fold "$WORK/fold3" --without "$FOLD_3"
 }
 
 case $STEP in
 pictures) pictures ;;
 train) twice ;;
 folds) folds ;;
-fold[123]) fold "${STEP#fold}" ;;
 *)
   pictures
   twice

@@ -22,7 +22,10 @@ record ReaderFile(
     return DataFile.builtIn("reader/reader.json").read(ReaderFile.class);
   }
 
-  /** One scale a question, in the order of the network's scores; the seventh is strangeness. */
+  /**
+   * One scale a question, in the order of the network's scores; the seventh of these is
+   * strangeness.
+   */
   record Scales(
       @JsonProperty(required = true) Scale missing,
       @JsonProperty(required = true) Scale unwetted,
@@ -32,7 +35,8 @@ record ReaderFile(
       @JsonProperty(required = true) Scale bridgeAfter,
       @JsonProperty(required = true) Scale ball,
       @JsonProperty(required = true) Scale overQuarter,
-      @JsonProperty(required = true) Scale overHalf) {
+      @JsonProperty(required = true) Scale overHalf,
+      @JsonProperty(required = true) Scale photographed) {
 
     FaultChances chances(float[] score) {
       return new FaultChances(

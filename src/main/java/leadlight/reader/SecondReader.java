@@ -3,6 +3,7 @@ package leadlight.reader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import leadlight.data.DataFile;
 import leadlight.data.Hash;
 import leadlight.model.FaultChances;
@@ -12,9 +13,11 @@ import leadlight.model.RowPictures;
 import leadlight.vision.Network;
 
 /**
- * Reads the joints of a row with a small network that learned from rendered scenes. It sees each
- * joint beside the row's typical joint, and says how likely each fault is and how unlike the joint
- * is to all that it learned from. The same pictures always give the same reading.
+ * Reads the joints of a row with a small network that learned from rendered scenes and a few
+ * photographs. It is handed each joint beside the row's typical joint but looks at the joint alone,
+ * so that a row bad throughout gets no credit for being alike. It says how likely each fault is,
+ * how unlike the joint is to all that it learned from, and whether this looks like a photograph or
+ * like what Leadlight draws. The same pictures always give the same reading.
  */
 public final class SecondReader {
 
@@ -25,6 +28,8 @@ public final class SecondReader {
 
   /** Place of the strangeness among the scores. */
   private static final int STRANGE = 6;
+
+  private static final int PHOTOGRAPHED = 10;
 
   private final ReaderFile file;
   private final Network network;
@@ -146,6 +151,7 @@ public final class SecondReader {
         chances,
         strangeness,
         strangeness > file.unlikeFrom(),
+        OptionalDouble.of(file.scales().photographed().chance(score[PHOTOGRAPHED])),
         Call.strongest(chances)
             .flatMap(
                 call ->

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import leadlight.data.JsonText;
 import leadlight.model.FaultChances;
 import leadlight.model.Joint;
@@ -107,6 +108,10 @@ final class OpinionBook {
         Optional.empty(),
         Optional.of(
             new Reading(
-                chances, row.getDouble("strangeness"), row.getBoolean("is_unlike"), moved)));
+                chances,
+                row.getDouble("strangeness"),
+                row.getBoolean("is_unlike"),
+                OptionalDouble.empty(),
+                moved)));
   }
 }

@@ -86,7 +86,13 @@ class TwoOpinionsTest {
         evidence,
         Optional.empty(),
         Optional.of(unwetted(measures)),
-        Optional.of(new Reading(unwetted(reader), unlike ? 0.99 : 0.01, unlike, Optional.empty())));
+        Optional.of(
+            new Reading(
+                unwetted(reader),
+                unlike ? 0.99 : 0.01,
+                unlike,
+                OptionalDouble.empty(),
+                Optional.empty())));
   }
 
   private static GradedJoint graded(Opinions opinions, Joint first) {
@@ -149,7 +155,8 @@ class TwoOpinionsTest {
             .toList(),
         Optional.empty(),
         Optional.of(over(measures)),
-        Optional.of(new Reading(over(reader), 0.01, false, Optional.empty())));
+        Optional.of(
+            new Reading(over(reader), 0.01, false, OptionalDouble.empty(), Optional.empty())));
   }
 
   private static FaultChances over(double half) {
@@ -178,11 +185,11 @@ class TwoOpinionsTest {
 
   @Test
   void anOverhangThatStaysOpenNamesBothOpinionsInBrackets() {
-    GradedJoint graded = graded(Opinions.BOTH, overhanging(0.1, 0.04, 0.5, 0.3));
+    GradedJoint graded = graded(Opinions.BOTH, overhanging(0.1, 0.04, 0.5, 0.05));
 
     assertThat(graded.verdict()).isEqualTo(Verdict.UNJUDGED);
     assertThat(graded.unjudgedBecause().orElseThrow())
-        .contains("cannot be decided (measures 50 %, second reader 30 %); measure it");
+        .contains("cannot be decided (measures 50 %, second reader 5 %); measure it");
   }
 
   @Test

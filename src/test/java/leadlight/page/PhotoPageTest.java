@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import leadlight.model.FaultChances;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
@@ -126,6 +127,7 @@ class PhotoPageTest {
                     new FaultChances(0, unlike ? 0 : 0.645, 0, 0, 0, 0, 0, 0, 0),
                     unlike ? 0.9 : 0,
                     unlike,
+                    OptionalDouble.empty(),
                     unlike ? Optional.empty() : Optional.of(new Region(-1, -0.5, 0, 0.5)))));
     joints.set(6, new GradedJoint(joint, Verdict.ACCEPTABLE, List.of(), Optional.empty()));
     return ScoredRow.with(ScoredRow.SCORED.photo(), joints);

@@ -92,6 +92,7 @@ class JobRecordTest {
         new FaultChances(0.06, 0.07, 0.6, 0.08, 0.09, 0.12 * pin, 0.023, 0.024, 0.025),
         0.3 * pin,
         pin == 3,
+        OptionalDouble.empty(),
         pin == 1 ? Optional.of(new Region(-0.5, -1, 0.25, 0.125)) : Optional.empty());
   }
 

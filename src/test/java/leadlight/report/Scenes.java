@@ -133,6 +133,7 @@ final class Scenes {
             new FaultChances(0, 0.64, 0.5, 0, 0, 0, 0, 0, 0),
             0.125,
             false,
+            OptionalDouble.empty(),
             Optional.of(new Region(-0.5, -0.75, 0.5, 0.25)));
     List<GradedJoint> joints =
         scored.joints().stream()

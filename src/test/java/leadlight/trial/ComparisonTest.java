@@ -57,6 +57,23 @@ class ComparisonTest {
   }
 
   @Test
+  void aRowWithoutAnyLeadIsRightWhereItsPlacesLieOnTheLands() {
+    PhotoTruth bare = Truths.row(missing(1), missing(2), missing(3));
+
+    assertThat(bareMoved(bare, 0).row()).isEqualTo(RowResult.RIGHT);
+    assertThat(bareMoved(bare, 0.34 * Truths.PITCH_PX).row()).isEqualTo(RowResult.RIGHT);
+    assertThat(bareMoved(bare, 0.36 * Truths.PITCH_PX).row()).isEqualTo(RowResult.WRONG);
+    assertThat(bareMoved(bare, 0.34 * Truths.PITCH_PX).medianOfPitch())
+        .isCloseTo(0.34, within(1e-9));
+  }
+
+  private static PhotoOutcome bareMoved(PhotoTruth bare, double dx) {
+    List<GradedJoint> joints = new ArrayList<>();
+    bare.joints().forEach(truth -> joints.add(opinion(truth, Verdict.DEFECT, dx, 0)));
+    return Comparison.of(bare, Truths.scored(bare, joints));
+  }
+
+  @Test
   void aRowInReverseOrderIsWrong() {
     List<GradedJoint> joints = new ArrayList<>();
     for (int i = 0; i < FIVE.leads(); i++) {

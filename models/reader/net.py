@@ -4,10 +4,11 @@ from torch import nn
 from torch.nn import functional as F
 
 QUESTIONS = ["missing", "unwetted", "open", "excess", "bridge_before", "bridge_after", "unlike",
-             "ball", "over_quarter", "over_half"]
+             "ball", "over_quarter", "over_half", "photographed"]
 STRANGE = QUESTIONS.index("unlike")
-FAULTS = [q for q in QUESTIONS if q != "unlike"]
-MIRRORED = [0, 1, 2, 3, 5, 4, 6, 7, 8, 9]
+LOOK = QUESTIONS.index("photographed")
+FAULTS = [q for q in QUESTIONS if q not in ("unlike", "photographed")]
+MIRRORED = [0, 1, 2, 3, 5, 4, 6, 7, 8, 9, 10]
 HEIGHT, WIDTH = 136, 64
 PITCH = 32  # pixels a pitch, as in RowPicturesMaker
 
@@ -29,21 +30,33 @@ class Residual(nn.Module):
 
 
 class Reader(nn.Module):
-    """Six planes (the joint, and the row's typical joint) to one score a question (log odds)."""
+    """Planes of a joint to one score a question (log odds).
 
-    def __init__(self):
+    The last question, photographed, has eyes of its own that see texture but not where it lies, so
+    that telling photographs apart is nothing that the eyes for faults could learn from it. It sees
+    the joint alone; what is beside it, if anything, is for the faults.
+    """
+
+    def __init__(self, planes):
         super().__init__()
+        self.planes = planes
         self.see = nn.Sequential(
-            nn.Conv2d(6, 16, 4, 2, 1, bias=False), nn.BatchNorm2d(16), nn.ReLU(),  # 68 x 32
-            block(16, 32, 2), Residual(32),  # 34 x 16
-            block(32, 64, 2), Residual(64),  # 17 x 8
-            block(64, 96, 2), Residual(96))  # 9 x 4
-        self.narrow = nn.Sequential(nn.Conv2d(96, 24, 1), nn.ReLU())
-        self.think = nn.Sequential(nn.Flatten(), nn.Dropout(0.3), nn.Linear(24 * 9 * 4, 64),
-                                   nn.ReLU(), nn.Dropout(0.2), nn.Linear(64, len(QUESTIONS)))
+            nn.Conv2d(planes, 20, 4, 2, 1, bias=False), nn.BatchNorm2d(20), nn.ReLU(),  # 68 x 32
+            block(20, 40, 2), Residual(40),  # 34 x 16
+            block(40, 80, 2), Residual(80),  # 17 x 8
+            block(80, 112, 2), Residual(112))  # 9 x 4
+        self.narrow = nn.Sequential(nn.Conv2d(112, 32, 1), nn.ReLU())
+        self.think = nn.Sequential(nn.Flatten(), nn.Dropout(0.3), nn.Linear(32 * 9 * 4, 96),
+                                   nn.ReLU(), nn.Dropout(0.2), nn.Linear(96, LOOK))
+        self.look = nn.Sequential(
+            nn.Conv2d(3, 12, 4, 2, 1, bias=False), nn.BatchNorm2d(12), nn.ReLU(),
+            block(12, 24, 2), block(24, 32, 2), nn.AvgPool2d((17, 8)), nn.Flatten(),
+            nn.Dropout(0.2), nn.Linear(32, 1))
 
     def forward(self, x):
-        return self.think(self.narrow(self.see(x)))
+        own = x[:, :3]
+        seen = own if self.planes == 3 else x
+        return torch.cat([self.think(self.narrow(self.see(seen))), self.look(own)], 1)
 
 
 def scaled(bytes_):
@@ -96,6 +109,16 @@ class Show:
                                        a * turn.sin() + b * turn.cos()], 2)
         colour = colour + self.between(-0.15, 0.15, n, 1, 2, 1, 1)
         return torch.cat([light, colour], 2).view(n, 6, HEIGHT, WIDTH)
+
+    def shaded(self, x):
+        """Light that falls unevenly over the picture, the same on both."""
+        n = len(x)
+        field = torch.randn((n, 1, 3, 2), generator=self.generator, device=self.device)
+        field = F.interpolate(field, size=(HEIGHT, WIDTH), mode="bilinear", align_corners=True)
+        much = self.between(0, 0.3, n, 1, 1, 1) * self.chosen(0.5, n)
+        gain = 1 + much * field.clamp(-1.5, 1.5)
+        light = ((x[:, [0, 3]] + 1) * gain) - 1
+        return torch.cat([light[:, :1], x[:, 1:3], light[:, 1:], x[:, 4:]], 1)
 
     def taken(self, x):
         """Coarser, softer, sharpened, noisy."""

@@ -101,13 +101,16 @@ public final class PhotoScorer {
   private record ReadRow(
       RowOutcome outcome, Optional<RowView> view, List<Joint> joints, double unfamiliar) {
 
-    /** A row as measured, with other joints or the same. */
-    static ReadRow of(RowOutcome outcome, JointMeter.MeasuredRow row, List<Joint> joints) {
-      return new ReadRow(outcome, Optional.of(row.view()), joints, row.unfamiliar());
+    /** A row by its measures alone. */
+    static ReadRow of(RowOutcome outcome, JointMeter.MeasuredRow row) {
+      return new ReadRow(outcome, Optional.of(row.view()), row.joints(), row.unfamiliar());
     }
   }
 
-  /** The second reader is asked unless the measures alone are wanted. */
+  /**
+   * Measures and second reader each say whether the make of photo is familiar; either may doubt it.
+   * The second reader is asked unless the measures alone are wanted.
+   */
   private ReadRow read(Photo photo, RowOutcome outcome) {
     if (!(outcome instanceof RowOutcome.Found found)) {
       return new ReadRow(outcome, Optional.empty(), List.of(), 1);
@@ -115,20 +118,21 @@ public final class PhotoScorer {
     JointMeter.CutRow cut = meter.cut(photo.frame(), settings.row(), found);
     if (settings.opinions() == Opinions.MEASURES) {
       JointMeter.MeasuredRow row = cut.measured();
-      return ReadRow.of(found, row, row.joints());
+      return ReadRow.of(found, row);
     }
     AtomicReference<JointMeter.MeasuredRow> measured = new AtomicReference<>();
-    AtomicReference<List<Reading>> readings = new AtomicReference<>();
+    AtomicReference<SecondReader.ReadRow> readings = new AtomicReference<>();
     Stream.<Runnable>of(
             () -> readings.set(SecondReader.builtIn().read(cut.pictures())),
             () -> measured.set(cut.measured()))
         .parallel()
         .forEach(Runnable::run);
     List<Joint> joints = new ArrayList<>();
-    for (int i = 0; i < readings.get().size(); i++) {
-      joints.add(measured.get().joints().get(i).readAs(readings.get().get(i)));
+    for (int i = 0; i < readings.get().joints().size(); i++) {
+      joints.add(measured.get().joints().get(i).readAs(readings.get().joints().get(i)));
     }
-    return ReadRow.of(found, measured.get(), joints);
+    double unfamiliar = Math.max(measured.get().unfamiliar(), readings.get().unfamiliar());
+    return new ReadRow(found, Optional.of(measured.get().view()), joints, unfamiliar);
   }
 
   /** The row that seems meant, or another that shows joints where that one does not. */

@@ -8,10 +8,10 @@ import leadlight.model.Chances;
 import leadlight.model.Question;
 
 /**
- * What belongs to a trained network: {@code models/reader/reader.json}.
+ * What belongs to a trained network: a .json file of {@code models/reader}.
  *
  * @param source what it was trained on
- * @param sha256 of {@code reader.onnx}, lower-case hexadecimal
+ * @param sha256 of the network beside it, lower-case hexadecimal
  * @param scores names of the network's scores in their order: questions and "unlike"
  * @param scales from the score of each question to a chance
  * @param unlikeFrom strangeness from which a joint is unlike all that it learned from
@@ -22,6 +22,15 @@ record ReaderFile(
     @JsonProperty(required = true) List<String> scores,
     @JsonProperty(required = true) Map<String, Scale> scales,
     @JsonProperty(required = true) double unlikeFrom) {
+
+  /** The network that looks at each joint alone. */
+  static final String ALONE = "alone";
+
+  /** The network that looks at each joint beside the row's typical one. */
+  static final String BESIDE = "beside";
+
+  /** The score of how photographed, not drawn, a joint looks. */
+  private static final String PHOTOGRAPHED = "photographed";
 
   /** The score of how unlike known joints a joint is. */
   private static final String UNLIKE = "unlike";
@@ -36,8 +45,8 @@ record ReaderFile(
     }
   }
 
-  static ReaderFile builtIn() {
-    return DataFile.builtIn("reader/reader.json").read(ReaderFile.class);
+  static ReaderFile builtIn(String name) {
+    return DataFile.builtIn("reader/" + name + ".json").read(ReaderFile.class);
   }
 
   /**
@@ -65,6 +74,11 @@ record ReaderFile(
   /** How unlike known joints its scores say that a joint is, 0 to 1. */
   double strangeness(float[] score) {
     return logistic(score[scores.indexOf(UNLIKE)]);
+  }
+
+  /** How photographed, not drawn, its scores say that a joint looks, 0 to 1. */
+  double photographed(float[] score) {
+    return scales.get(PHOTOGRAPHED).chance(score[scores.indexOf(PHOTOGRAPHED)]);
   }
 
   static double logistic(double logOdds) {

@@ -3,89 +3,88 @@ package leadlight.reader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import leadlight.data.DataFile;
-import leadlight.data.Hash;
+import java.util.stream.IntStream;
 import leadlight.model.Chances;
 import leadlight.model.Question;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowPictures;
-import leadlight.vision.Network;
 
 /**
- * Reads the joints of a row with a small network that learned from rendered scenes. It sees each
- * joint beside the row's typical joint, and says how likely each fault is and how unlike the joint
- * is to all that it learned from. The same pictures always give the same reading.
+ * Reads the joints of a row with two small networks that learned from rendered scenes. One looks at
+ * each joint alone, so that a row bad throughout gets no credit for being alike; the other beside
+ * the row's typical joint, which tells solder that is odd from solder that this lamp draws so. Where
+ * the row's middle joint is surely soldered by the first, both opinions count (the mean of their log
+ * odds); where it is not, likeness to it proves nothing and the first counts alone. They say how
+ * likely each fault is, how unlike the joint is to all that they learned from, and whether the photo
+ * looks like those on which their opinion was shown to hold. The same pictures always give the same
+ * reading.
  */
 public final class SecondReader {
 
-  /** The network learned from bytes less 128 over 64: models/reader/net.py. */
+  /** The networks learned from bytes less 128 over 64: models/reader/net.py. */
   private static final int GREY = 128;
 
   private static final float RANGE = 64;
 
-  private final ReaderFile file;
-  private final Network network;
+  private final ReadingNet alone;
+  private final ReadingNet beside;
+  private final TwoNets rule = TwoNets.builtIn();
 
-  SecondReader(ReaderFile file, byte[] onnx) {
-    if (!Hash.sha256(onnx).equals(file.sha256())) {
-      throw new IllegalStateException(
-          "models/reader/reader.onnx is not the network that reader.json describes; build again");
-    }
-    this.file = file;
-    this.network = new Network(onnx);
+  private SecondReader() {
+    this.alone = ReadingNet.builtIn(ReaderFile.ALONE);
+    this.beside = ReadingNet.builtIn(ReaderFile.BESIDE);
   }
 
   /**
    * The reader that the program carries; loaded once.
    *
-   * @throws IllegalStateException if network and description do not belong together
+   * @throws IllegalStateException if a network and its description do not belong together
    */
   public static SecondReader builtIn() {
     return Holder.READER;
   }
 
   private static final class Holder {
-    static final SecondReader READER =
-        new SecondReader(ReaderFile.builtIn(), DataFile.builtIn("reader/reader.onnx").bytes());
+    static final SecondReader READER = new SecondReader();
   }
 
-  /** Which network the program carries: the begin of its hash. It is not loaded for this. */
+  /** Which networks the program carries: the begins of their hashes. They are not loaded for this. */
   public static String version() {
-    return ReaderFile.builtIn().sha256().substring(0, 12);
-  }
-
-  /** Reads all joints of a row, pin 1 first. */
-  public List<Reading> read(RowPictures row) {
-    float[] shown = shown(row);
-    float[][] scores = run(shown, row);
-    int each = shown.length / scores.length;
-    List<Chances> chances = gapsAsOne(scores);
-    List<Reading> readings = new ArrayList<>();
-    for (int i = 0; i < scores.length; i++) {
-      float[] own = Arrays.copyOfRange(shown, i * each, (i + 1) * each);
-      readings.add(reading(scores[i], chances.get(i), own, row));
-    }
-    return readings;
+    return ReaderFile.builtIn(ReaderFile.ALONE).sha256().substring(0, 6)
+        + ReaderFile.builtIn(ReaderFile.BESIDE).sha256().substring(0, 6);
   }
 
   /**
-   * A gap is seen in the pictures of both its joints. The greater of the two chances counts for
-   * both: a bridge missed is worse than one looked at in vain (on 560 scenes not learned from it
-   * leaves 8 of 274 bridges below a chance of 0.15 instead of 12).
+   * A read row.
+   *
+   * @param joints the joints, pin 1 first
+   * @param unfamiliar 0 if the photo looks like those on which telling soldered from set down was
+   *     shown to work, to 1 if it looks like none of them: mean over the joints
    */
-  private List<Chances> gapsAsOne(float[][] scores) {
-    List<Chances> own = Arrays.stream(scores).map(file::chances).toList();
-    List<Chances> joined = new ArrayList<>();
-    for (int i = 0; i < own.size(); i++) {
-      Chances it = own.get(i);
-      double before = i == 0 ? 0 : own.get(i - 1).of(Question.BRIDGE_AFTER);
-      double after = i == own.size() - 1 ? 0 : own.get(i + 1).of(Question.BRIDGE_BEFORE);
-      joined.add(
-          it.with(Question.BRIDGE_BEFORE, Math.max(before, it.of(Question.BRIDGE_BEFORE)))
-              .with(Question.BRIDGE_AFTER, Math.max(after, it.of(Question.BRIDGE_AFTER))));
+  public record ReadRow(List<Reading> joints, double unfamiliar) {
+
+    /** Copies the list. */
+    public ReadRow {
+      joints = List.copyOf(joints);
     }
-    return joined;
+  }
+
+  /** Reads all joints of a row. */
+  public ReadRow read(RowPictures row) {
+    float[] shown = shown(row);
+    float[][] byAlone = alone.scores(shown, row);
+    float[][] byBeside = beside.scores(shown, row);
+    List<Chances> chances = rule.both(alone.chances(byAlone), beside.chances(byBeside));
+    int each = shown.length / byAlone.length;
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < byAlone.length; i++) {
+      float[] own = Arrays.copyOfRange(shown, i * each, (i + 1) * each);
+      readings.add(reading(byAlone[i], byBeside[i], chances.get(i), own, row));
+    }
+    double unfamiliar =
+        Arrays.stream(byAlone).mapToDouble(alone.file()::photographed).average().orElseThrow();
+    return new ReadRow(readings, unfamiliar);
   }
 
   /**
@@ -98,8 +97,12 @@ public final class SecondReader {
 
   /** A part of {@link #read}, cheaper: whether there are joints at all, pin 1 first. */
   public List<Glance> glance(RowPictures row) {
-    return Arrays.stream(run(shown(row), row))
-        .map(score -> new Glance(file.strangeness(score), file.chances(score).of(Question.MISSING)))
+    return Arrays.stream(beside.scores(shown(row), row))
+        .map(
+            score ->
+                new Glance(
+                    beside.file().strangeness(score),
+                    beside.file().chances(score).of(Question.MISSING)))
         .toList();
   }
 
@@ -113,11 +116,6 @@ public final class SecondReader {
     return shown;
   }
 
-  private float[][] run(float[] shown, RowPictures row) {
-    int count = shown.length / (2 * row.typical().length);
-    return network.run(shown, count, 2 * RowPictures.PLANES, row.height(), row.width());
-  }
-
   private static int put(byte[] picture, float[] to, int from) {
     int at = from;
     for (byte level : picture) {
@@ -126,25 +124,28 @@ public final class SecondReader {
     return at;
   }
 
-  private Reading reading(float[] score, Chances chances, float[] shown, RowPictures row) {
-    double strangeness = file.strangeness(score);
+  private Reading reading(
+      float[] byAlone, float[] byBeside, Chances chances, float[] shown, RowPictures row) {
+    double strangeness = beside.file().strangeness(byBeside);
     return new Reading(
         chances,
         strangeness,
-        strangeness > file.unlikeFrom(),
+        strangeness > beside.file().unlikeFrom(),
         Call.strongest(chances)
             .flatMap(
-                call ->
-                    new Covering(row)
-                        .strongest(
-                            shown,
-                            score[file.place(call)],
-                            pictures -> column(run(pictures, row), file.place(call)))
-                        .map(part -> inPitches(part, row))));
+                call -> {
+                  int place = alone.file().place(call);
+                  return new Covering(row)
+                      .strongest(
+                          shown,
+                          byAlone[place],
+                          pictures -> column(alone.scores(pictures, row), place));
+                })
+            .map(part -> inPitches(part, row)));
   }
 
   private static double[] column(float[][] scores, int column) {
-    return Arrays.stream(scores).mapToDouble(line -> line[column]).toArray();
+    return IntStream.range(0, scores.length).mapToDouble(i -> scores[i][column]).toArray();
   }
 
   private static Region inPitches(Covering.Part part, RowPictures row) {

@@ -111,7 +111,17 @@ final class BoardSampler {
         dipped ? dice.even(0.2, 0.9) : dice.even(0, 0.35),
         solder,
         dull ? dice.even(0.05, 0.16) : dice.even(0, 0.03),
-        dice.even(0.16, 0.34));
+        dice.even(0.16, 0.34),
+        mix.rough().filter(r -> dice.chance(r.uneven())).map(r -> uneven()).orElse(null));
+  }
+
+  private MetalSpec.Uneven uneven() {
+    return new MetalSpec.Uneven(
+        dice.even(0.04, 0.35),
+        dice.even(0, 0.8),
+        dice.even(0, 0.6),
+        dice.even(0, 0.25),
+        dice.even(0, 0.7));
   }
 
   List<Dirt> dirt(BodySpec body) {
@@ -131,7 +141,22 @@ final class BoardSampler {
       double size = dice.even(0.3, 0.8);
       out.add(dirt(DirtKind.SCORCH, face, face, size, dice.even(0.4, 1)));
     }
+    mix.rough().filter(r -> dice.chance(r.pool())).ifPresent(r -> pools(out));
     return out;
+  }
+
+  /** Flux stands on lands and in gaps, from a speck to a film over several joints. */
+  private void pools(List<Dirt> out) {
+    for (int k = 1 + dice.below(6); k > 0; k--) {
+      double size = part.pitchMm() * (dice.chance(0.3) ? dice.even(0.8, 3) : dice.even(0.2, 0.8));
+      out.add(
+          dirt(
+              DirtKind.POOL,
+              -part.footLengthMm(),
+              part.landAheadMm() + 0.2,
+              size,
+              dice.even(0.2, 1)));
+    }
   }
 
   /** Ahead of the lands, or in a gap between two of them. */

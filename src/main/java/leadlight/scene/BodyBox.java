@@ -85,6 +85,9 @@ final class BodyBox {
 
   /** Follows a line of sight to the boxes; true if it meets one. */
   boolean meet(double[] ray, Hit hit) {
+    if (!body.there()) {
+      return false;
+    }
     if (shell()) {
       double back = faceV - body.shellBackMm();
       if (box(

@@ -4,7 +4,7 @@ package leadlight.scene;
  * A box behind the leads, and a second, higher one behind it (a metal shell).
  *
  * @param gapMm from the heel to the body's face
- * @param heightMm top of the body
+ * @param heightMm top of the body; 0 where there is none
  * @param exitMm height of the lead's upper side where it leaves the body
  * @param overEndMm how far the body runs past the end leads' middles
  * @param material plastic or metal
@@ -20,4 +20,14 @@ public record BodySpec(
     Material material,
     double shellBackMm,
     double shellHeightMm,
-    double pockets) {}
+    double pockets) {
+
+  /** The place of a body that is not there. */
+  BodySpec absent() {
+    return new BodySpec(gapMm, 0, 0, overEndMm, material, -1, 0, 0);
+  }
+
+  boolean there() {
+    return heightMm > 0;
+  }
+}

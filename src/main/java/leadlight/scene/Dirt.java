@@ -7,6 +7,6 @@ package leadlight.scene;
  * @param uMm middle
  * @param vMm middle
  * @param sizeMm radius; half the length of a fibre
- * @param strength 0 to 1
+ * @param strength 0 to 1; how much a pool of flux glares
  */
 public record Dirt(DirtKind kind, double uMm, double vMm, double sizeMm, double strength) {}

@@ -16,6 +16,12 @@ final class Hit {
   /** Clear resin over whatever was met, 0 for none. */
   double film;
 
+  /** Glare of a pool of resin over whatever was met, 0 for none, and how its surface leans. */
+  double pool;
+
+  double poolU;
+  double poolV;
+
   /** True if nothing changes within a pixel's width, so that one line of sight will do. */
   boolean plain;
 

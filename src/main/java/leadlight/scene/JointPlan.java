@@ -51,7 +51,12 @@ public record JointPlan(
    * @param spreadMm how far solder bulges over the land's edge
    */
   public record Fill(
-      boolean solder, double pressurePerMm, double climb, double filmMm, double spreadMm) {}
+      boolean solder, double pressurePerMm, double climb, double filmMm, double spreadMm) {
+
+    Fill withPressure(double newPressurePerMm) {
+      return new Fill(solder, newPressurePerMm, climb, filmMm, spreadMm);
+    }
+  }
 
   /**
    * Place of a lead.

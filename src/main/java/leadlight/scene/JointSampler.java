@@ -60,6 +60,23 @@ final class JointSampler {
     }
   }
 
+  /** One fault throughout; {@code alike} if bare solder stands as high on each land. */
+  void drawWhole(SceneMix.Fault fault, boolean alike) {
+    for (int i = 0; i < joints.length; i++) {
+      joints[i] = wetted(i);
+    }
+    boolean bridge = fault.name().startsWith("BRIDGE");
+    for (int i = 0; i < joints.length - (bridge ? 1 : 0); i++) {
+      apply(i, fault);
+    }
+    JointPlan first = joints[0];
+    boolean stands = first.condition() == Condition.OPEN || first.condition() == Condition.MISSING;
+    for (int i = 1; alike && stands && i < joints.length; i++) {
+      double pressure = first.fill().pressurePerMm() * strip(i) / strip(0);
+      joints[i] = joints[i].with(joints[i].condition(), first.fill().withPressure(pressure));
+    }
+  }
+
   private JointPlan wetted(int i) {
     double fullest = 0.45 * strip(i);
     double pressure = Math.min(fullest, amount + dice.even(-unlike, unlike));

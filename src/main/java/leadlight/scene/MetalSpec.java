@@ -9,6 +9,7 @@ package leadlight.scene;
  * @param solderRoughness 0.06 mirror-like to 0.45 dull
  * @param solderGrain slope of the grain on the solder, 0 for none
  * @param landRoughness of bare lands
+ * @param uneven how all of this differs from place to place; null where it does not
  */
 public record MetalSpec(
     Material lead,
@@ -16,4 +17,17 @@ public record MetalSpec(
     double leadCrown,
     double solderRoughness,
     double solderGrain,
-    double landRoughness) {}
+    double landRoughness,
+    Uneven uneven) {
+
+  /**
+   * Blotches.
+   *
+   * @param sizeMm of a blotch
+   * @param dull share of the solder that is dull, in blotches
+   * @param shade darkest blotch, share of light lost
+   * @param grain slope of the grain in dull blotches
+   * @param worn as shade, on leads, where it is drawn out along them
+   */
+  public record Uneven(double sizeMm, double dull, double shade, double grain, double worn) {}
+}

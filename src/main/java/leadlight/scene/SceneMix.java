@@ -3,6 +3,7 @@ package leadlight.scene;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import leadlight.data.DataFile;
 
 /**
@@ -41,6 +42,8 @@ import leadlight.data.DataFile;
  * @param mosaic share of cameras with a colour mosaic on their sensor
  * @param noise sensor noise
  * @param sharpen share of pictures sharpened by their camera
+ * @param whole rows with one fault throughout; absent for none
+ * @param rough uneven looks of sound and faulty joints alike; absent for none
  */
 public record SceneMix(
     String name,
@@ -74,7 +77,9 @@ public record SceneMix(
     Map<Fault, Double> fault,
     double mosaic,
     double[] noise,
-    double sharpen) {
+    double sharpen,
+    Optional<Whole> whole,
+    Optional<Rough> rough) {
 
   /** Refuses a choice without anything to choose from, and ranges of other than two or four. */
   public SceneMix {
@@ -97,6 +102,25 @@ public record SceneMix(
       }
     }
   }
+
+  /**
+   * Rows in which every joint has the same fault.
+   *
+   * @param share of all rows
+   * @param alike share of these in which leads rest on solder of one height, as it comes from a
+   *     stencil or a levelled board
+   * @param bodyless share of rows without any lead that have no body behind them either
+   * @param fault kinds of fault
+   */
+  public record Whole(double share, double alike, double bodyless, Map<Fault, Double> fault) {}
+
+  /**
+   * Looks that say nothing of a joint.
+   *
+   * @param uneven share of pictures whose solder and leads are uneven in shine, shade and grain
+   * @param pool share of pictures with pools of clear flux over lands and gaps
+   */
+  public record Rough(double uneven, double pool) {}
 
   /** Kinds of fault that a mix may ask for. */
   public enum Fault {

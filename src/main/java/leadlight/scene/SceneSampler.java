@@ -1,6 +1,7 @@
 package leadlight.scene;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Draws scenes from a mix: the same mix, seed and number give the same scene. */
 final class SceneSampler {
@@ -17,16 +18,25 @@ final class SceneSampler {
 
   SceneSpec draw(int number) {
     Dice dice = new Dice(Grain.mix(seed, number, mix.name().hashCode()));
+    Optional<SceneMix.Whole> whole = mix.whole().filter(w -> dice.chance(w.share()));
     PartSpec part = new PartSampler(mix, dice).draw();
     double tilt = dice.even(mix.tiltDeg()) * DEG;
     BoardSampler boards = new BoardSampler(mix, dice, part);
-    BodySpec body = boards.body(tilt);
+    Optional<SceneMix.Fault> fault = whole.map(w -> dice.pick(w.fault()));
+    boolean leadless = fault.filter(f -> f == SceneMix.Fault.MISSING).isPresent();
+    BodySpec drawn = boards.body(tilt);
+    BodySpec body =
+        leadless && dice.chance(whole.orElseThrow().bodyless()) ? drawn.absent() : drawn;
     BoardSpec board = boards.board(body);
     MetalSpec metal = boards.metal();
     CameraSpec camera = new CameraSampler(mix, dice, part).draw(body, board.mask(), tilt);
     List<LampSpec> lamps = new LampSampler(dice, camera.rotationRad()).draw(dice.pick(mix.lamp()));
     JointSampler joints = new JointSampler(mix, dice, part);
-    joints.draw();
+    if (fault.isPresent()) {
+      joints.drawWhole(fault.get(), dice.chance(whole.orElseThrow().alike()));
+    } else {
+      joints.draw();
+    }
     return new SceneSpec(
         String.format("%s-%05d", mix.name(), number),
         dice.seed(),

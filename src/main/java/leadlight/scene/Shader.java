@@ -8,9 +8,12 @@ final class Shader {
   static final int LAND = 2;
   static final int MASK = 3;
   static final int MATTE = 4;
+  static final int DULL = 5;
 
   private static final double MASK_ROUGHNESS = 0.16;
   private static final double MATTE_ROUGHNESS = 0.42;
+  private static final double DULL_ROUGHNESS = 0.4;
+  private static final double POOL_ROUGHNESS = 0.06;
 
   /** Fresnel reflectance of a resin with refractive index 1.5 at normal incidence. */
   private static final double RESIN = 0.04;
@@ -21,6 +24,7 @@ final class Shader {
   private final LightTable[] lobes;
   private final double[] roughness;
   private final LightTable matte;
+  private final LightTable gloss;
   private final Horizon horizon;
   private final Light light;
   private final double[] view;
@@ -35,13 +39,19 @@ final class Shader {
     MetalSpec m = spec.metal();
     this.roughness =
         new double[] {
-          m.solderRoughness(), m.leadRoughness(), m.landRoughness(), MASK_ROUGHNESS, MATTE_ROUGHNESS
+          m.solderRoughness(),
+          m.leadRoughness(),
+          m.landRoughness(),
+          MASK_ROUGHNESS,
+          MATTE_ROUGHNESS,
+          DULL_ROUGHNESS
         };
     this.lobes = new LightTable[roughness.length];
     for (int k = 0; k < lobes.length; k++) {
       lobes[k] = new LightTable(light, view, roughness[k]);
     }
     this.matte = new LightTable(light, view, 0);
+    this.gloss = new LightTable(light, view, POOL_ROUGHNESS);
     this.horizon = horizon;
     this.light = light;
     this.view = view;
@@ -90,6 +100,18 @@ final class Shader {
       for (int c = 0; c < 3; c++) {
         rgb[c] += share * diffuse[c];
       }
+    }
+    if (hit.pool > 0) {
+      glare(hit, shares, rgb);
+    }
+  }
+
+  /** A pool mirrors the lamps at its own surface, whatever lies below. */
+  private void glare(Hit hit, double[] shares, double[] rgb) {
+    double up = 1 / Math.sqrt(1 + hit.poolU * hit.poolU + hit.poolV * hit.poolV);
+    gloss.look(hit.poolU * up, hit.poolV * up, up, shares, diffuse);
+    for (int c = 0; c < 3; c++) {
+      rgb[c] += RESIN * hit.pool * diffuse[c];
     }
   }
 

@@ -11,6 +11,7 @@ final class Tracer {
   private final Dust dust;
   private final Clutter clutter;
   private final MetalSpec metal;
+  private final Blotches blotches;
   private final double zone;
   private final Hit raised = new Hit();
   private final Hit over = new Hit();
@@ -26,6 +27,7 @@ final class Tracer {
     this.dust = new Dust(row);
     this.clutter = new Clutter(row.spec);
     this.metal = row.spec.metal();
+    this.blotches = new Blotches(metal.uneven(), board, row.spec.seed() + 110);
     this.zone = row.part.pitchMm() * 1.2;
   }
 
@@ -71,6 +73,7 @@ final class Tracer {
     best.z = -1;
     best.plain = false;
     best.film = 0;
+    best.pool = 0;
     if (body.meet(ray, best) && best.z > row.spec.body().exitMm() + 0.05) {
       dust.stain(best);
       board.dust(best);
@@ -135,6 +138,7 @@ final class Tracer {
     double worn =
         1 - 0.10 * (0.5 + 0.5 * Grain.cloud(row.spec.seed() + 40 + k, 4 * hit.u, 5 * hit.v));
     hit.scale(worn, worn, worn);
+    blotches.lead(hit, k);
   }
 
   /** Solder of the joints that lie on the board, or of the one that has a frame of its own. */
@@ -157,5 +161,6 @@ final class Tracer {
     best.surface = Shader.SOLDER;
     board.bump(best, metal.solderGrain() + 0.004, 0.014);
     board.bump(best, 0.5 * metal.solderGrain() + 0.012, 0.06);
+    blotches.solder(best, i);
   }
 }

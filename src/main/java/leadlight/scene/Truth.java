@@ -95,7 +95,7 @@ public record Truth(
         spec.camera().tiltRad(),
         JointJudge.round(new PointPx(back.x() - middle.x(), back.y() - middle.y())),
         count(spec, DirtKind.BALL),
-        count(spec, DirtKind.RESIDUE) > 0,
+        count(spec, DirtKind.RESIDUE) + count(spec, DirtKind.POOL) > 0,
         count(spec, DirtKind.FIBRE) > 0,
         joints);
   }

@@ -47,7 +47,7 @@ final class Examples {
         new BodySpec(0.3, 1.5, 0.5, 1, Material.BLACK_PLASTIC, -1, 0, 0),
         new BoardSpec(
             Mask.GREEN, Material.GOLD, 0.05, false, 0, 0.15, false, 0, false, 0, List.of()),
-        new MetalSpec(Material.TIN, 0.25, 0, 0.12, 0, 0.25),
+        new MetalSpec(Material.TIN, 0.25, 0, 0.12, 0, 0.25, null),
         List.of(new LampSpec(LampKind.RING, 55, 8, 0, 0, 1, 1, 1, 1)),
         new CameraSpec(
             240,

@@ -74,4 +74,34 @@ class SceneRendererTest {
   private static double green(Scene scene, int x, int y) {
     return scene.picture().getRGB(x, y) >> 8 & 255;
   }
+
+  @Test
+  void aPoolOfFluxUnderACoaxialLampGlaresInTheGapAndIsNoBridge() {
+    SceneSpec dry = underCoaxial(Examples.sound(4));
+    SceneSpec wet = Examples.withDirt(dry, List.of(new Dirt(DirtKind.POOL, 0.75, 0.1, 0.2, 1)));
+
+    Scene with = SceneRenderer.render(wet);
+
+    int gap = 120; // the middle between the second and the third of four lands
+    int row = 80 + 30; // half a millimetre further from the body than the picture's middle: v = 0.1
+    assertThat(green(with, gap, row))
+        .isGreaterThan(green(SceneRenderer.render(dry), gap, row) + 25);
+    assertThat(with.truth().joints()).allMatch(joint -> joint.bridgeTo() == null);
+    assertThat(with.truth().fluxResidue()).isTrue();
+  }
+
+  private static SceneSpec underCoaxial(SceneSpec s) {
+    return new SceneSpec(
+        s.name(),
+        s.seed(),
+        s.part(),
+        s.body(),
+        s.board(),
+        s.metal(),
+        List.of(new LampSpec(LampKind.COAXIAL, 90, 8, 0, 0, 1, 1, 1, 1)),
+        s.camera(),
+        s.joints(),
+        s.bridges(),
+        s.dirt());
+  }
 }

@@ -98,6 +98,51 @@ class SceneSamplerTest {
   }
 
   @Test
+  void aThirdOfTheBenchMixesRowsHaveOneFaultThroughout() {
+    SceneSet set = new SceneSet(SceneMix.read(Path.of("models/scene/mix-bench.json")), 8);
+    int whole = 0;
+    int leadless = 0;
+    int bodyless = 0;
+    int uneven = 0;
+    for (int k = 0; k < 400; k++) {
+      SceneSpec spec = set.spec(k);
+      boolean sound = spec.joints().stream().anyMatch(j -> j.condition() == Condition.WETTED);
+      boolean missing = spec.joints().stream().allMatch(j -> j.condition() == Condition.MISSING);
+      whole += sound ? 0 : 1;
+      leadless += missing ? 1 : 0;
+      bodyless += spec.body().there() ? 0 : 1;
+      uneven += spec.metal().uneven() == null ? 0 : 1;
+    }
+    assertThat(whole / 400.0).isBetween(0.26, 0.42);
+    assertThat(leadless / (double) whole).isBetween(0.08, 0.27);
+    assertThat(bodyless).isPositive().isLessThan(leadless);
+    assertThat(uneven / 400.0).isBetween(0.4, 0.6);
+  }
+
+  @Test
+  void noBodyLeavesTheBoardInView() {
+    SceneSpec drawn = Examples.sound(4);
+    JointPlan gone = Examples.joint().with(Condition.MISSING, Examples.fill(2, 0));
+    SceneSpec bare = Examples.with(drawn, gone, List.of());
+    SceneSpec bodyless =
+        new SceneSpec(
+            bare.name(),
+            bare.seed(),
+            bare.part(),
+            bare.body().absent(),
+            bare.board(),
+            bare.metal(),
+            bare.lamps(),
+            bare.camera(),
+            bare.joints(),
+            bare.bridges(),
+            bare.dirt());
+    int above = SceneRenderer.render(bodyless).picture().getRGB(120, 6);
+    int plastic = SceneRenderer.render(bare).picture().getRGB(120, 6);
+    assertThat(above >> 8 & 0xff).as("green mask").isGreaterThan((plastic >> 8 & 0xff) + 20);
+  }
+
+  @Test
   void aDrawDependsOnItsNumberAlone() throws IOException {
     SceneSpec alone = new SceneSet(SceneMix.read(RANGE), 3).spec(7);
     SceneSet set = new SceneSet(SceneMix.read(RANGE), 3);

@@ -119,9 +119,16 @@ final class Telling {
     }
     String findings =
         tool.remarks().stream()
-            .map(r -> kind(r.kind()) + ", " + r.percent() + " % sure")
+            .map(Telling::sure)
             .collect(Collectors.joining("; "));
     return findings.isEmpty() ? verdict : verdict + ": " + findings;
+  }
+
+  private static String sure(ToolSaid.Remark remark) {
+    String percent = WORDS.get("number.percent", remark.percent());
+    return remark.share().isPresent()
+        ? WORDS.get("finding.no-fillet", percent, kind(remark.kind()))
+        : WORDS.get("finding.sure", kind(remark.kind()), percent);
   }
 
   /** What the fault looks like: the truth's, or else the tool's. */

@@ -30,6 +30,7 @@ final class PageMaker {
   private final PageContext context;
   private final Messages words;
   private final Sentences sentences;
+  private final DataWords data;
   private final String css;
   private final String script;
 
@@ -37,6 +38,7 @@ final class PageMaker {
     this.context = context;
     this.words = context.words();
     this.sentences = context.sentences();
+    this.data = context.data();
     this.css = css;
     this.script = script;
   }
@@ -71,7 +73,8 @@ final class PageMaker {
                     Rework.of(scored.joints(), row, context.connector()),
                     row.leads(),
                     reversed,
-                    context)),
+                    words,
+                    data)),
         geometry.isPresent() ? symptoms(scored) : List.of(),
         whole(picture, geometry),
         scored.row() instanceof RowOutcome.NotFound none
@@ -95,7 +98,7 @@ final class PageMaker {
     String name =
         context
             .connector()
-            .map(c -> SafeText.of(context.data().name(c)))
+            .map(c -> SafeText.of(data.name(c)))
             .orElse(words.get("page.plain-row"));
     facts.add(new PinView.Line(words.get("page.connector"), name));
     facts.add(
@@ -145,7 +148,7 @@ final class PageMaker {
       List<StripView> strips,
       Optional<StripGeometry> geometry,
       boolean reversed) {
-    PinView.Maker maker = new PinView.Maker(context, scored.settings().row());
+    PinView.Maker maker = new PinView.Maker(context, data, scored.settings().row());
     List<PinView> pins = new ArrayList<>();
     for (int i = 0; i < scored.joints().size(); i++) {
       int index = i;
@@ -257,7 +260,6 @@ final class PageMaker {
     if (context.connector().isEmpty()) {
       return views;
     }
-    DataWords data = context.data();
     for (Symptoms.AtRow at :
         Symptoms.builtIn().at(context.connector().orElseThrow(), scored.settings().row())) {
       List<String> order = new ArrayList<>();

@@ -34,7 +34,9 @@ final class HandsOn {
         List<Finding> grave =
             Sentences.spoken(
                 joint.findings().stream().filter(f -> f.verdict() == Verdict.DEFECT).toList());
-        String what = grave.stream().map(HandsOn::sure).collect(Collectors.joining("; "));
+        String what = grave.stream()
+                .map(f -> SENTENCES.sure(f, Words.label(f)))
+                .collect(Collectors.joining("; "));
         lines.addAll(line("" + joint.pin(), joint.verdict(), what));
         grave.forEach(f -> todo.add(Words.kind(f.kind()) + ": " + SENTENCES.settle(f)));
       }
@@ -49,14 +51,6 @@ final class HandsOn {
       todo.forEach(text -> lines.addAll(Columns.wrapped("  - ", text, "    ")));
     }
     return lines;
-  }
-
-  private static String sure(Finding finding) {
-    // Rounded down: 99.9 % must not read as certain.
-    int percent = (int) Math.floor(100 * finding.probability());
-    return finding.share().isPresent()
-        ? "no fillet, " + percent + " % sure; rather " + Words.kind(finding.kind())
-        : Words.label(finding) + ", " + percent + " % sure";
   }
 
   /** Why joints are not judged, with their pins: those of the same topics together. */

@@ -90,15 +90,13 @@ public sealed interface Note extends Remark {
   record NoEdges() implements Note {}
 
   /**
-   * Edges are soft for the row's pitch.
+   * Edges are soft for the row's pitch: coarse faults alone still show.
    *
    * @param blurPx edge sigma
    * @param blurPitch the same in pitches
-   * @param coarse true if coarse faults still show, false if nothing can be judged
    * @param closer true if more pixels for the row help, false if focus or resolution must
    */
-  record SoftForPitch(double blurPx, double blurPitch, boolean coarse, boolean closer)
-      implements Note {}
+  record SoftForPitch(double blurPx, double blurPitch, boolean closer) implements Note {}
 
   /**
    * Edges are soft for the picture's own pixels.

@@ -71,7 +71,6 @@ public final class Fitness {
             new Note.SoftForPitch(
                 blurPx,
                 blurPitch,
-                blurPitch <= limits.edgeBlurOfPitchCoarse().value(),
                 blurPx <= limits.edgeBlurPxMax().value()));
   }
 

@@ -40,7 +40,6 @@ record PhotoLimits(
       @JsonProperty(required = true) Limit sharpEdgePx,
       @JsonProperty(required = true) Limit edgeBlurPxMax,
       @JsonProperty(required = true) Limit edgeBlurOfPitchFull,
-      @JsonProperty(required = true) Limit edgeBlurOfPitchCoarse,
       @JsonProperty(required = true) Limit burntOutShareMax,
       @JsonProperty(required = true) Limit blackShareMax,
       @JsonProperty(required = true) Limit contrastMin,

@@ -1,5 +1,6 @@
 package leadlight.joint;
 
+import java.util.Optional;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -28,7 +29,7 @@ class DirtTest {
   }
 
   private static Evidence chance(FindingKind kind, double probability) {
-    return new Evidence(kind, probability, kind == FindingKind.BRIDGE ? 5 : 0, "drawn");
+    return new Evidence(kind, probability, kind == FindingKind.BRIDGE ? 5 : 0, Optional.empty(), List.of());
   }
 
   @Test

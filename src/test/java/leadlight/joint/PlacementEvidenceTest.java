@@ -1,5 +1,6 @@
 package leadlight.joint;
 
+import java.util.Optional;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -27,6 +28,10 @@ class PlacementEvidenceTest {
     return new PlacementEvidence(
             LIMITS.placement(), LIMITS.freeTo().value(), Collections.nCopies(1, joint))
         .of(joint, List.of(other));
+  }
+
+  private static Evidence hidden(FindingKind by) {
+    return new Evidence(by, 0.6, 0, Optional.empty(), List.of());
   }
 
   @Test
@@ -58,8 +63,8 @@ class PlacementEvidenceTest {
 
   @Test
   void aLeadThatCannotBeSeenIsNotMeasured() {
-    assertThat(told(sizes(8, 1, 0), new Evidence(FindingKind.MISSING_LEAD, 0.6, 0, ""))).isEmpty();
-    assertThat(told(sizes(8, 1, 0), new Evidence(FindingKind.EXCESS, 0.6, 0, ""))).isEmpty();
+    assertThat(told(sizes(8, 1, 0), hidden(FindingKind.MISSING_LEAD))).isEmpty();
+    assertThat(told(sizes(8, 1, 0), hidden(FindingKind.EXCESS))).isEmpty();
   }
 
   @Test

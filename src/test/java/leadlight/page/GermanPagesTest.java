@@ -188,7 +188,7 @@ class GermanPagesTest {
         joints,
         Verdict.UNJUDGED,
         List.of(),
-        List.of(new Note.SoftForPitch(9.3, 0.213, false, true), new Note.LowContrast()));
+        List.of(new Note.SoftForPitch(9.3, 0.213, true), new Note.LowContrast()));
   }
 
   /** Every finding, every signal, a limit, and grounds. */

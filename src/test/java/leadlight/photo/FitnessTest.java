@@ -1,5 +1,6 @@
 package leadlight.photo;
 
+import leadlight.model.Note;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -41,20 +42,16 @@ class FitnessTest {
 
   @ParameterizedTest
   @CsvSource({
-    "1.51, 3, 0.01, 0.02, 120, Edges are soft",
+    "1.51, 3, 0.01, 0.02, 120, soft-for-pixels",
     "0.9, 12.1, 0.01, 0.02, 120, noisy",
-    "0.9, 3, 0.101, 0.02, 120, burnt out",
+    "0.9, 3, 0.101, 0.02, 120, burnt-out",
     "0.9, 3, 0.01, 0.301, 120, black",
-    "0.9, 3, 0.01, 0.02, 29, little contrast"
+    "0.9, 3, 0.01, 0.02, 29, low-contrast"
   })
-  void eachBoundHasASentenceThatSaysWhatToChange(
+  void eachBoundHasANoteOfItsOwn(
       double blur, double noise, double burnt, double black, double contrast, String what) {
     PictureFacts facts = new PictureFacts(OptionalDouble.of(blur), noise, burnt, black, contrast);
-    assertThat(fitness.advice(facts, UNKNOWN))
-        .singleElement()
-        .asString()
-        .contains(what)
-        .contains(": ");
+    assertThat(fitness.advice(facts, UNKNOWN)).extracting(Note::code).containsExactly(what);
   }
 
   @ParameterizedTest
@@ -65,12 +62,21 @@ class FitnessTest {
     assertThat(fitness.advice(facts, UNKNOWN)).isEmpty();
   }
 
+  /** Edges of 0.9 px are 0.07 of a pitch of 12.86 px. */
   @ParameterizedTest
-  @CsvSource({"22.6, false, false", "22.4, true, false", "11.3, true, false", "11.2, true, true"})
-  void besideAKnownPitchBlurIsJudgedByIt(double pitchPx, boolean soft, boolean tooSoft) {
-    List<String> advice = fitness.advice(FIT, OptionalDouble.of(pitchPx));
-    assertThat(advice.stream().anyMatch(s -> s.contains("soft"))).isEqualTo(soft);
-    assertThat(advice.stream().anyMatch(s -> s.contains("too soft to judge"))).isEqualTo(tooSoft);
+  @CsvSource({"12.9, false", "12.8, true"})
+  void besideAKnownPitchBlurIsJudgedByIt(double pitchPx, boolean soft) {
+    List<Note> advice = fitness.advice(FIT, OptionalDouble.of(pitchPx));
+    assertThat(advice.stream().anyMatch(Note.SoftForPitch.class::isInstance)).isEqualTo(soft);
+  }
+
+  @Test
+  void edgesThatAreSharpByThePixelNeedMorePixels() {
+    OptionalDouble pitchPx = OptionalDouble.of(10);
+    PictureFacts stretched = new PictureFacts(OptionalDouble.of(1.51), 3, 0.01, 0.02, 120);
+    assertThat(fitness.advice(FIT, pitchPx)).containsExactly(new Note.SoftForPitch(0.9, 0.09, true));
+    assertThat(fitness.advice(stretched, pitchPx))
+        .containsExactly(new Note.SoftForPitch(1.51, 0.151, false));
   }
 
   @Test
@@ -81,7 +87,7 @@ class FitnessTest {
       PictureFacts facts = fitness.facts(frame);
       assertThat(facts.edgeBlurPx()).isEmpty();
       assertThat(facts.contrast()).isZero();
-      assertThat(fitness.advice(facts, UNKNOWN)).anyMatch(s -> s.contains("no clear edges"));
+      assertThat(fitness.advice(facts, UNKNOWN)).contains(new Note.NoEdges());
     }
   }
 

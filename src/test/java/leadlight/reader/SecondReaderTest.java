@@ -1,5 +1,6 @@
 package leadlight.reader;
 
+import leadlight.model.Question;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -75,7 +76,8 @@ class SecondReaderTest {
     Reading byItself = SecondReader.builtIn().read(alone).get(0);
     Reading amongOthers = SecondReader.builtIn().read(row).get(3);
     assertThat(byItself.strangeness()).isEqualTo(amongOthers.strangeness());
-    assertThat(byItself.chances().unwetted()).isEqualTo(amongOthers.chances().unwetted());
+    assertThat(byItself.chances().of(Question.UNWETTED))
+        .isEqualTo(amongOthers.chances().of(Question.UNWETTED));
   }
 
   @Test
@@ -83,8 +85,8 @@ class SecondReaderTest {
     List<Reading> readings = SecondReader.builtIn().read(sample());
 
     for (int i = 1; i < readings.size(); i++) {
-      assertThat(readings.get(i).chances().bridgeBefore())
-          .isEqualTo(readings.get(i - 1).chances().bridgeAfter());
+      assertThat(readings.get(i).chances().of(Question.BRIDGE_BEFORE))
+          .isEqualTo(readings.get(i - 1).chances().of(Question.BRIDGE_AFTER));
     }
   }
 
@@ -93,7 +95,7 @@ class SecondReaderTest {
     List<Reading> readings = SecondReader.builtIn().read(sample());
 
     for (int pin = 1; pin <= readings.size(); pin++) {
-      double unwetted = readings.get(pin - 1).chances().unwetted();
+      double unwetted = readings.get(pin - 1).chances().of(Question.UNWETTED);
       if (UNWETTED.contains(pin)) {
         assertThat(unwetted).as("pin %d", pin).isGreaterThan(0.9);
       } else {

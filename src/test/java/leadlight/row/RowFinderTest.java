@@ -1,5 +1,6 @@
 package leadlight.row;
 
+import leadlight.model.Note;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
@@ -82,7 +83,7 @@ class RowFinderTest {
   void refusesARowThatGoesOnBeyondTheLeadsTold() {
     DrawnRow row = new DrawnRow(20, 25, 0);
     try (Frame frame = row.draw(700, 400)) {
-      assertThat(reason(frame, TWELVE)).contains("goes on beyond 12 leads");
+      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.MoreLeads(12));
     }
   }
 
@@ -90,7 +91,7 @@ class RowFinderTest {
   void refusesARowWithFewerLeadsThanTold() {
     DrawnRow row = new DrawnRow(9, 30, 0);
     try (Frame frame = row.draw(700, 400)) {
-      assertThat(reason(frame, TWELVE)).contains("12 leads").contains("check the number of leads");
+      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.FewerLeads(12));
     }
   }
 
@@ -99,7 +100,7 @@ class RowFinderTest {
     byte[] flat = new byte[640 * 480 * 3];
     java.util.Arrays.fill(flat, (byte) 90);
     try (Frame frame = Frame.ofRgb(640, 480, flat)) {
-      assertThat(reason(frame, TWELVE)).contains("no row of 12 leads shows");
+      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.NoRow(12));
     }
   }
 
@@ -108,7 +109,7 @@ class RowFinderTest {
     DrawnRow upper = new DrawnRow(12, 30, 0).at(350, 250);
     DrawnRow lower = new DrawnRow(12, 30, Math.PI).at(350, 650);
     try (Frame frame = upper.drawWith(lower, 700, 900)) {
-      assertThat(reason(frame, TWELVE)).contains("two rows of 12 leads");
+      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.TwoRows(12));
       RowOutcome outcome =
           new RowFinder().find(frame, TWELVE, Optional.of(new RowHint(350, 250, 0, 0)));
       assertThat(outcome).isInstanceOf(RowOutcome.Found.class);
@@ -131,7 +132,7 @@ class RowFinderTest {
     return (RowOutcome.Found) outcome;
   }
 
-  private static String reason(Frame frame, RowSpec spec) {
+  private static Note reason(Frame frame, RowSpec spec) {
     RowOutcome outcome = new RowFinder().find(frame, spec, Optional.empty());
     assertThat(outcome).isInstanceOf(RowOutcome.NotFound.class);
     return ((RowOutcome.NotFound) outcome).reason();

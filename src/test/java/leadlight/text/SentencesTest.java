@@ -38,7 +38,6 @@ class SentencesTest {
    */
   private static final Set<String> NOT_SAID =
       Set.of(
-          "soft-for-pitch coarse",
           "soft-for-pitch closer",
           "possible neighbour_pin",
           "opinions-differ neighbour_pin",

@@ -117,10 +117,7 @@ final class Telling {
     if (tool.verdict() == Verdict.UNJUDGED) {
       return verdict + tool.unjudgedBecause().map(why -> ": " + why).orElse("");
     }
-    String findings =
-        tool.remarks().stream()
-            .map(Telling::sure)
-            .collect(Collectors.joining("; "));
+    String findings = tool.remarks().stream().map(Telling::sure).collect(Collectors.joining("; "));
     return findings.isEmpty() ? verdict : verdict + ": " + findings;
   }
 

@@ -28,7 +28,8 @@ public record ToolSaid(
    *
    * @param pins the pins that it concerns
    * @param percent how sure
-   * @param share of states that exclude each other, which share that: the part that falls to this one
+   * @param share of states that exclude each other, which share that: the part that falls to this
+   *     one
    * @param because what in the photo speaks for it
    * @param clause the rule
    * @param settleBy how to settle it

@@ -96,10 +96,7 @@ final class PageMaker {
     RowSpec row = scored.settings().row();
     List<PinView.Line> facts = new ArrayList<>();
     String name =
-        context
-            .connector()
-            .map(c -> SafeText.of(data.name(c)))
-            .orElse(words.get("page.plain-row"));
+        context.connector().map(c -> SafeText.of(data.name(c))).orElse(words.get("page.plain-row"));
     facts.add(new PinView.Line(words.get("page.connector"), name));
     facts.add(
         new PinView.Line(

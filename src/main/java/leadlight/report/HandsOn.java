@@ -34,7 +34,8 @@ final class HandsOn {
         List<Finding> grave =
             Sentences.spoken(
                 joint.findings().stream().filter(f -> f.verdict() == Verdict.DEFECT).toList());
-        String what = grave.stream()
+        String what =
+            grave.stream()
                 .map(f -> SENTENCES.sure(f, Words.label(f)))
                 .collect(Collectors.joining("; "));
         lines.addAll(line("" + joint.pin(), joint.verdict(), what));

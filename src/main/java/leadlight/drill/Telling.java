@@ -117,11 +117,15 @@ final class Telling {
     if (tool.verdict() == Verdict.UNJUDGED) {
       return verdict + tool.unjudgedBecause().map(why -> ": " + why).orElse("");
     }
-    String findings =
-        tool.remarks().stream()
-            .map(r -> kind(r.kind()) + ", " + r.percent() + " % sure")
-            .collect(Collectors.joining("; "));
+    String findings = tool.remarks().stream().map(Telling::sure).collect(Collectors.joining("; "));
     return findings.isEmpty() ? verdict : verdict + ": " + findings;
+  }
+
+  private static String sure(ToolSaid.Remark remark) {
+    String percent = WORDS.get("number.percent", remark.percent());
+    return remark.share().isPresent()
+        ? WORDS.get("finding.no-fillet", percent, kind(remark.kind()))
+        : WORDS.get("finding.sure", kind(remark.kind()), percent);
   }
 
   /** What the fault looks like: the truth's, or else the tool's. */

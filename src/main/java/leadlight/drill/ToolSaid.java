@@ -3,6 +3,7 @@ package leadlight.drill;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Verdict;
@@ -27,6 +28,8 @@ public record ToolSaid(
    *
    * @param pins the pins that it concerns
    * @param percent how sure
+   * @param share of states that exclude each other, which share that: the part that falls to this
+   *     one
    * @param because what in the photo speaks for it
    * @param clause the rule
    * @param settleBy how to settle it
@@ -35,12 +38,14 @@ public record ToolSaid(
       @JsonProperty(required = true) FindingKind kind,
       List<Integer> pins,
       int percent,
+      OptionalDouble share,
       List<String> because,
       String clause,
       String settleBy) {
 
     /** Fills in what a file leaves out because it is empty. */
     public Remark {
+      share = share == null ? OptionalDouble.empty() : share;
       pins = pins == null ? List.of() : List.copyOf(pins);
       because = because == null ? List.of() : List.copyOf(because);
       clause = clause == null ? "" : clause;
@@ -63,6 +68,7 @@ public record ToolSaid(
                         f.kind(),
                         f.pins(),
                         (int) Math.floor(100 * f.probability()),
+                        f.share(),
                         SENTENCES.because(f),
                         f.clause(),
                         SENTENCES.settle(f)))

@@ -10,11 +10,12 @@ import java.util.stream.IntStream;
  * as the board between them. What the joint is like does not matter: a bare land, a lifted or a
  * flooded lead are metal as much as a sound joint, so a bad end joint is a place of the row, too.
  *
- * <p>In three stretches along the land its mean colour, less that of the gap beside it, is projected
- * on the row's typical such difference (least squares). On the side away from the row the board may
- * have another colour than the gaps (one opening of the mask for all lands), so that there only the
- * size of the difference counts. Print, copper and traces fill a place on one side or in one stretch
- * only, or run on beyond the land's end. Approximate; the row must be metal in most of its places.
+ * <p>In three stretches along the land its mean colour, less that of the gap beside it, is
+ * projected on the row's typical such difference (least squares). On the side away from the row the
+ * board may have another colour than the gaps (one opening of the mask for all lands), so that
+ * there only the size of the difference counts. Print, copper and traces fill a place on one side
+ * or in one stretch only, or run on beyond the land's end. Approximate; the row must be metal in
+ * most of its places.
  */
 final class MetalPlaces {
 
@@ -123,8 +124,7 @@ final class MetalPlaces {
     for (int plane = 0; plane < PLANES; plane++) {
       int at = plane;
       middle[plane] =
-          Stats.median(
-              Arrays.stream(sides).mapToDouble(s -> (s[0][at] + s[1][at]) / 2).toArray());
+          Stats.median(Arrays.stream(sides).mapToDouble(s -> (s[0][at] + s[1][at]) / 2).toArray());
     }
     return middle;
   }
@@ -137,8 +137,7 @@ final class MetalPlaces {
   private double[] difference(LevelledPatch place, double gap, double y0, double y1) {
     double half = WITHIN_LAND * geometry.landHalf();
     double gapHalf = WITHIN_GAP * Math.max(0, GAP - geometry.landHalf());
-    List<float[]> planes =
-        List.of(place.landLight(), place.landRedGreen(), place.landYellowBlue());
+    List<float[]> planes = List.of(place.landLight(), place.landRedGreen(), place.landYellowBlue());
     double[] difference = new double[PLANES];
     for (int i = 0; i < PLANES; i++) {
       difference[i] =

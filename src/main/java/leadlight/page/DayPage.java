@@ -132,7 +132,7 @@ public final class DayPage {
   }
 
   String why(Retake retake) {
-    return SafeText.of(sentences.of(retake.why()));
+    return SafeText.of(retake.note().map(sentences::of).orElse(retake.refused()));
   }
 
   List<Verdict> worstFirst() {

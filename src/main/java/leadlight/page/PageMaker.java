@@ -30,6 +30,7 @@ final class PageMaker {
   private final PageContext context;
   private final Messages words;
   private final Sentences sentences;
+  private final DataWords data;
   private final String css;
   private final String script;
 
@@ -37,6 +38,7 @@ final class PageMaker {
     this.context = context;
     this.words = context.words();
     this.sentences = context.sentences();
+    this.data = context.data();
     this.css = css;
     this.script = script;
   }
@@ -71,7 +73,8 @@ final class PageMaker {
                     Rework.of(scored.joints(), row, context.connector()),
                     row.leads(),
                     reversed,
-                    context)),
+                    words,
+                    data)),
         geometry.isPresent() ? symptoms(scored) : List.of(),
         whole(picture, geometry),
         scored.row() instanceof RowOutcome.NotFound none
@@ -93,10 +96,7 @@ final class PageMaker {
     RowSpec row = scored.settings().row();
     List<PinView.Line> facts = new ArrayList<>();
     String name =
-        context
-            .connector()
-            .map(c -> SafeText.of(context.data().name(c)))
-            .orElse(words.get("page.plain-row"));
+        context.connector().map(c -> SafeText.of(data.name(c))).orElse(words.get("page.plain-row"));
     facts.add(new PinView.Line(words.get("page.connector"), name));
     facts.add(
         new PinView.Line(
@@ -145,7 +145,7 @@ final class PageMaker {
       List<StripView> strips,
       Optional<StripGeometry> geometry,
       boolean reversed) {
-    PinView.Maker maker = new PinView.Maker(context, scored.settings().row());
+    PinView.Maker maker = new PinView.Maker(context, data, scored.settings().row());
     List<PinView> pins = new ArrayList<>();
     for (int i = 0; i < scored.joints().size(); i++) {
       int index = i;
@@ -257,7 +257,6 @@ final class PageMaker {
     if (context.connector().isEmpty()) {
       return views;
     }
-    DataWords data = context.data();
     for (Symptoms.AtRow at :
         Symptoms.builtIn().at(context.connector().orElseThrow(), scored.settings().row())) {
       List<String> order = new ArrayList<>();

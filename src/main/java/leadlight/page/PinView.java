@@ -87,11 +87,11 @@ record PinView(
     private final DataWords data;
     private final RowSpec row;
 
-    Maker(PageContext context, RowSpec row) {
+    Maker(PageContext context, DataWords data, RowSpec row) {
       this.context = context;
       this.words = context.words();
       this.sentences = context.sentences();
-      this.data = context.data();
+      this.data = data;
       this.row = row;
     }
 

@@ -29,9 +29,8 @@ record ReworkView(
   /** One pass of the iron: its pins and what to know. */
   record PassView(List<Integer> pins, String text, String note) {}
 
-  static ReworkView of(Rework rework, int leads, boolean reversed, PageContext context) {
-    Messages words = context.words();
-    Maker maker = new Maker(leads, reversed, words, context.data());
+  static ReworkView of(Rework rework, int leads, boolean reversed, Messages words, DataWords data) {
+    Maker maker = new Maker(leads, reversed, words, data);
     return new ReworkView(
         rework.steps().stream().map(maker::step).toList(),
         runs(rework.settle()),

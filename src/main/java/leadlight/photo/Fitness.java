@@ -68,10 +68,7 @@ public final class Fitness {
     return blurPitch <= limits.edgeBlurOfPitchFull().value()
         ? Optional.empty()
         : Optional.of(
-            new Note.SoftForPitch(
-                blurPx,
-                blurPitch,
-                blurPx <= limits.edgeBlurPxMax().value()));
+            new Note.SoftForPitch(blurPx, blurPitch, blurPx <= limits.edgeBlurPxMax().value()));
   }
 
   private Optional<Note> softForPixels(double blurPx) {

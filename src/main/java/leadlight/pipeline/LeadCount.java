@@ -1,18 +1,18 @@
 package leadlight.pipeline;
 
-import leadlight.model.PointPx;
-import leadlight.vision.Frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import leadlight.joint.JointMeter;
-import leadlight.model.Lead;
 import leadlight.model.LandSpec;
+import leadlight.model.Lead;
 import leadlight.model.Note;
+import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.photo.Photo;
+import leadlight.vision.Frame;
 
 /**
  * Whether an evenly pitched row has as many leads as were said: the next places beyond either end

@@ -86,7 +86,13 @@ record Entry(
         .forEach(
             (why, pins) ->
                 entries.add(
-                    new Entry(Verdict.UNJUDGED, Words.pins(pins), "not judged", why, "", "")));
+                    new Entry(
+                        Verdict.UNJUDGED,
+                        Words.pins(pins),
+                        "not judged",
+                        String.join("; ", why),
+                        "",
+                        "")));
     return entries;
   }
 }

@@ -34,13 +34,25 @@ final class HandsOn {
         List<Finding> grave =
             Sentences.spoken(
                 joint.findings().stream().filter(f -> f.verdict() == Verdict.DEFECT).toList());
-        String what = grave.stream().map(HandsOn::sure).collect(Collectors.joining("; "));
+        String what =
+            grave.stream()
+                .map(f -> SENTENCES.sure(f, Words.label(f)))
+                .collect(Collectors.joining("; "));
         lines.addAll(line("" + joint.pin(), joint.verdict(), what));
         grave.forEach(f -> todo.add(Words.kind(f.kind()) + ": " + SENTENCES.settle(f)));
       }
     }
     doubts(joints)
-        .forEach((why, pins) -> lines.addAll(line(Words.pins(pins), Verdict.UNJUDGED, why)));
+        .forEach(
+            (why, pins) -> {
+              lines.addAll(line(Words.pins(pins), Verdict.UNJUDGED, why.get(0)));
+              why.stream()
+                  .skip(1)
+                  .forEach(
+                      more ->
+                          lines.addAll(
+                              Columns.wrapped(UNDER_LAST_COLUMN, more, UNDER_LAST_COLUMN)));
+            });
     if (!lines.isEmpty()) {
       lines.add(0, (LINE + "%s").formatted("pin", "verdict", "what"));
     }
@@ -51,16 +63,8 @@ final class HandsOn {
     return lines;
   }
 
-  private static String sure(Finding finding) {
-    // Rounded down: 99.9 % must not read as certain.
-    int percent = (int) Math.floor(100 * finding.probability());
-    return finding.share().isPresent()
-        ? "no fillet, " + percent + " % sure; rather " + Words.kind(finding.kind())
-        : Words.label(finding) + ", " + percent + " % sure";
-  }
-
   /** Why joints are not judged, with their pins: those of the same topics together. */
-  static Map<String, List<Integer>> doubts(List<GradedJoint> joints) {
+  static Map<List<String>, List<Integer>> doubts(List<GradedJoint> joints) {
     Map<List<String>, List<GradedJoint>> groups = new LinkedHashMap<>();
     for (GradedJoint joint : joints) {
       if (!joint.doubts().isEmpty()) {
@@ -71,7 +75,7 @@ final class HandsOn {
             .add(joint);
       }
     }
-    Map<String, List<Integer>> lines = new LinkedHashMap<>();
+    Map<List<String>, List<Integer>> lines = new LinkedHashMap<>();
     for (List<GradedJoint> group : groups.values()) {
       lines.put(why(group), group.stream().map(GradedJoint::pin).toList());
     }
@@ -79,12 +83,10 @@ final class HandsOn {
   }
 
   /** The sentences of one joint, or what holds for all of several. */
-  private static String why(List<GradedJoint> group) {
+  private static List<String> why(List<GradedJoint> group) {
     List<Doubt> first = group.get(0).doubts();
     boolean equal = group.stream().allMatch(joint -> joint.doubts().equals(first));
-    return equal
-        ? SENTENCES.joined(first)
-        : first.stream().map(SENTENCES::general).distinct().collect(Collectors.joining("; "));
+    return equal ? SENTENCES.of(first) : first.stream().map(SENTENCES::general).distinct().toList();
   }
 
   /** What the verdicts rest on: "seen at 1-3, 7: lead, fillet at the toe". */

@@ -120,19 +120,16 @@ public final class DayGatherer {
                         ? Stream.concat(scoring.fitness().stream(), scoring.rowNotes().stream())
                             .findFirst()
                         : Optional.empty());
-    why.ifPresent(note -> retakes.add(new Retake(scoring.subject(), scoring.photo().file(), note)));
+    if (why.isPresent()) {
+      retakes.add(new Retake(scoring.subject(), scoring.photo().file(), why, ""));
+    }
   }
 
   private void refused(RunPhoto photo) {
+    String file = photo.photo().getFileName().toString();
     photo
         .message()
-        .ifPresent(
-            why ->
-                retakes.add(
-                    new Retake(
-                        photo.subject(),
-                        photo.photo().getFileName().toString(),
-                        new Note.Earlier(why))));
+        .ifPresent(why -> retakes.add(new Retake(photo.subject(), file, Optional.empty(), why)));
   }
 
   private List<JobLine> jobs() {

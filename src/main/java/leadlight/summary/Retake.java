@@ -1,5 +1,6 @@
 package leadlight.summary;
 
+import java.util.Optional;
 import leadlight.model.Note;
 import leadlight.record.Subject;
 
@@ -8,7 +9,7 @@ import leadlight.record.Subject;
  *
  * @param subject what it is of
  * @param file its name
- * @param why what is wrong with it and what to change; a file that could not be read says it in the
- *     reader's own words
+ * @param note what is wrong with it; empty if the file could not be read
+ * @param refused why the file could not be read, in the words of whoever tried; else empty
  */
-public record Retake(Subject subject, String file, Note why) {}
+public record Retake(Subject subject, String file, Optional<Note> note, String refused) {}

@@ -149,19 +149,16 @@ public final class Sentences {
     return spoken;
   }
 
-  /** "solder bridge, 97 % sure"; "no fillet, 99 % sure; rather open joint". */
-  public String sure(Finding finding) {
-    String kind = words.get("kind." + finding.kind().id());
+  /**
+   * How sure a finding is: "bridge 5-6, 97 % sure"; "no fillet, 99 % sure; rather open".
+   *
+   * @param name the finding's, as the reader knows it
+   */
+  public String sure(Finding finding, String name) {
     String percent = words.percent(finding.probability());
-    if (finding.share().isPresent()) {
-      return words.get("finding.no-fillet", percent, kind);
-    }
-    return finding.pins().size() > 1
-        ? words.get(
-            "finding.sure",
-            words.get("finding.pair", kind, finding.pins().get(0), finding.pins().get(1)),
-            percent)
-        : words.get("finding.sure", kind, percent);
+    return finding.share().isPresent()
+        ? words.get("finding.no-fillet", percent, name)
+        : words.get("finding.sure", name, percent);
   }
 
   private static String base(Remark remark) {

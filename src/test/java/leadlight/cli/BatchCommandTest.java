@@ -91,7 +91,7 @@ class BatchCommandTest {
     assertThat(own.resolve("before-after-001.png")).exists();
     assertThat(Files.readString(own.resolve("photos.csv"))).contains("'=cmd <b>");
     assertThat(Files.readString(own.resolve("summary.html")))
-        .contains("=cmd &lt;b&gt; \u6c34\u27e8000A\u27e9", "open \u2192 acceptable");
+        .contains("=cmd &lt;b&gt; \u6c34\u27e8000A\u27e9", "open joint \u2192 sound");
     assertThat(own.resolve(".unfinished")).doesNotExist();
   }
 
@@ -118,7 +118,8 @@ class BatchCommandTest {
         .extracting(scoring -> scoring.method().reader().isPresent())
         .containsExactly(true, false);
     assertThat(record("show", bad.get(0).id()).out())
-        .containsPattern("defect open\n +measures / second reader: .*no fillet \\d+ % / \\d+ %");
+        .containsPattern(
+            "defect open\n +measures / second reader: .*no fillet at the toe \\d+ % / \\d+ %");
     assertThat(record("show", bad.get(1).id()).out())
         .contains("defect open")
         .doesNotContain("second reader");
@@ -129,9 +130,9 @@ class BatchCommandTest {
           .hasSize(4 * 19)
           .allSatisfy(
               line ->
-                  assertThat(line.getField("reader_no_fillet").isEmpty())
+                  assertThat(line.getField("reader_unwetted").isEmpty())
                       .isEqualTo(line.getField("reader").isEmpty()))
-          .allSatisfy(line -> assertThat(line.getField("measures_no_fillet")).isNotEmpty());
+          .allSatisfy(line -> assertThat(line.getField("measures_unwetted")).isNotEmpty());
     }
   }
 

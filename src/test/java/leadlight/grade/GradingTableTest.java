@@ -1,17 +1,17 @@
 package leadlight.grade;
 
-import leadlight.data.Figure;
-import java.lang.reflect.RecordComponent;
-import java.util.Locale;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import leadlight.data.Figure;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.Evidence;
@@ -34,9 +34,9 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 /**
  * The decision as a table: {@code grading-table.csv} says of a joint, sound in all that a line does
  * not name, what is said of it. Words of the columns: {@code measures} and {@code reader} name the
- * chance of a question by either opinion ({@code unwetted=0.6}, or a threshold by its name, just above or below: {@code
- * unwetted=seenFrom-}), {@code seen} other evidence
- * ({@code residue=0.6}) and facts (see {@link #with}).
+ * chance of a question by either opinion ({@code unwetted=0.6}, or a threshold by its name, just
+ * above or below: {@code unwetted=seenFrom-}), {@code seen} other evidence ({@code residue=0.6})
+ * and facts (see {@link #with}).
  */
 class GradingTableTest {
 

@@ -1,9 +1,9 @@
 package leadlight.joint;
 
-import java.util.Optional;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import leadlight.model.Evidence;
 import leadlight.model.FindingKind;
 import org.junit.jupiter.api.Test;
@@ -29,7 +29,8 @@ class DirtTest {
   }
 
   private static Evidence chance(FindingKind kind, double probability) {
-    return new Evidence(kind, probability, kind == FindingKind.BRIDGE ? 5 : 0, Optional.empty(), List.of());
+    return new Evidence(
+        kind, probability, kind == FindingKind.BRIDGE ? 5 : 0, Optional.empty(), List.of());
   }
 
   @Test

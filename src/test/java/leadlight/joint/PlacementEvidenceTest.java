@@ -1,12 +1,12 @@
 package leadlight.joint;
 
-import java.util.Optional;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leadlight.model.Evidence;
 import leadlight.model.FindingKind;
 import leadlight.model.Measure;

@@ -1,6 +1,5 @@
 package leadlight.photo;
 
-import leadlight.model.Note;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -14,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import leadlight.model.Note;
 import leadlight.vision.BlurMeter;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
@@ -74,7 +74,8 @@ class FitnessTest {
   void edgesThatAreSharpByThePixelNeedMorePixels() {
     OptionalDouble pitchPx = OptionalDouble.of(10);
     PictureFacts stretched = new PictureFacts(OptionalDouble.of(1.51), 3, 0.01, 0.02, 120);
-    assertThat(fitness.advice(FIT, pitchPx)).containsExactly(new Note.SoftForPitch(0.9, 0.09, true));
+    assertThat(fitness.advice(FIT, pitchPx))
+        .containsExactly(new Note.SoftForPitch(0.9, 0.09, true));
     assertThat(fitness.advice(stretched, pitchPx))
         .containsExactly(new Note.SoftForPitch(1.51, 0.151, false));
   }

@@ -1,6 +1,5 @@
 package leadlight.reader;
 
-import leadlight.model.Question;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -14,6 +13,7 @@ import java.util.Set;
 import leadlight.data.DataFile;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
+import leadlight.model.Question;
 import leadlight.model.Reading;
 import leadlight.model.Region;
 import leadlight.model.RowOutcome;

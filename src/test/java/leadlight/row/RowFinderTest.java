@@ -1,6 +1,5 @@
 package leadlight.row;
 
-import leadlight.model.Note;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
@@ -8,6 +7,7 @@ import java.util.OptionalDouble;
 import leadlight.model.BodySide;
 import leadlight.model.Homography;
 import leadlight.model.Lead;
+import leadlight.model.Note;
 import leadlight.model.PointPx;
 import leadlight.model.RowHint;
 import leadlight.model.RowOutcome;

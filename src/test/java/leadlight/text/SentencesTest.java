@@ -192,9 +192,26 @@ class SentencesTest {
   void statesThatExcludeEachOtherAreSaidAsOne() {
     List<Finding> both = List.of(lack(FindingKind.OPEN, 0.7), lack(FindingKind.INSUFFICIENT, 0.3));
     assertThat(Sentences.spoken(both)).containsExactly(both.get(0));
-    assertThat(in("en").sure(both.get(0))).isEqualTo("no fillet, 99 % sure; rather open joint");
-    assertThat(in("de").sure(both.get(0)))
-        .isEqualTo("keine Kehle, 99 % sicher; eher offene Lötstelle");
+    assertThat(in("en").sure(both.get(0), "open")).isEqualTo("no fillet, 99 % sure; rather open");
+    assertThat(in("de").sure(both.get(0), "offen"))
+        .isEqualTo("keine Kehle, 99 % sicher; eher offen");
+  }
+
+  @Test
+  void theUsersOwnFileMaySayHowAFindingIsSettled() {
+    Finding own =
+        new Finding(
+            FindingKind.VOID,
+            List.of(3),
+            Verdict.DEFECT,
+            0.9,
+            OptionalDouble.empty(),
+            Optional.empty(),
+            List.of(),
+            "",
+            "x-ray it");
+    assertThat(in("de").settle(own)).isEqualTo("x-ray it");
+    assertThat(in("de").settle(lack(FindingKind.VOID, 1))).startsWith("schräg fotografieren");
   }
 
   @Test

@@ -119,8 +119,8 @@ final class TruthReader {
 
   private static Map<Integer, RowNote.Grade> grades(JsonNode node) {
     Map<Integer, RowNote.Grade> grades = new TreeMap<>();
-    node.fields()
-        .forEachRemaining(
+    node.properties()
+        .forEach(
             entry ->
                 grades.put(
                     Integer.valueOf(entry.getKey()),

@@ -101,7 +101,9 @@ final class ManifestLine {
             whole("leads", 3, 500),
             pitch(),
             OptionalDouble.empty(),
-            OptionalDouble.empty());
+            OptionalDouble.empty(),
+            false,
+            false);
     RowRequest asked = own.isEmpty() ? defaults.row() : own;
     if (asked.isEmpty()) {
       throw wrong("connector", "is empty; name a connector, or leads and pitch_mm");

@@ -19,7 +19,9 @@ import leadlight.data.Figure;
  * @param leadTo chance of no lead, by each opinion, up to which a lead was seen
  * @param roomFrom land ahead of the toe from which a fillet shows there, pitches
  * @param knownTo strangeness up to which a joint is like known ones
- * @param unfamiliarFrom chance of an unfamiliar make from which nothing is said of wetting
+ * @param unfamiliarFrom how unfamiliar a make of photo is, by the second reader, from which nothing
+ *     is said of wetting
+ * @param unfamiliarFromByMeasures the same by the measures alone, which tell less
  * @param alikeFrom share of a row's joints whose wetting is in doubt from which the row is said to
  *     look alike throughout
  */
@@ -35,6 +37,7 @@ record Decision(
     @JsonProperty(required = true) Figure roomFrom,
     @JsonProperty(required = true) Figure knownTo,
     @JsonProperty(required = true) Figure unfamiliarFrom,
+    @JsonProperty(required = true) Figure unfamiliarFromByMeasures,
     @JsonProperty(required = true) Figure alikeFrom) {
 
   static Decision builtIn() {

@@ -1,7 +1,7 @@
 package leadlight.grade;
 
+import leadlight.model.Familiarity;
 import java.util.List;
-import java.util.stream.IntStream;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.GradedJoint;
@@ -53,15 +53,15 @@ public final class Grader {
   /**
    * Judges a row.
    *
-   * @param unfamiliar chance that the photo is of a make on which telling soldered from set down
-   *     was never shown to work
+   * @param make whether telling soldered from set down was shown to work on this make of photo
    */
-  public GradedRow grade(RowSpec spec, List<Joint> joints, double unfamiliar) {
+  public GradedRow grade(RowSpec spec, List<Joint> joints, Familiarity make) {
+    JointGrading.Bench bench = new JointGrading.Bench(limits, productClass, decision, spec, make);
     List<GradedJoint> graded =
-        IntStream.range(0, joints.size())
-            .mapToObj(i -> grade(spec, joints.get(i), unfamiliar))
+        joints.stream()
+            .map(joint -> new JointGrading(bench, joint, weighing.of(joint)).grade())
             .toList();
-    return new GradedRow(graded, notes(graded, unfamiliar));
+    return new GradedRow(graded, notes(graded, bench));
   }
 
   /** The opinions on a joint that count, as one. */
@@ -69,18 +69,12 @@ public final class Grader {
     return weighing.of(joint).both();
   }
 
-  private GradedJoint grade(RowSpec spec, Joint joint, double unfamiliar) {
-    JointGrading.Bench bench =
-        new JointGrading.Bench(limits, productClass, decision, spec, unfamiliar);
-    return new JointGrading(bench, joint, weighing.of(joint)).grade();
-  }
-
   /**
    * Sameness is no proof: where the wetting of most joints is in doubt, the row's typical joint is
    * not surely soldered, and likeness to it says nothing.
    */
-  private List<Note> notes(List<GradedJoint> joints, double unfamiliar) {
-    if (unfamiliar >= decision.unfamiliarFrom().value()) {
+  private List<Note> notes(List<GradedJoint> joints, JointGrading.Bench bench) {
+    if (bench.unfamiliarPhoto()) {
       return List.of(new Note.Unfamiliar());
     }
     long fit = joints.stream().filter(it -> it.joint().unfitBecause().isEmpty()).count();

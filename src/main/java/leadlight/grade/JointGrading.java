@@ -1,5 +1,7 @@
 package leadlight.grade;
 
+import leadlight.data.Figure;
+import leadlight.model.Familiarity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -56,17 +58,19 @@ final class JointGrading {
    * @param productClass 1, 2 or 3
    * @param decision the thresholds
    * @param spec the row
-   * @param unfamiliar chance that the photo's make is unfamiliar
+   * @param make whether the photo's make is familiar
    */
   record Bench(
-      AcceptanceSet limits, int productClass, Decision decision, RowSpec spec, double unfamiliar) {
+      AcceptanceSet limits, int productClass, Decision decision, RowSpec spec, Familiarity make) {
 
     Rule rule(FindingKind kind) {
       return limits.rule(kind, productClass);
     }
 
     boolean unfamiliarPhoto() {
-      return unfamiliar >= decision.unfamiliarFrom().value();
+      Figure from =
+          make.byReader() ? decision.unfamiliarFrom() : decision.unfamiliarFromByMeasures();
+      return make.unfamiliar() >= from.value();
     }
   }
 
@@ -264,7 +268,7 @@ final class JointGrading {
               }
             });
     if (!bench.unfamiliarPhoto()) {
-      grounds.add(new Note.FamiliarPhoto(bench.unfamiliar()));
+      grounds.add(new Note.FamiliarPhoto(bench.make().unfamiliar()));
     }
   }
 

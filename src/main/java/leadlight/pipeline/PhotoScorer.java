@@ -1,5 +1,6 @@
 package leadlight.pipeline;
 
+import leadlight.model.Familiarity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -81,7 +82,7 @@ public final class PhotoScorer {
   private ScoredPhoto score(Photo photo, ReadRow row, CompletableFuture<PictureFacts> facts) {
     Grader.GradedRow graded =
         row.view().isPresent()
-            ? grader.grade(settings.row(), row.joints(), row.unfamiliar())
+            ? grader.grade(settings.row(), row.joints(), row.make())
             : new Grader.GradedRow(List.of(), List.of());
     List<GradedJoint> joints = graded.joints();
     return new ScoredPhoto(
@@ -99,26 +100,26 @@ public final class PhotoScorer {
 
   /** A row with its joints as measured and read; without joints if none was found. */
   private record ReadRow(
-      RowOutcome outcome, Optional<RowView> view, List<Joint> joints, double unfamiliar) {
+      RowOutcome outcome, Optional<RowView> view, List<Joint> joints, Familiarity make) {
 
     /** A row by its measures alone. */
     static ReadRow of(RowOutcome outcome, JointMeter.MeasuredRow row) {
-      return new ReadRow(outcome, Optional.of(row.view()), row.joints(), row.unfamiliar());
+      return new ReadRow(
+          outcome,
+          Optional.of(row.view()),
+          row.joints(),
+          new Familiarity(row.unfamiliar(), false));
     }
   }
 
-  /**
-   * Measures and second reader each say whether the make of photo is familiar; either may doubt it.
-   * The second reader is asked unless the measures alone are wanted.
-   */
+  /** The second reader is asked unless the measures alone are wanted. */
   private ReadRow read(Photo photo, RowOutcome outcome) {
     if (!(outcome instanceof RowOutcome.Found found)) {
-      return new ReadRow(outcome, Optional.empty(), List.of(), 1);
+      return new ReadRow(outcome, Optional.empty(), List.of(), new Familiarity(1, false));
     }
     JointMeter.CutRow cut = meter.cut(photo.frame(), settings.row(), found);
     if (settings.opinions() == Opinions.MEASURES) {
-      JointMeter.MeasuredRow row = cut.measured();
-      return ReadRow.of(found, row);
+      return ReadRow.of(found, cut.measured());
     }
     AtomicReference<JointMeter.MeasuredRow> measured = new AtomicReference<>();
     AtomicReference<SecondReader.ReadRow> readings = new AtomicReference<>();
@@ -131,8 +132,11 @@ public final class PhotoScorer {
     for (int i = 0; i < readings.get().joints().size(); i++) {
       joints.add(measured.get().joints().get(i).readAs(readings.get().joints().get(i)));
     }
-    double unfamiliar = Math.max(measured.get().unfamiliar(), readings.get().unfamiliar());
-    return new ReadRow(found, Optional.of(measured.get().view()), joints, unfamiliar);
+    return new ReadRow(
+        found,
+        Optional.of(measured.get().view()),
+        joints,
+        new Familiarity(readings.get().unfamiliar(), true));
   }
 
   /** The row that seems meant, or another that shows joints where that one does not. */

@@ -26,7 +26,9 @@ class FolderRuleTest {
         OptionalInt.of(leads),
         OptionalDouble.of(0.5),
         OptionalDouble.empty(),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        false,
+        false);
   }
 
   private static RowRequest none() {
@@ -36,7 +38,9 @@ class FolderRuleTest {
         OptionalInt.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        false,
+        false);
   }
 
   private static JobPhoto of(String path, RowRequest row) {

@@ -1,5 +1,6 @@
 package leadlight.grade;
 
+import leadlight.model.Familiarity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -79,7 +80,7 @@ class GraderTest {
         RowSpec.plain(
             Math.max(3, joints.size()), 0.5, OptionalDouble.empty(), OptionalDouble.empty());
     return new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH)
-        .grade(spec, joints, unfamiliar);
+        .grade(spec, joints, new Familiarity(unfamiliar, true));
   }
 
   private static GradedJoint graded(Joint joint) {

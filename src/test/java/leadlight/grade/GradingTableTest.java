@@ -1,5 +1,6 @@
 package leadlight.grade;
 
+import leadlight.model.Familiarity;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
@@ -110,7 +111,7 @@ class GradingTableTest {
     Opinions opinions = parts.length > 1 ? Opinions.valueOf(parts[1]) : Opinions.BOTH;
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
     return new Grader(limits, Integer.parseInt(parts[0]), opinions)
-        .grade(SPEC, List.of(joint(read)), unfamiliar)
+        .grade(SPEC, List.of(joint(read)), new Familiarity(unfamiliar, read))
         .joints()
         .get(0);
   }

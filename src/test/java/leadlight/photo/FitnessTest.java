@@ -62,9 +62,9 @@ class FitnessTest {
     assertThat(fitness.advice(facts, UNKNOWN)).isEmpty();
   }
 
-  /** Edges of 0.9 px are 0.07 of a pitch of 12.86 px. */
+  /** Edges of 0.9 px are 0.08 of a pitch of 11.25 px. */
   @ParameterizedTest
-  @CsvSource({"12.9, false", "12.8, true"})
+  @CsvSource({"11.3, false", "11.2, true"})
   void besideAKnownPitchBlurIsJudgedByIt(double pitchPx, boolean soft) {
     List<Note> advice = fitness.advice(FIT, OptionalDouble.of(pitchPx));
     assertThat(advice.stream().anyMatch(Note.SoftForPitch.class::isInstance)).isEqualTo(soft);

@@ -31,7 +31,7 @@ import pandas as pd
 MODELS = pathlib.Path(__file__).resolve().parents[1] / "models"
 RULE = json.loads((MODELS / "grade/opinions.json").read_text())
 DECISION = json.loads((MODELS / "grade/decision.json").read_text())
-UNLIKE_FROM = json.loads((MODELS / "reader/reader.json").read_text())["unlike_from"]
+UNLIKE_FROM = json.loads((MODELS / "reader/beside.json").read_text())["unlike_from"]
 SEEN, DOUBT_MEASURES, DOUBT, WITNESS = (DECISION[key]["value"] for key in (
     "seen_from", "doubt_from", "doubt_from_with_reader", "witness_share"))
 PROVEN = 0.95  # decision_level of models/acceptance: what a measured length must prove by itself

@@ -11,7 +11,8 @@
 # proof; bytes that differ are named at the end), the weights of both opinions in WORK/opinions.json.
 # "folds" trains three more, each without a third of the makers of photographs and without the set
 # lamps, and sets the scale of "photographed" from what they say of what they did not see.
-# To use them: copy WORK/first/reader.onnx and reader.json here and opinions.json to models/grade.
+# To use them: copy WORK/first/reader.onnx and reader.json here as alone.onnx and alone.json, and
+# opinions.json to models/grade.
 set -eu
 cd "$(dirname "$0")/../.."
 WORK=${1:-/tmp/leadlight-reader}

@@ -403,7 +403,7 @@ def export(net, options, scale, border):
     with open(path, "rb") as file:
         sha = hashlib.sha256(file.read()).hexdigest()
     with open(os.path.join(options.out, "reader.json"), "w", encoding="utf-8") as file:
-        json.dump({"source": options.source, "sha256": sha,
+        json.dump({"source": options.source, "sha256": sha, "scores": QUESTIONS,
                    "scales": {q: {"slope": round(a, 5), "shift": round(b, 5)}
                               for q, (a, b) in {**scale, "photographed": (1, 0)}.items()},
                    "unlike_from": round(border, 5)}, file, indent=1)

@@ -2,9 +2,10 @@
 """Fits models/grade/opinions.json: how the measures' and the reader's chances become one.
 
     python3 models/reader/weigh.py --out models/grade/opinions.json --source "..." \\
-        --fit read-calibrate.csv [...] --test NAME=read-NAME.csv
+        --fit measures.csv [...] --test NAME=measures.csv
 
-The files are written by train.py. Each question gets a weight for either opinion and a shift
+The files are written by `leadlight trial FOLDER --measures measures.csv`, which puts both opinions beside
+the truth, or by train.py. Each question gets a weight for either opinion and a shift
 (logistic regression on the two log odds, with a weak pull towards the mean of the two), from
 pictures that neither opinion learned from. Needs numpy and pandas.
 """
@@ -19,6 +20,8 @@ PULL = 2.0
 QUESTIONS = {"missing": ["missing"], "unwetted": ["unwetted"], "excess": ["excess"],
              "bridge": ["bridge_before", "bridge_after"], "ball": ["ball"],
              "overhang": ["over_quarter", "over_half"]}
+# Which name a lack of solder gets is no fault of its own: the mean of both log odds.
+NAME_OF_LACK = {"open": {"measures": 0.5, "reader": 0.5, "shift": 0.0}}
 # Shares of a lead's width between which its overhang is at the limit asked for: train.py.
 AT_LIMIT = {"over_quarter": (0.18, 0.32), "over_half": (0.40, 0.58)}
 
@@ -49,9 +52,21 @@ def asked(table, name):
     return right, table[name].astype(str).str.lower() == "true"
 
 
+def bridges(table):
+    """Which gaps metal spans, to the pin before and to the next."""
+    to = pd.to_numeric(table["bridge_to"], errors="coerce")
+    pairs = {(photo, min(pin, other), max(pin, other))
+             for photo, pin, other in zip(table.photo, table.pin, to) if other == other}
+    return ([(photo, pin - 1, pin) in pairs for photo, pin in zip(table.photo, table.pin)],
+            [(photo, pin, pin + 1) in pairs for photo, pin in zip(table.photo, table.pin)])
+
+
 def read(file):
     """A table of train.py, in which both joints of a gap have the greater of its two chances."""
     table = pd.read_csv(file, keep_default_na=False)
+    table = table[table["r_missing"].astype(str) != ""].reset_index(drop=True)
+    if "bridge_before" not in table:
+        table["bridge_before"], table["bridge_after"] = bridges(table)
     after, before = table.r_bridge_after.values.copy(), table.r_bridge_before.values.copy()
     same = (table.photo.values[1:] == table.photo.values[:-1]) & (
         table.pin.values[1:] == table.pin.values[:-1] + 1)
@@ -117,10 +132,12 @@ def main():
     options = parser.parse_args()
     tables = [read(file) for file in options.fit]
     fitted = {q: weights(*gathered(tables, names)) for q, names in QUESTIONS.items()}
-    result = {"source": options.source}
+    result = {"source": options.source, "weights": dict(NAME_OF_LACK)}
     for question, w in fitted.items():
-        result[question] = {"measures": round(float(w[0]), 4), "reader": round(float(w[1]), 4),
-                            "shift": round(float(w[2]), 4)}
+        for name in QUESTIONS[question]:
+            result["weights"][name] = {"measures": round(float(w[0]), 4),
+                                       "reader": round(float(w[1]), 4),
+                                       "shift": round(float(w[2]), 4)}
     with open(options.out, "w", encoding="utf-8") as file:
         json.dump(result, file, indent=1)
         file.write("\n")

@@ -1,0 +1,56 @@
+package leadlight.reader;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import leadlight.data.Figure;
+import leadlight.model.Chances;
+import leadlight.model.Question;
+import org.junit.jupiter.api.Test;
+
+class TwoNetsTest {
+
+  private static final TwoNets RULE = new TwoNets(new Figure(0.05, "a test"));
+
+  private static Chances unwetted(double chance) {
+    return Chances.of(question -> question == Question.UNWETTED ? chance : 0.001);
+  }
+
+  private static List<Double> both(List<Double> alone, List<Double> beside) {
+    return RULE
+        .both(
+            alone.stream().map(TwoNetsTest::unwetted).toList(),
+            beside.stream().map(TwoNetsTest::unwetted).toList())
+        .stream()
+        .map(it -> it.of(Question.UNWETTED))
+        .toList();
+  }
+
+  /** Odds of 99 to 1 and of 1 to 9 have a geometric mean of the root of 11. */
+  @Test
+  void inARowThatIsSurelySolderedBothCount() {
+    double odds = Math.sqrt(11);
+    assertThat(both(List.of(0.01, 0.01, 0.99), List.of(0.01, 0.01, 0.1)).get(2))
+        .isCloseTo(odds / (1 + odds), within(1e-9));
+  }
+
+  @Test
+  void inARowThatIsNotLikenessProvesNothing() {
+    assertThat(both(List.of(0.01, 0.06, 0.99), List.of(0.001, 0.001, 0.001)))
+        .containsExactly(0.01, 0.06, 0.99);
+  }
+
+  @Test
+  void theBorderItselfIsNotSure() {
+    assertThat(both(List.of(0.01, 0.05, 0.99), List.of(0.9, 0.9, 0.9))).containsExactly(0.01, 0.05, 0.99);
+  }
+
+  @Test
+  void aRowOfBareLandsIsNotSurelySolderedEither() {
+    Chances bare = Chances.of(question -> question == Question.MISSING ? 0.9 : 0.001);
+    List<Chances> alone = List.of(bare, bare, bare);
+    assertThat(RULE.both(alone, List.of(unwetted(0.001), unwetted(0.001), unwetted(0.001))))
+        .isEqualTo(alone);
+  }
+}

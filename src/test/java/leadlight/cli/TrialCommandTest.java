@@ -65,13 +65,30 @@ class TrialCommandTest {
     assertThat(run.status()).as(run.err()).isZero();
     List<String> lines = Files.readAllLines(csv);
     List<String> header = List.of(lines.get(0).split(","));
-    assertThat(lines).hasSize(21);
+    JsonNode truth =
+        new ObjectMapper().readTree(Path.of(SAMPLE + ".truth.json").toFile()).get("joints");
+    assertThat(lines).hasSize(truth.size() + 1);
     for (String line : lines.subList(1, lines.size())) {
       String[] fields = line.split(",", -1);
       assertThat(Double.parseDouble(fields[header.indexOf("u_along_row_px")])).isPositive();
+      JsonNode joint = truth.get(Integer.parseInt(fields[header.indexOf("pin")]) - 1);
+      assertThat(fields[header.indexOf("class2")]).isEqualTo(joint.get("class2").asText());
       assertThat(fields[header.indexOf("result")])
-          .isIn("caught", "missed", "passed", "false-call", "unjudged", "not-counted");
+          .as(line)
+          .isEqualTo(worth(joint.get("class2").asText(), fields[header.indexOf("verdict")]));
+      if (joint.get("class2").asText().equals("defect")) {
+        assertThat(fields[header.indexOf("result")]).as(line).isEqualTo("caught");
+      }
     }
+  }
+
+  /** As docs/accuracy.md counts. */
+  private static String worth(String truth, String verdict) {
+    if (truth.equals("limit") || verdict.equals("unjudged")) {
+      return truth.equals("limit") ? "not-counted" : "unjudged";
+    }
+    boolean called = verdict.equals("defect");
+    return truth.equals("defect") ? called ? "caught" : "missed" : called ? "false-call" : "passed";
   }
 
   @Test

@@ -9,20 +9,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Scenes whose rows the measures alone find wrong or refuse. */
+/** Scenes whose rows are hard to tell: what the reader sees of them decides. */
 class RowCheckTest {
 
   @Test
   void aRowThatShowsNoJointsIsLookedForHalfAPitchAside() {
     RowScene bareLaminateMoreLikeLeads = RowScene.named("strips");
-    assertThat(bareLaminateMoreLikeLeads.row(Opinions.MEASURES)).isEqualTo(RowResult.WRONG);
     assertThat(bareLaminateMoreLikeLeads.row(Opinions.BOTH)).isEqualTo(RowResult.RIGHT);
   }
 
   @Test
   void aRowWhoseEndsDoNotShowIsTakenIfItsJointsEndThere() {
     RowScene bentEnd = RowScene.named("bent-end");
-    assertThat(bentEnd.row(Opinions.MEASURES)).isEqualTo(RowResult.NOT_FOUND);
+    assertThat(bentEnd.row(Opinions.MEASURES)).isNotEqualTo(RowResult.WRONG);
     assertThat(bentEnd.row(Opinions.BOTH)).isEqualTo(RowResult.RIGHT);
   }
 

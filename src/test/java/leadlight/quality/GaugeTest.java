@@ -115,4 +115,46 @@ class GaugeTest {
     assertThat(flips.flipping()).isEqualTo(new Rate(1, 2));
     assertThat(flips.verdicts()).isEqualTo(new Rate(1, 5));
   }
+
+  /**
+   * Two parts that two operators read the other way round, by hand: cells 0, 2 / 2, 0, repeats 0.1
+   * off. Sum of squares of the interaction 8 with one degree of freedom, of the repeats 0.08 with
+   * four; F 400, so it is kept, and (8 - 0.02) / 2 is its variance.
+   */
+  @Test
+  void anInteractionThatShowsIsKeptAndCountsAsReproducibility() {
+    List<GaugeData.Reading> readings = new ArrayList<>();
+    for (double off : new double[] {-0.1, 0.1}) {
+      readings.add(new GaugeData.Reading("p", "a", 0 + off));
+      readings.add(new GaugeData.Reading("p", "b", 2 + off));
+      readings.add(new GaugeData.Reading("q", "a", 2 + off));
+      readings.add(new GaugeData.Reading("q", "b", 0 + off));
+    }
+    GaugeAnova anova = GaugeStudy.of(GaugeData.of(readings)).anova();
+
+    assertThat(anova.pooled()).isFalse();
+    assertThat(anova.interaction()).isCloseTo(8, within(1e-9));
+    assertThat(anova.repeats()).isCloseTo(0.08, within(1e-9));
+    assertThat(anova.spread().equipment()).isCloseTo(Math.sqrt(0.02), within(1e-9));
+    assertThat(anova.spread().operators()).isCloseTo(Math.sqrt(3.99), within(1e-9));
+    assertThat(anova.spread().parts()).isZero();
+    Page page =
+        GaugePages.page(
+            new GaugeInput(
+                readings.stream()
+                    .map(
+                        r ->
+                            new GaugeInput.Measured(
+                                r.part(),
+                                r.operator(),
+                                java.util.OptionalDouble.empty(),
+                                "x_mm",
+                                r.value()))
+                    .toList(),
+                List.of()),
+            List.of(),
+            Set.of(),
+            "operator");
+    assertThat(Pages.words(page)).contains("kept").doesNotContain("pooled with");
+  }
 }

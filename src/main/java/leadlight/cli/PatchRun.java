@@ -1,14 +1,12 @@
 package leadlight.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import leadlight.grade.AcceptanceSet;
-import leadlight.model.Chances;
 import leadlight.model.Opinions;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
@@ -92,7 +90,7 @@ final class PatchRun {
     List<Map<String, Double>> chances = new ArrayList<>();
     scored
         .joints()
-        .forEach(joint -> chances.add(columns(joint.joint().byMeasures().orElseThrow())));
+        .forEach(joint -> chances.add(OpinionColumns.of(joint.joint())));
     pictures.add(cut);
     if (trial.truth().isPresent()) {
       PhotoOutcome outcome = Comparison.of(trial.truth().get(), scored);
@@ -107,11 +105,5 @@ final class PatchRun {
               trial.note().orElseThrow(), scored, joint -> joint.byMeasures().orElseThrow()),
           chances);
     }
-  }
-
-  private static Map<String, Double> columns(Chances chances) {
-    Map<String, Double> columns = new LinkedHashMap<>();
-    chances.answers().forEach((question, chance) -> columns.put("m_" + question.id(), chance));
-    return columns;
   }
 }

@@ -114,11 +114,19 @@ final class TrialRun {
     };
   }
 
-  /** One map a joint; empty maps if the numbers are not asked for. */
+  /** One map a joint, opinions first; empty maps if the numbers are not asked for. */
   private List<Map<String, Double>> features(PhotoScorer scorer, Photo photo, ScoredPhoto scored) {
-    return withFeatures && scored.row() instanceof RowOutcome.Found found
-        ? scorer.features(photo, found)
-        : Collections.nCopies(scored.joints().size(), Map.of());
+    if (!withFeatures || !(scored.row() instanceof RowOutcome.Found found)) {
+      return Collections.nCopies(scored.joints().size(), Map.of());
+    }
+    List<Map<String, Double>> features = scorer.features(photo, found);
+    List<Map<String, Double>> all = new ArrayList<>();
+    for (int i = 0; i < features.size(); i++) {
+      Map<String, Double> columns = OpinionColumns.of(scored.joints().get(i).joint());
+      columns.putAll(features.get(i));
+      all.add(columns);
+    }
+    return all;
   }
 
   private Runnable withNote(RowNote note, Photo photo) {

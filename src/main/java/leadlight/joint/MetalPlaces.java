@@ -2,7 +2,6 @@ package leadlight.joint;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
@@ -71,19 +70,36 @@ final class MetalPlaces {
   }
 
   private double surely(LevelledPatch place, int inner) {
-    double inside = 0;
     double outside = 0;
     for (int stretch = 0; stretch < STRETCHES; stretch++) {
       double[][] sides = sides(place, from(stretch), from(stretch + 1));
-      inside += along(sides[inner], typical[stretch]) / STRETCHES;
       outside += size(sides[1 - inner]) / size(typical[stretch]) / STRETCHES;
     }
-    return Math.min(inside, outside);
+    return Math.min(along(place, inner), outside);
   }
 
-  /** How much of a lead each place may be at most. */
+  /** How much of a lead each place may be: the greatest of its sides and stretches. */
   List<Double> perhaps() {
-    return places.stream().map(place -> shares(place).max().orElseThrow()).toList();
+    return places.stream().map(this::perhaps).toList();
+  }
+
+  private double perhaps(LevelledPatch place) {
+    double most = 0;
+    for (int stretch = 0; stretch < STRETCHES; stretch++) {
+      for (double[] side : sides(place, from(stretch), from(stretch + 1))) {
+        most = Math.max(most, along(side, typical[stretch]));
+      }
+    }
+    return most;
+  }
+
+  /** Mean of a side's stretches, in the row's own colours. */
+  private double along(LevelledPatch place, int side) {
+    double sum = 0;
+    for (int stretch = 0; stretch < STRETCHES; stretch++) {
+      sum += along(sides(place, from(stretch), from(stretch + 1))[side], typical[stretch]);
+    }
+    return sum / STRETCHES;
   }
 
   /** How unlike board the strip beyond each place's land is, more or less than 0. */
@@ -93,15 +109,6 @@ final class MetalPlaces {
 
   private static double lesser(double[][] sides, double[] typical) {
     return Math.min(along(sides[0], typical), along(sides[1], typical));
-  }
-
-  private DoubleStream shares(LevelledPatch place) {
-    return IntStream.range(0, STRETCHES)
-        .boxed()
-        .flatMapToDouble(
-            stretch ->
-                Arrays.stream(sides(place, from(stretch), from(stretch + 1)))
-                    .mapToDouble(side -> along(side, typical[stretch])));
   }
 
   private double beyond(LevelledPatch place) {

@@ -36,6 +36,9 @@ final class LeadCount {
       return row;
     }
     int beyond = limits.mostBeyond();
+    if (!whole(photo, row)) {
+      return new RowOutcome.NotFound(new Note.RowCropped(spec.leads()), row.considered());
+    }
     RowOutcome.Found wide = widened(row, beyond);
     JointMeter.Metal metal = meter.metal(photo.frame(), widened(beyond), wide, beyond);
     List<Boolean> shown = wide.leads().stream().map(lead -> inside(photo, lead)).toList();
@@ -109,6 +112,25 @@ final class LeadCount {
       }
       return moreBefore > 0 && moreBefore == lessBehind ? -moreBefore : 0;
     }
+  }
+
+  /** Whether the end lands lie in the picture with their full width. */
+  private boolean whole(Photo photo, RowOutcome.Found row) {
+    int last = row.leads().size() - 1;
+    return whole(photo, row.leads().get(0), row.leads().get(1))
+        && whole(photo, row.leads().get(last), row.leads().get(last - 1));
+  }
+
+  /** The land's outer edge, away from the neighbour. */
+  private boolean whole(Photo photo, Lead end, Lead neighbour) {
+    return inside(photo.frame(), beside(end.landToePx(), neighbour.landToePx()))
+        && inside(photo.frame(), beside(end.landHeelPx(), neighbour.landHeelPx()));
+  }
+
+  private PointPx beside(PointPx at, PointPx neighbour) {
+    double by = limits.halfLandPitch();
+    return new PointPx(
+        at.x() + by * (at.x() - neighbour.x()), at.y() + by * (at.y() - neighbour.y()));
   }
 
   private static boolean inside(Photo photo, Lead lead) {

@@ -65,6 +65,7 @@ record RowLimits(
    * @param leadFrom share from which a place beyond an end is one more lead
    * @param runsOnTo how unlike board the strip beyond its land may be: print and traces run on
    * @param boardTo share up to which a place of the row holds no lead and no land
+   * @param halfLandPitch half a land's width, pitches: so much must lie in the picture
    * @param mostBeyond how many places beyond either end are looked at
    * @param source where these come from
    */
@@ -72,6 +73,7 @@ record RowLimits(
       @JsonProperty(required = true) double leadFrom,
       @JsonProperty(required = true) double runsOnTo,
       @JsonProperty(required = true) double boardTo,
+      @JsonProperty(required = true) double halfLandPitch,
       @JsonProperty(required = true) int mostBeyond,
       @JsonProperty(required = true) String source) {}
 }

@@ -1,5 +1,8 @@
 package leadlight.net;
 
+import java.util.stream.IntStream;
+import leadlight.model.Question;
+import leadlight.model.Chances;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +29,7 @@ record Catch(List<ScoredPhoto> scored, List<PhotoOutcome> outcomes) {
 
   static Catch of(List<NetPicture> pictures, List<ScoredPhoto> scored) {
     List<PhotoOutcome> outcomes =
-        java.util.stream.IntStream.range(0, pictures.size())
+        IntStream.range(0, pictures.size())
             .filter(i -> pictures.get(i).truth().isPresent())
             .mapToObj(i -> Comparison.of(pictures.get(i).truth().get(), scored.get(i)))
             .toList();
@@ -144,8 +147,8 @@ record Catch(List<ScoredPhoto> scored, List<PhotoOutcome> outcomes) {
       return joint.joint().byMeasures().map(Opinion::lack).orElse(Double.NaN);
     }
 
-    private static double lack(leadlight.model.FaultChances chances) {
-      return chances.missing() + (1 - chances.missing()) * chances.unwetted();
+    private static double lack(Chances chances) {
+      return chances.of(Question.MISSING) + chances.lackingSolder();
     }
   }
 }

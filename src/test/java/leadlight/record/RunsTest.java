@@ -1,5 +1,6 @@
 package leadlight.record;
 
+import leadlight.model.Note;
 import static leadlight.record.ScoredBoard.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -146,12 +147,12 @@ class RunsTest {
             "b",
             NOON,
             ScoredBoard.method(Optional.empty()),
-            new RowOutcome.NotFound("too dark", List.of()));
+            new RowOutcome.NotFound(new Note.NoRow(19), List.of()));
     long id = record.add(run("one", "photos"), scoring);
 
-    assertThat(record.row(id).outcome()).isEqualTo(new RowOutcome.NotFound("too dark", List.of()));
+    assertThat(record.row(id).outcome()).isEqualTo(new RowOutcome.NotFound(new Note.NoRow(19), List.of()));
     assertThat(record.row(id).joints()).isEmpty();
-    assertThat(record.scoring(id).rowReason()).contains("too dark");
+    assertThat(record.scoring(id).rowReason()).contains(new Note.NoRow(19));
     assertThat(record.troubles()).as("a row not found has no joints to miss").isEmpty();
   }
 

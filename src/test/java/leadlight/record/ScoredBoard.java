@@ -1,5 +1,6 @@
 package leadlight.record;
 
+import leadlight.model.Note;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -58,7 +59,16 @@ record ScoredBoard(Path folder) {
             photo.getFileName().toString(), hash(photo), 640, 480, "jpeg", 8, 1, Optional.empty());
     ScoredPhoto scored =
         new ScoredPhoto(
-            info, SETTINGS, row, joints, Verdict.ACCEPTABLE, List.of(), List.of("x"), List.of());
+            info,
+            SETTINGS,
+            row,
+            Optional.empty(),
+            joints,
+            Verdict.ACCEPTABLE,
+            List.of(),
+            List.of(),
+            List.of(new Note.Advice("hidden", LEADS)),
+            List.of());
     return new NewScoring(
         new Subject(job, board, Stage.FINAL, 1),
         photo,
@@ -104,7 +114,9 @@ record ScoredBoard(Path folder) {
         new Joint(lead, Map.of(), List.of(), Optional.empty()),
         Verdict.ACCEPTABLE,
         List.of(),
-        Optional.empty());
+        List.of(),
+        List.of(),
+        List.of(new Note.LeadSeen(0.001)));
   }
 
   private Path file(String name, String content) {

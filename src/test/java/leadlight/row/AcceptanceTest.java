@@ -1,5 +1,6 @@
 package leadlight.row;
 
+import leadlight.model.Note;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
@@ -92,18 +93,17 @@ class AcceptanceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.95,0,1,true,runs out of the picture",
-    "0.95,0.99,1,false,goes on beyond 12 leads",
-    "0.95,0,0,false,fewer than 12 leads",
-    "0,0,1,false,enough like a row of 12 leads"
+    "0.95,0,1,true,row-cropped",
+    "0.95,0.99,1,false,more-leads",
+    "0.95,0,0,false,fewer-leads",
+    "0,0,1,false,not-like-leads"
   })
   void theRefusalSaysWhatIsWrong(
       double inside, double outside, double last, boolean cropped, String why) {
     assertThat(
             new Acceptance(TUNING, 12)
                 .refusal(fit(30, 1, ends(inside, outside, last, cropped, false)), LATTICE))
-        .get()
-        .asString()
+        .map(Note::code)
         .contains(why);
   }
 }

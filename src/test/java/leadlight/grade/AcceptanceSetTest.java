@@ -1,6 +1,8 @@
 package leadlight.grade;
 
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -162,6 +164,66 @@ class AcceptanceSetTest {
     assertRefused("leadlight/acceptance/1", "leadlight/acceptance/9", "schema must be");
     assertRefused("\"level\": 0.95", "\"level\": 95", "level must lie between 0.5 and 1");
     assertRefused("\"1\": {\"lesser_of\"", "\"4\": {\"lesser_of\"", "classes 1, 2 and 3");
+  }
+
+  @Test
+  void aFeatureThatIsLimitedTwiceIsRefused() throws IOException {
+    String text = DataFile.builtIn("acceptance/ipc-a-610.json").text();
+    Path file =
+        save(
+            text.replace(
+                "\"feature\": \"end-joint-width\"", "\"feature\": \"side-overhang\""));
+    assertThatThrownBy(() -> AcceptanceSet.load(file.toString()))
+        .hasMessageContaining("limits has SIDE_OVERHANG twice");
+  }
+
+  @Test
+  void aRuleForAClassThatThereIsNotIsRefused() throws IOException {
+    String text = DataFile.builtIn("acceptance/ipc-a-610.json").text();
+    int rules = text.indexOf("\"rules\"");
+    Path file =
+        save(text.substring(0, rules) + text.substring(rules).replaceFirst("\"1\":", "\"7\":"));
+    assertThatThrownBy(() -> AcceptanceSet.load(file.toString()))
+        .hasMessageContaining("classes 1, 2 and 3");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"360, true", "360.5, false", "0, true", "-1, false"})
+  void anAngleLiesWithinOneTurn(double degrees, boolean taken) {
+    assertTaken(() -> new LimitRule.Angle(degrees), taken);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, true", "1.01, false", "0, true", "-0.01, false"})
+  void aPartIsNoMoreThanTheWhole(double part, boolean taken) {
+    assertTaken(() -> new LimitRule.Part(part), taken);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, false", "0.001, true", "999.9, true", "1000, false"})
+  void aLengthOfAJointIsAboveZeroAndBelowAMetre(double mm, boolean taken) {
+    assertTaken(() -> JointGeometry.of(mm, 1), taken);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.5, false", "0.51, true", "0.99, true", "1, false"})
+  void aDecisionIsSurerThanAGuessAndNeverCertain(double level, boolean taken) {
+    assertTaken(() -> new AcceptanceFile.Decision(level, IPC.decisionBasis()), taken);
+  }
+
+  private static void assertTaken(ThrowingCallable making, boolean taken) {
+    if (taken) {
+      assertThatCode(making).doesNotThrowAnyException();
+    } else {
+      assertThatThrownBy(making).isInstanceOf(IllegalArgumentException.class);
+    }
+  }
+
+  @Test
+  void aSetSaysWhatItIsAndWhereItsDecisionComesFrom() {
+    assertThat(IPC.name()).startsWith("IPC-A-610");
+    assertThat(IPC.sha256()).isEqualTo(DataFile.builtIn("acceptance/ipc-a-610.json").sha256());
+    assertThat(IPC.decisionBasis().source()).isEqualTo("JCGM 106:2012");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package leadlight.grade;
 
+import java.util.ArrayList;
 import leadlight.model.Familiarity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -36,6 +37,8 @@ class GraderTest {
 
   private static final double FAMILIAR = 0.001;
   private static final Reason STEP = new Reason("toe_step", 0.4, 0.1, 2);
+  private static final Reason SPAN = new Reason("gap_span", 0.9, 0.1, 3);
+  private static final Reason FILM = new Reason("residue_film", 0.02, 0, 1);
 
   private static Chances sound() {
     return Chances.of(question -> question == Question.OPEN ? 0.9 : 0.001);
@@ -54,10 +57,10 @@ class GraderTest {
             Measure.LAND_AHEAD, mm(0.3),
             Measure.SIDE_OVERHANG, mm(0.12)),
         List.of(
-            new Evidence(FindingKind.OPEN, 0.9, 0, Optional.empty(), List.of(STEP)),
-            new Evidence(FindingKind.BRIDGE, 0.9, pin + 1, Optional.empty(), List.of(STEP)),
+            new Evidence(FindingKind.BRIDGE, 0.9, pin + 1, Optional.empty(), List.of(SPAN)),
             new Evidence(
-                FindingKind.RESIDUE, 0.9, 0, Optional.of(new Note.Film(0.02)), List.of(STEP))),
+                FindingKind.RESIDUE, 0.9, 0, Optional.of(new Note.Film(0.02)), List.of(FILM)),
+            new Evidence(FindingKind.OPEN, 0.9, 0, Optional.empty(), List.of(STEP))),
         Optional.empty(),
         Optional.of(measures),
         reader);
@@ -129,7 +132,7 @@ class GraderTest {
     List<Finding> found =
         joint.findings().stream().filter(f -> f.kind() == FindingKind.BRIDGE).toList();
     assertThat(found).extracting(Finding::pins).containsExactly(List.of(2, 3), List.of(2, 1));
-    assertThat(found.get(0).reasons()).containsExactly(STEP);
+    assertThat(found.get(0).reasons()).containsExactly(SPAN);
     assertThat(found.get(1).reasons()).isEmpty();
   }
 
@@ -138,6 +141,7 @@ class GraderTest {
     Finding residue =
         find(graded(joint(1, sound(), Optional.empty())), FindingKind.RESIDUE);
     assertThat(residue.measured()).contains(new Note.Film(0.02));
+    assertThat(residue.reasons()).containsExactly(FILM);
   }
 
   /** Limit 0.10 mm (Table 8-5, A, half of 0.2); Phi(2) = 0.97725. */
@@ -221,6 +225,76 @@ class GraderTest {
     assertThat(graded(close).doubts())
         .containsExactly(
             new Doubt.LimitUndecided(FindingKind.SIDE_OVERHANG, 0.1, 0.01, 0.1, 0.5));
+  }
+
+  /** Limit 0.10 mm; 0.05 with u 0.01 is five u within: Phi(-5) = 2.87e-7. */
+  @Test
+  void aReadersDoubtOfAKeptLimitNamesWhatBothSay() {
+    Chances sees = sound().with(Question.OVER_HALF, 0.8);
+    Reading reader = new Reading(sees, 0.001, false, Optional.empty());
+    Joint joint = joint(1, sound(), Optional.of(reader));
+    Joint within =
+        new Joint(
+            joint.lead(),
+            Map.of(
+                Measure.LEAD_WIDTH, mm(0.2),
+                Measure.LAND_AHEAD, mm(0.3),
+                Measure.SIDE_OVERHANG, mm(0.05)),
+            List.of(),
+            Optional.empty(),
+            joint.byMeasures(),
+            joint.byReader());
+
+    Doubt.OpinionsDiffer differ = (Doubt.OpinionsDiffer) graded(within).doubts().get(0);
+    assertThat(differ.kind()).isEqualTo(FindingKind.SIDE_OVERHANG);
+    assertThat(differ.measures()).isCloseTo(2.87e-7, within(1e-9));
+    assertThat(differ.reader()).isEqualTo(0.8);
+  }
+
+  @Test
+  void otherDoubtsThanOfWettingDoNotMakeARowAlike() {
+    List<Joint> bridges =
+        IntStream.rangeClosed(1, 20)
+            .mapToObj(pin -> plain(pin, sound().with(Question.BRIDGE_AFTER, 0.3)))
+            .toList();
+    assertThat(row(FAMILIAR, bridges).notes()).isEmpty();
+  }
+
+  @Test
+  void opinionsThatDifferOnWettingAreADoubtOfIt() {
+    Reading sure =
+        new Reading(sound().with(Question.UNWETTED, 0.9), 0.001, false, Optional.empty());
+    List<Joint> differing =
+        IntStream.rangeClosed(1, 20)
+            .mapToObj(pin -> without(joint(pin, sound(), Optional.of(sure))))
+            .toList();
+    assertThat(row(FAMILIAR, differing).notes()).containsExactly(new Note.AlikeThroughout());
+  }
+
+  @Test
+  void jointsThatAreUnfitAreNoWitnessesOfSameness() {
+    List<Joint> blurred = row(20, 0.3, 20).stream().map(GraderTest::blurred).toList();
+    assertThat(row(FAMILIAR, blurred).notes()).isEmpty();
+    List<Joint> half = new ArrayList<>(blurred.subList(0, 12));
+    half.addAll(row(8, 0.3, 8));
+    assertThat(row(FAMILIAR, half).notes()).containsExactly(new Note.AlikeThroughout());
+  }
+
+  private static Joint blurred(Joint joint) {
+    return new Joint(
+        joint.lead(),
+        joint.measures(),
+        joint.evidence(),
+        Optional.of(new Doubt.Blurred(0.09)),
+        joint.byMeasures(),
+        joint.byReader());
+  }
+
+  @Test
+  void theOpinionsOnAJointCanBeHadAsOne() {
+    Chances measures = sound().with(Question.UNWETTED, 0.97);
+    Grader grader = new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH);
+    assertThat(grader.combined(plain(1, measures))).isEqualTo(measures);
   }
 
   @Test

@@ -19,9 +19,7 @@ SUREST = 6.0  # as in leadlight.grade.TwoOpinions
 PULL = 2.0
 QUESTIONS = {"missing": ["missing"], "unwetted": ["unwetted"], "excess": ["excess"],
              "bridge": ["bridge_before", "bridge_after"], "ball": ["ball"],
-             "overhang": ["over_quarter", "over_half"]}
-# Which name a lack of solder gets is no fault of its own: the mean of both log odds.
-NAME_OF_LACK = {"open": {"measures": 0.5, "reader": 0.5, "shift": 0.0}}
+             "overhang": ["over_quarter", "over_half"], "open": ["open"]}
 # Shares of a lead's width between which its overhang is at the limit asked for: train.py.
 AT_LIMIT = {"over_quarter": (0.18, 0.32), "over_half": (0.40, 0.58)}
 
@@ -41,6 +39,8 @@ def asked(table, name):
         return right, ~there
     if name == "unwetted":
         return right & there & ~(lack & (grade == "limit")), lack
+    if name == "open":  # which name a lack of solder gets
+        return right & lack, condition == "open"
     if name == "excess":
         return right & there, condition == "excess"
     if name == "ball":
@@ -110,7 +110,7 @@ def faults(table, fitted):
     for who in ("measures", "reader", "both"):
         total = np.zeros(len(table))
         for question, names in QUESTIONS.items():
-            if question == "excess":
+            if question in ("excess", "open"):
                 continue
             for name in names:
                 if name == "over_quarter":  # no fault by class 2
@@ -132,7 +132,7 @@ def main():
     options = parser.parse_args()
     tables = [read(file) for file in options.fit]
     fitted = {q: weights(*gathered(tables, names)) for q, names in QUESTIONS.items()}
-    result = {"source": options.source, "weights": dict(NAME_OF_LACK)}
+    result = {"source": options.source, "weights": {}}
     for question, w in fitted.items():
         for name in QUESTIONS[question]:
             result["weights"][name] = {"measures": round(float(w[0]), 4),

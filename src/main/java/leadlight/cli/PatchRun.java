@@ -88,9 +88,7 @@ final class PatchRun {
   private void note(
       TrialPhoto trial, ScoredPhoto scored, RowPictures cut, Optional<RowPictures> stray) {
     List<Map<String, Double>> chances = new ArrayList<>();
-    scored
-        .joints()
-        .forEach(joint -> chances.add(OpinionColumns.of(joint.joint())));
+    scored.joints().forEach(joint -> chances.add(OpinionColumns.of(joint.joint())));
     pictures.add(cut);
     if (trial.truth().isPresent()) {
       PhotoOutcome outcome = Comparison.of(trial.truth().get(), scored);

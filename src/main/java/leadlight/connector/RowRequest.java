@@ -104,7 +104,7 @@ public record RowRequest(
     if (!unusualPitch && !(pitch >= LEAST_USUAL_MM && pitch <= MOST_USUAL_MM)) {
       throw new UserError(
           "--pitch %s mm is outside %s to %s mm, where rows of this kind lie; check it, or add"
-              .formatted(pitch, LEAST_USUAL_MM, MOST_USUAL_MM)
+                  .formatted(pitch, LEAST_USUAL_MM, MOST_USUAL_MM)
               + " --unusual-pitch if it is meant");
     }
     checkWidth("--lead-width", leadWidthMm, pitch);

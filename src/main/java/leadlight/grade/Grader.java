@@ -1,9 +1,9 @@
 package leadlight.grade;
 
-import leadlight.model.Familiarity;
 import java.util.List;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
+import leadlight.model.Familiarity;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Note;

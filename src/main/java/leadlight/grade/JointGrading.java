@@ -1,16 +1,16 @@
 package leadlight.grade;
 
-import leadlight.data.Figure;
-import leadlight.model.Familiarity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadlight.data.Figure;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.Evidence;
+import leadlight.model.Familiarity;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;

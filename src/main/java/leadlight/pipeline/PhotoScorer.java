@@ -1,6 +1,5 @@
 package leadlight.pipeline;
 
-import leadlight.model.Familiarity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
 import leadlight.model.Chances;
+import leadlight.model.Familiarity;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Note;
@@ -105,10 +105,7 @@ public final class PhotoScorer {
     /** A row by its measures alone. */
     static ReadRow of(RowOutcome outcome, JointMeter.MeasuredRow row) {
       return new ReadRow(
-          outcome,
-          Optional.of(row.view()),
-          row.joints(),
-          new Familiarity(row.unfamiliar(), false));
+          outcome, Optional.of(row.view()), row.joints(), new Familiarity(row.unfamiliar(), false));
     }
   }
 

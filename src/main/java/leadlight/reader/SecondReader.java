@@ -13,12 +13,12 @@ import leadlight.model.RowPictures;
 /**
  * Reads the joints of a row with two small networks that learned from rendered scenes. One looks at
  * each joint alone, so that a row bad throughout gets no credit for being alike; the other beside
- * the row's typical joint, which tells solder that is odd from solder that this lamp draws so. Where
- * the row's middle joint is surely soldered by the first, both opinions count (the mean of their log
- * odds); where it is not, likeness to it proves nothing and the first counts alone. They say how
- * likely each fault is, how unlike the joint is to all that they learned from, and whether the photo
- * looks like those on which their opinion was shown to hold. The same pictures always give the same
- * reading.
+ * the row's typical joint, which tells solder that is odd from solder that this lamp draws so.
+ * Where the row's middle joint is surely soldered by the first, both opinions count (the mean of
+ * their log odds); where it is not, likeness to it proves nothing and the first counts alone. They
+ * say how likely each fault is, how unlike the joint is to all that they learned from, and whether
+ * the photo looks like those on which their opinion was shown to hold. The same pictures always
+ * give the same reading.
  */
 public final class SecondReader {
 
@@ -49,7 +49,9 @@ public final class SecondReader {
     static final SecondReader READER = new SecondReader();
   }
 
-  /** Which networks the program carries: the begins of their hashes. They are not loaded for this. */
+  /**
+   * Which networks the program carries: the begins of their hashes. They are not loaded for this.
+   */
   public static String version() {
     return ReaderFile.builtIn(ReaderFile.ALONE).sha256().substring(0, 6)
         + ReaderFile.builtIn(ReaderFile.BESIDE).sha256().substring(0, 6);

@@ -64,10 +64,8 @@ public final class ReaderTime {
   private static String line(TrialPhoto trial) {
     SecondReader reader = SecondReader.builtIn();
     RowPictures row = pictures(trial);
-    long called = 
-        reader.read(row).joints().stream()
-            .filter(reading -> reading.moved().isPresent())
-            .count();
+    long called =
+        reader.read(row).joints().stream().filter(reading -> reading.moved().isPresent()).count();
     double[] run = msEach(() -> reader.glance(row), row.joints().size());
     double[] read = msEach(() -> reader.read(row), row.joints().size());
     return String.format(

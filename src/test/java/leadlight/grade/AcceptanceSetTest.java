@@ -1,6 +1,5 @@
 package leadlight.grade;
 
-import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -19,6 +18,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.Unit;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -170,9 +170,7 @@ class AcceptanceSetTest {
   void aFeatureThatIsLimitedTwiceIsRefused() throws IOException {
     String text = DataFile.builtIn("acceptance/ipc-a-610.json").text();
     Path file =
-        save(
-            text.replace(
-                "\"feature\": \"end-joint-width\"", "\"feature\": \"side-overhang\""));
+        save(text.replace("\"feature\": \"end-joint-width\"", "\"feature\": \"side-overhang\""));
     assertThatThrownBy(() -> AcceptanceSet.load(file.toString()))
         .hasMessageContaining("limits has SIDE_OVERHANG twice");
   }

@@ -1,11 +1,10 @@
 package leadlight.grade;
 
-import java.util.ArrayList;
-import leadlight.model.Familiarity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import java.util.stream.IntStream;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.Evidence;
+import leadlight.model.Familiarity;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -99,8 +99,7 @@ class GraderTest {
 
   @Test
   void aFindingCarriesClauseSignalsAndItsOwnChance() {
-    GradedJoint joint =
-        graded(joint(1, sound().with(Question.UNWETTED, 0.97), Optional.empty()));
+    GradedJoint joint = graded(joint(1, sound().with(Question.UNWETTED, 0.97), Optional.empty()));
 
     Finding open = find(joint, FindingKind.OPEN);
     assertThat(open.probability()).isCloseTo(0.999 * 0.97, within(1e-9));
@@ -125,8 +124,7 @@ class GraderTest {
 
   @Test
   void aBridgeNamesBothPinsAndTheSignalsOfItsOwnGap() {
-    Chances bridges =
-        sound().with(Question.BRIDGE_AFTER, 0.9).with(Question.BRIDGE_BEFORE, 0.8);
+    Chances bridges = sound().with(Question.BRIDGE_AFTER, 0.9).with(Question.BRIDGE_BEFORE, 0.8);
     GradedJoint joint = graded(joint(2, bridges, Optional.empty()));
 
     List<Finding> found =
@@ -138,8 +136,7 @@ class GraderTest {
 
   @Test
   void whatWasMeasuredOfAFindingTravelsWithIt() {
-    Finding residue =
-        find(graded(joint(1, sound(), Optional.empty())), FindingKind.RESIDUE);
+    Finding residue = find(graded(joint(1, sound(), Optional.empty())), FindingKind.RESIDUE);
     assertThat(residue.measured()).contains(new Note.Film(0.02));
     assertThat(residue.reasons()).containsExactly(FILM);
   }
@@ -223,8 +220,7 @@ class GraderTest {
             Optional.empty());
 
     assertThat(graded(close).doubts())
-        .containsExactly(
-            new Doubt.LimitUndecided(FindingKind.SIDE_OVERHANG, 0.1, 0.01, 0.1, 0.5));
+        .containsExactly(new Doubt.LimitUndecided(FindingKind.SIDE_OVERHANG, 0.1, 0.01, 0.1, 0.5));
   }
 
   /** Limit 0.10 mm; 0.05 with u 0.01 is five u within: Phi(-5) = 2.87e-7. */

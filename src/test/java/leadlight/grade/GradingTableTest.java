@@ -1,6 +1,5 @@
 package leadlight.grade;
 
-import leadlight.model.Familiarity;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
@@ -16,6 +15,7 @@ import leadlight.data.Figure;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.Evidence;
+import leadlight.model.Familiarity;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;

@@ -1,14 +1,14 @@
 package leadlight.net;
 
-import java.util.stream.IntStream;
-import leadlight.model.Question;
-import leadlight.model.Chances;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import leadlight.model.Chances;
 import leadlight.model.GradedJoint;
+import leadlight.model.Question;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
 import leadlight.trial.Comparison;

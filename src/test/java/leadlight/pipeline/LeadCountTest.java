@@ -61,5 +61,4 @@ class LeadCountTest {
             RowOutcome.NotFound.class,
             none -> assertThat(none.reason()).isEqualTo(new Note.OtherCount(leads, shown)));
   }
-
 }

@@ -43,7 +43,8 @@ class TwoNetsTest {
 
   @Test
   void theBorderItselfIsNotSure() {
-    assertThat(both(List.of(0.01, 0.05, 0.99), List.of(0.9, 0.9, 0.9))).containsExactly(0.01, 0.05, 0.99);
+    assertThat(both(List.of(0.01, 0.05, 0.99), List.of(0.9, 0.9, 0.9)))
+        .containsExactly(0.01, 0.05, 0.99);
   }
 
   @Test

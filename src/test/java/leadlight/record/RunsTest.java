@@ -1,6 +1,5 @@
 package leadlight.record;
 
-import leadlight.model.Note;
 import static leadlight.record.ScoredBoard.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -17,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import leadlight.model.FindingKind;
+import leadlight.model.Note;
 import leadlight.model.RowOutcome;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
@@ -150,7 +150,8 @@ class RunsTest {
             new RowOutcome.NotFound(new Note.NoRow(19), List.of()));
     long id = record.add(run("one", "photos"), scoring);
 
-    assertThat(record.row(id).outcome()).isEqualTo(new RowOutcome.NotFound(new Note.NoRow(19), List.of()));
+    assertThat(record.row(id).outcome())
+        .isEqualTo(new RowOutcome.NotFound(new Note.NoRow(19), List.of()));
     assertThat(record.row(id).joints()).isEmpty();
     assertThat(record.scoring(id).rowReason()).contains(new Note.NoRow(19));
     assertThat(record.troubles()).as("a row not found has no joints to miss").isEmpty();

@@ -1,6 +1,5 @@
 package leadlight.record;
 
-import leadlight.model.Note;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -18,6 +17,7 @@ import leadlight.model.GradedJoint;
 import leadlight.model.Homography;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
+import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;

@@ -1,10 +1,10 @@
 package leadlight.row;
 
-import leadlight.model.Note;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
 import leadlight.model.Homography;
+import leadlight.model.Note;
 import leadlight.model.RowSpec;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -15,10 +15,11 @@ import leadlight.model.RowPictures;
  * each joint alone, so that a row bad throughout gets no credit for being alike; the other beside
  * the row's typical joint, which tells solder that is odd from solder that this lamp draws so.
  * Where the row's middle joint is surely soldered by the first, both opinions count (the mean of
- * their log odds); where it is not, likeness to it proves nothing and the first counts alone. They
- * say how likely each fault is, how unlike the joint is to all that they learned from, and whether
- * the photo looks like those on which their opinion was shown to hold. The same pictures always
- * give the same reading.
+ * their log odds); where it is surely bad, likeness to it proves nothing and the first counts
+ * alone; between, the second may make a call a doubt, but takes no doubt away. They say how likely
+ * each fault is, how unlike the joint is to all that they learned from, and whether the photo looks
+ * like those on which their opinion was shown to hold. The same pictures always give the same
+ * reading.
  */
 public final class SecondReader {
 

@@ -13,8 +13,16 @@ import leadlight.model.Question;
  *
  * @param sureBelow chance of a lack of solder at the row's middle joint, by the network that looks
  *     at joints alone, below which the row is surely soldered and likeness to it counts
+ * @param badFrom the same chance from which the row is surely bad and likeness to it proves
+ *     nothing; between the two the network that compares takes no doubt away, but it may make a
+ *     call a doubt
  */
-record TwoNets(@JsonProperty(required = true) Figure sureBelow) {
+record TwoNets(
+    @JsonProperty(required = true) Figure sureBelow,
+    @JsonProperty(required = true) Figure badFrom) {
+
+  /** Neither yes nor no. */
+  private static final double DOUBT = 0.5;
 
   /** Keeps the logarithm of a chance of 0 or 1 finite. */
   private static final double LEAST = 1e-12;
@@ -30,18 +38,22 @@ record TwoNets(@JsonProperty(required = true) Figure sureBelow) {
             .mapToDouble(it -> Math.max(it.of(Question.MISSING), it.of(Question.UNWETTED)))
             .sorted()
             .toArray();
-    return lack[lack.length / 2] >= sureBelow.value()
-        ? alone
-        : IntStream.range(0, alone.size())
-            .mapToObj(i -> mean(alone.get(i), beside.get(i)))
-            .toList();
+    double middle = lack[lack.length / 2];
+    if (middle >= badFrom.value()) {
+      return alone;
+    }
+    boolean sure = middle < sureBelow.value();
+    return IntStream.range(0, alone.size())
+        .mapToObj(i -> joined(alone.get(i), beside.get(i), sure))
+        .toList();
   }
 
-  private static Chances mean(Chances a, Chances b) {
+  private static Chances joined(Chances alone, Chances beside, boolean sure) {
     return Chances.of(
         question -> {
-          double sum = logOdds(a.of(question)) + logOdds(b.of(question));
-          return ReaderFile.logistic(sum / 2);
+          double own = alone.of(question);
+          double mean = ReaderFile.logistic((logOdds(own) + logOdds(beside.of(question))) / 2);
+          return sure ? mean : own <= DOUBT ? own : Math.max(DOUBT, mean);
         });
   }
 

@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 
 class TwoNetsTest {
 
-  private static final TwoNets RULE = new TwoNets(new Figure(0.05, "a test"));
+  private static final TwoNets RULE =
+      new TwoNets(new Figure(0.05, "a test"), new Figure(0.9, "a test"));
 
   private static Chances unwetted(double chance) {
     return Chances.of(question -> question == Question.UNWETTED ? chance : 0.001);
@@ -36,15 +37,25 @@ class TwoNetsTest {
   }
 
   @Test
-  void inARowThatIsNotLikenessProvesNothing() {
-    assertThat(both(List.of(0.01, 0.06, 0.99), List.of(0.001, 0.001, 0.001)))
-        .containsExactly(0.01, 0.06, 0.99);
+  void inARowThatIsSurelyBadLikenessProvesNothing() {
+    assertThat(both(List.of(0.01, 0.9, 0.99), List.of(0.001, 0.001, 0.001)))
+        .containsExactly(0.01, 0.9, 0.99);
   }
 
   @Test
-  void theBorderItselfIsNotSure() {
-    assertThat(both(List.of(0.01, 0.05, 0.99), List.of(0.9, 0.9, 0.9)))
-        .containsExactly(0.01, 0.05, 0.99);
+  void betweenTheTwoNoDoubtIsTakenAway() {
+    assertThat(both(List.of(0.01, 0.05, 0.4), List.of(0.9, 0.001, 0.001)))
+        .containsExactly(0.01, 0.05, 0.4);
+  }
+
+  /** Odds of 99 to 1 and 1 to 99 meet at one half; of 99 to 1 twice they stay what they are. */
+  @Test
+  void butACallOfTheFirstNeedsTheSecond() {
+    List<Double> joined =
+        both(List.of(0.3, 0.3, 0.3, 0.99, 0.99), List.of(0.1, 0.1, 0.1, 0.01, 0.99));
+    assertThat(joined.get(3)).isCloseTo(0.5, within(1e-9));
+    assertThat(joined.get(4)).isCloseTo(0.99, within(1e-9));
+    assertThat(both(List.of(0.3, 0.3, 0.99), List.of(0.1, 0.1, 0.0001)).get(2)).isEqualTo(0.5);
   }
 
   @Test

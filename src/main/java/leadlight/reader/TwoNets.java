@@ -39,22 +39,31 @@ record TwoNets(
             .sorted()
             .toArray();
     double middle = lack[lack.length / 2];
-    if (middle >= badFrom.value()) {
-      return alone;
-    }
-    boolean sure = middle < sureBelow.value();
+    Row row =
+        middle < sureBelow.value() ? Row.SURE : middle < badFrom.value() ? Row.BETWEEN : Row.BAD;
     return IntStream.range(0, alone.size())
-        .mapToObj(i -> joined(alone.get(i), beside.get(i), sure))
+        .mapToObj(i -> joined(alone.get(i), beside.get(i), row))
         .toList();
   }
 
-  private static Chances joined(Chances alone, Chances beside, boolean sure) {
-    return Chances.of(
-        question -> {
-          double own = alone.of(question);
-          double mean = ReaderFile.logistic((logOdds(own) + logOdds(beside.of(question))) / 2);
-          return sure ? mean : own <= DOUBT ? own : Math.max(DOUBT, mean);
-        });
+  /** What the row's middle joint says of the row. */
+  private enum Row {
+    SURE,
+    BETWEEN,
+    BAD
+  }
+
+  private static Chances joined(Chances alone, Chances beside, Row row) {
+    return Chances.of(question -> joined(question, alone.of(question), beside.of(question), row));
+  }
+
+  /** Which name a lack of solder gets says nothing of good or bad: there both always count. */
+  private static double joined(Question question, double alone, double beside, Row row) {
+    double mean = ReaderFile.logistic((logOdds(alone) + logOdds(beside)) / 2);
+    if (row == Row.SURE || question == Question.OPEN) {
+      return mean;
+    }
+    return row == Row.BAD || alone <= DOUBT ? alone : Math.max(DOUBT, mean);
   }
 
   private static double logOdds(double chance) {

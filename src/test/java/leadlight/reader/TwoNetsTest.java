@@ -58,11 +58,21 @@ class TwoNetsTest {
     assertThat(both(List.of(0.3, 0.3, 0.99), List.of(0.1, 0.1, 0.0001)).get(2)).isEqualTo(0.5);
   }
 
+  /** Odds of 9 to 1 and 1 to 1 have a geometric mean of 3 to 1. */
+  @Test
+  void onTheNameOfALackBothCountInAnyRow() {
+    Chances one = unwetted(0.99).with(Question.OPEN, 0.9);
+    Chances other = unwetted(0.01).with(Question.OPEN, 0.5);
+    List<Chances> both = RULE.both(List.of(one, one, one), List.of(other, other, other));
+    assertThat(both.get(0).of(Question.OPEN)).isCloseTo(0.75, within(1e-9));
+    assertThat(both.get(0).of(Question.UNWETTED)).isEqualTo(0.99);
+  }
+
   @Test
   void aRowOfBareLandsIsNotSurelySolderedEither() {
     Chances bare = Chances.of(question -> question == Question.MISSING ? 0.9 : 0.001);
     List<Chances> alone = List.of(bare, bare, bare);
     assertThat(RULE.both(alone, List.of(unwetted(0.001), unwetted(0.001), unwetted(0.001))))
-        .isEqualTo(alone);
+        .allSatisfy(it -> assertThat(it.of(Question.MISSING)).isEqualTo(0.9));
   }
 }

@@ -10,6 +10,7 @@ import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.Evidence;
 import leadlight.model.Joint;
+import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.Question;
@@ -24,6 +25,9 @@ import leadlight.vision.Frame;
  * strongly the photo speaks for each finding. Stateless and safe for several threads.
  */
 public final class JointMeter {
+
+  /** From here on an answer is rather yes than no. */
+  private static final double RATHER_YES = 0.5;
 
   private final Judgement judgement = Judgement.builtIn();
   private final FitnessLimits limits = FitnessLimits.builtIn();
@@ -176,13 +180,19 @@ public final class JointMeter {
         evidence.addAll(placement.of(size, others));
       }
       return new Joint(
-          leads.get(i).lead(),
+          placed(leads.get(i).lead(), chances),
           measures(size, fitness),
           evidence,
           unfit,
           Optional.of(chances.with(Question.BALL, DirtEvidence.ball(evidence))),
           Optional.empty());
     }
+  }
+
+  /** A lead that no fillet centres on its land is placed less surely. */
+  private Lead placed(Lead lead, Chances chances) {
+    boolean held = Math.max(chances.of(Question.MISSING), chances.lackingSolder()) < RATHER_YES;
+    return held ? lead : lead.lessSureAcross(placementModel.shifts().lackWidens().value());
   }
 
   /** Sizes, and the fitness of the picture beside them. */

@@ -71,6 +71,7 @@ record PlacementModel(
    * @param statedU standard uncertainty of half a width that the connector states
    * @param footBias by how much a foot is measured too long, its heel being where it turns up
    * @param footU standard uncertainty of its heel
+   * @param lackWidens by how much less sure a place along the row is where no fillet holds the lead
    */
   record Shifts(
       @JsonProperty(required = true) Figure sameFrom,
@@ -86,5 +87,6 @@ record PlacementModel(
       @JsonProperty(required = true) Figure halfWidthU,
       @JsonProperty(required = true) Figure statedU,
       @JsonProperty(required = true) Figure footBias,
-      @JsonProperty(required = true) Figure footU) {}
+      @JsonProperty(required = true) Figure footU,
+      @JsonProperty(required = true) Figure lackWidens) {}
 }

@@ -31,4 +31,9 @@ public record Lead(
     Checks.atLeast("uAcrossPx", uAcrossPx, 0);
     Checks.atLeast("uAlongPx", uAlongPx, 0);
   }
+
+  /** The same lead, its place across the lead less sure by a factor. */
+  public Lead lessSureAcross(double times) {
+    return new Lead(pin, toePx, heelPx, landToePx, landHeelPx, match, times * uAcrossPx, uAlongPx);
+  }
 }

@@ -2,7 +2,6 @@ package leadlight.trial;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
@@ -17,9 +16,8 @@ import leadlight.model.Quantity;
  * @param axialP95 95th percentile of it
  * @param lateralCovered toes whose true place lies within 2 u along the row
  * @param axialCovered toes whose true place lies within 2 u along the lead
- * @param overhangCovered true side overhangs within 2 u of the measured one; a negative measure
- *     counts as none, as the truth does
- * @param overhangingCovered the same of leads that truly overhang
+ * @param overhangCovered of leads that truly overhang: true side overhangs within 2 u of the
+ *     measured one. How far other leads lie inside their lands is not in the truth
  */
 public record Positions(
     int leads,
@@ -29,8 +27,7 @@ public record Positions(
     double axialP95,
     Rate lateralCovered,
     Rate axialCovered,
-    Rate overhangCovered,
-    Rate overhangingCovered) {
+    Rate overhangCovered) {
 
   /** Measures the leads of the photos whose row is right. */
   public static Positions of(List<PhotoOutcome> photos) {
@@ -39,7 +36,6 @@ public record Positions(
     Share lateralCovered = new Share();
     Share axialCovered = new Share();
     Share overhang = new Share();
-    Share overhanging = new Share();
     for (PhotoOutcome photo : photos) {
       if (photo.row() != RowResult.RIGHT) {
         continue;
@@ -55,7 +51,7 @@ public record Positions(
         axial.add(along / photo.truth().pitchPx());
         lateralCovered.add(across <= 2 * lead.uAcrossPx());
         axialCovered.add(along <= 2 * lead.uAlongPx());
-        addOverhang(joint, photo.truth().leadWidthMm(), overhang, overhanging);
+        addOverhang(joint, photo.truth().leadWidthMm(), overhang);
       }
     }
     return new Positions(
@@ -66,22 +62,14 @@ public record Positions(
         quantile(axial, 0.95),
         lateralCovered.rate(),
         axialCovered.rate(),
-        overhang.rate(),
-        overhanging.rate());
+        overhang.rate());
   }
 
-  private static void addOverhang(
-      JointOutcome joint, double leadWidthMm, Share all, Share overhanging) {
+  private static void addOverhang(JointOutcome joint, double leadWidthMm, Share overhanging) {
     Quantity measured = joint.opinion().joint().measures().get(Measure.SIDE_OVERHANG);
-    OptionalDouble truth = joint.truth().sideOverhangOfLeadWidth();
-    if (measured == null || truth.isEmpty()) {
-      return;
-    }
-    double trueMm = truth.getAsDouble() * leadWidthMm;
-    boolean covered = Math.abs(Math.max(measured.value(), 0) - trueMm) <= 2 * measured.u();
-    all.add(covered);
-    if (trueMm > 0) {
-      overhanging.add(covered);
+    double trueMm = joint.truth().sideOverhangOfLeadWidth().orElse(0) * leadWidthMm;
+    if (measured != null && trueMm > 0) {
+      overhanging.add(Math.abs(measured.value() - trueMm) <= 2 * measured.u());
     }
   }
 

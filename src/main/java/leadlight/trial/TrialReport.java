@@ -101,7 +101,6 @@ public final class TrialReport {
     node.set("lateral_within_2u", rate(at.lateralCovered()));
     node.set("axial_within_2u", rate(at.axialCovered()));
     node.set("side_overhang_within_2u", rate(at.overhangCovered()));
-    node.set("side_overhang_within_2u_of_overhanging", rate(at.overhangingCovered()));
     return node;
   }
 

@@ -43,8 +43,7 @@ public final class TrialTable {
     line("truth within 2 u of the stated value%n");
     line("  along the row   %s%n", rate(at.lateralCovered()));
     line("  along the lead  %s%n", rate(at.axialCovered()));
-    line("  side overhang   %s%n", rate(at.overhangCovered()));
-    line("    of these with overhang  %s%n%n", rate(at.overhangingCovered()));
+    line("  side overhang   %s%n%n", rate(at.overhangCovered()));
   }
 
   private void joints(TrialSummary summary) {

@@ -15,6 +15,10 @@ import java.util.stream.IntStream;
  * there only the size of the difference counts. Print, copper and traces fill a place on one side
  * or in one stretch only, or run on beyond the land's end. Approximate; the row must be metal in
  * most of its places.
+ *
+ * <p>Where gaps are flooded, leads differ from gaps by less than from each other: what the row's
+ * own places scatter by is added to the typical difference, as squares, so that little of what then
+ * shows counts as metal or as board.
  */
 final class MetalPlaces {
 
@@ -42,6 +46,7 @@ final class MetalPlaces {
   private final RowGeometry geometry;
   private final int first;
   private final double[][] typical;
+  private final double[] scale;
 
   /**
    * Takes the places.
@@ -57,6 +62,30 @@ final class MetalPlaces {
         IntStream.range(0, STRETCHES)
             .mapToObj(stretch -> typical(stretch, places.subList(first, first + leads)))
             .toArray(double[][]::new);
+    this.scale =
+        IntStream.range(0, STRETCHES)
+            .mapToDouble(stretch -> scale(stretch, places.subList(first, first + leads)))
+            .toArray();
+  }
+
+  /**
+   * Square of a stretch's typical difference, or of the row's usual distance from it if greater.
+   */
+  private double scale(int stretch, List<LevelledPatch> row) {
+    double[] off =
+        row.stream()
+            .flatMap(place -> Arrays.stream(sides(place, from(stretch), from(stretch + 1))))
+            .mapToDouble(side -> square(less(side, typical[stretch])))
+            .toArray();
+    return Math.max(square(typical[stretch]), Stats.median(off));
+  }
+
+  private static double[] less(double[] a, double[] b) {
+    double[] less = new double[PLANES];
+    for (int i = 0; i < PLANES; i++) {
+      less[i] = a[i] - b[i];
+    }
+    return less;
   }
 
   /**
@@ -73,7 +102,7 @@ final class MetalPlaces {
     double outside = 0;
     for (int stretch = 0; stretch < STRETCHES; stretch++) {
       double[][] sides = sides(place, from(stretch), from(stretch + 1));
-      outside += size(sides[1 - inner]) / size(typical[stretch]) / STRETCHES;
+      outside += Math.sqrt(square(sides[1 - inner]) / scale[stretch]) / STRETCHES;
     }
     return Math.min(along(place, inner), outside);
   }
@@ -87,7 +116,7 @@ final class MetalPlaces {
     double most = 0;
     for (int stretch = 0; stretch < STRETCHES; stretch++) {
       for (double[] side : sides(place, from(stretch), from(stretch + 1))) {
-        most = Math.max(most, along(side, typical[stretch]));
+        most = Math.max(most, dot(side, typical[stretch]) / square(typical[stretch]));
       }
     }
     return most;
@@ -97,7 +126,7 @@ final class MetalPlaces {
   private double along(LevelledPatch place, int side) {
     double sum = 0;
     for (int stretch = 0; stretch < STRETCHES; stretch++) {
-      sum += along(sides(place, from(stretch), from(stretch + 1))[side], typical[stretch]);
+      sum += along(sides(place, from(stretch), from(stretch + 1))[side], stretch);
     }
     return sum / STRETCHES;
   }
@@ -107,13 +136,13 @@ final class MetalPlaces {
     return places.stream().map(this::beyond).toList();
   }
 
-  private static double lesser(double[][] sides, double[] typical) {
-    return Math.min(along(sides[0], typical), along(sides[1], typical));
+  private double lesser(double[][] sides, int stretch) {
+    return Math.min(along(sides[0], stretch), along(sides[1], stretch));
   }
 
   private double beyond(LevelledPatch place) {
     double end = geometry.ahead();
-    return lesser(sides(place, end + BEYOND_FROM, end + BEYOND_TO), typical[STRETCHES - 1]);
+    return lesser(sides(place, end + BEYOND_FROM, end + BEYOND_TO), STRETCHES - 1);
   }
 
   /** Begin of a stretch: they part the way from the middle of the foot to the land's end. */
@@ -154,21 +183,20 @@ final class MetalPlaces {
     return difference;
   }
 
-  private static double along(double[] difference, double[] typical) {
-    double dot = 0;
-    for (int i = 0; i < PLANES; i++) {
-      dot += difference[i] * typical[i];
-    }
-    double size = size(typical);
-    return dot / (size * size);
+  private double along(double[] difference, int stretch) {
+    return dot(difference, typical[stretch]) / scale[stretch];
   }
 
-  /** Length of a difference; never zero, since all is divided by it. */
-  private static double size(double[] difference) {
-    double square = LEAST_SQUARE;
-    for (double one : difference) {
-      square += one * one;
+  private static double dot(double[] a, double[] b) {
+    double dot = 0;
+    for (int i = 0; i < PLANES; i++) {
+      dot += a[i] * b[i];
     }
-    return Math.sqrt(square);
+    return dot;
+  }
+
+  /** Never zero, since all is divided by it. */
+  private static double square(double[] difference) {
+    return dot(difference, difference) + LEAST_SQUARE;
   }
 }

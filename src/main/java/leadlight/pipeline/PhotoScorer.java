@@ -145,8 +145,9 @@ public final class PhotoScorer {
       }
       List<Reading> readings =
           row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
-      return inStep(
-          photo, instead(photo, row, check.better(photo, search, row.outcome(), readings)));
+      RowOutcome better =
+          check.better(photo, search, row.outcome(), readings, row.make().unfamiliar());
+      return inStep(photo, instead(photo, row, better));
     }
   }
 

@@ -43,9 +43,16 @@ final class RowCheck {
    * The row that shows joints: the found one, unless most of what lies there is likelier no joints
    * and another shows them clearly; or why there is none. A row that may stay yields only to one
    * whose body's side is not against all cues: joints seen the wrong way round look like joints,
-   * too.
+   * too. On a make of photo that it does not know the reader finds true joints strange, so that
+   * there a row that was found stays.
+   *
+   * @param unfamiliar chance that the photo is of such a make
    */
-  RowOutcome better(Photo photo, RowSearch search, RowOutcome found, List<Reading> readings) {
+  RowOutcome better(
+      Photo photo, RowSearch search, RowOutcome found, List<Reading> readings, double unfamiliar) {
+    if (found instanceof RowOutcome.Found && unfamiliar >= limits.staysFrom().value()) {
+      return found;
+    }
     double strangeness =
         readings.isEmpty()
             ? 1

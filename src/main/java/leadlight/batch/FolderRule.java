@@ -65,7 +65,8 @@ final class FolderRule {
               + " connector in brackets behind the folder's name, as in \"board 1 [usb-c-16]\"");
     }
     try {
-      return new JobPhoto(photo, subject(names), row.spec(), defaults.productClass());
+      return new JobPhoto(
+          photo, subject(names), row.spec(), defaults.body(), defaults.productClass());
     } catch (UserError e) {
       throw new UserError(photo + ": " + e.getMessage());
     }

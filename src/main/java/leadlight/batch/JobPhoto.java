@@ -1,6 +1,8 @@
 package leadlight.batch;
 
 import java.nio.file.Path;
+import java.util.Optional;
+import leadlight.model.BodySide;
 import leadlight.model.RowSpec;
 import leadlight.record.Subject;
 
@@ -10,6 +12,8 @@ import leadlight.record.Subject;
  * @param photo where it lies
  * @param subject what it is of
  * @param row the row to look for
+ * @param body where the body lies in the photo, if it was said
  * @param productClass 1, 2 or 3
  */
-public record JobPhoto(Path photo, Subject subject, RowSpec row, int productClass) {}
+public record JobPhoto(
+    Path photo, Subject subject, RowSpec row, Optional<BodySide> body, int productClass) {}

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.connector.RowRequest;
+import leadlight.model.BodySide;
 import leadlight.model.RowSpec;
 import leadlight.model.UserError;
 import leadlight.record.Stage;
@@ -30,6 +31,7 @@ final class ManifestLine {
           "row",
           "leads",
           "pitch_mm",
+          "body",
           "class");
 
   private final Path file;
@@ -68,6 +70,7 @@ final class ManifestLine {
             text("stage").map(this::stage).orElse(Stage.AS_RECEIVED),
             whole("attempt", 1, 9999).orElse(1)),
         row(),
+        text("body").map(this::body).or(defaults::body),
         whole("class", 1, 3).orElse(defaults.productClass()));
   }
 
@@ -91,6 +94,13 @@ final class ManifestLine {
                         + Stream.of(Stage.values()).map(Stage::id).collect(Collectors.joining(", "))
                         + ", is "
                         + name));
+  }
+
+  private BodySide body(String side) {
+    return Stream.of(BodySide.values())
+        .filter(it -> it.id().equals(side))
+        .findFirst()
+        .orElseThrow(() -> wrong("body", "must be above, right, below or left, is " + side));
   }
 
   private RowSpec row() {

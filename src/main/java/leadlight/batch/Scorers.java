@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import leadlight.model.Opinions;
+import leadlight.model.RowHint;
 import leadlight.model.Settings;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.Method;
@@ -21,7 +22,11 @@ final class Scorers {
 
   private Settings settings(JobPhoto photo) {
     return new Settings(
-        photo.row(), photo.productClass(), setup.limits().id(), Optional.empty(), setup.opinions());
+        photo.row(),
+        photo.productClass(),
+        setup.limits().id(),
+        RowHint.of(Optional.empty(), photo.body()),
+        setup.opinions());
   }
 
   Method method(JobPhoto photo) {

@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
           + "\"final\", with a number from the second time on; without one it is as received. "
           + "Without BOARD it is board 1. A name that ends in [ID] states the connector.",
       "A manifest is a table with the columns photo and job, and, if wanted, board, stage, "
-          + "attempt, connector, row, leads, pitch_mm, class.",
+          + "attempt, connector, row, leads, pitch_mm, body, class.",
       "What is in the record with the same content and settings is not scored again; a run that "
           + "was broken off is gone on with. A photo that cannot be used is named and skipped."
     },

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import leadlight.model.RowHint;
 import leadlight.model.UserError;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Where a person points at the row. */
@@ -21,20 +22,26 @@ final class HintOptions {
       description = "The middles of the leads lie in this box, in pixels of the upright photo.")
   private String box;
 
+  @Mixin private BodyOption body;
+
   Optional<RowHint> hint() {
+    return RowHint.of(place(), body.side());
+  }
+
+  private Optional<RowHint.Box> place() {
     if (near != null && box != null) {
       throw new UserError("give --near or --box, not both");
     }
     if (near != null) {
       double[] at = numbers("--near", "X,Y", near, 2);
-      return Optional.of(new RowHint(at[0], at[1], 0, 0));
+      return Optional.of(new RowHint.Box(at[0], at[1], 0, 0));
     }
     if (box != null) {
       double[] at = numbers("--box", "X,Y,W,H", box, 4);
       if (at[2] <= 0 || at[3] <= 0) {
         throw new UserError("--box must have a width and a height above 0, is " + box);
       }
-      return Optional.of(new RowHint(at[0], at[1], at[2], at[3]));
+      return Optional.of(new RowHint.Box(at[0], at[1], at[2], at[3]));
     }
     return Optional.empty();
   }

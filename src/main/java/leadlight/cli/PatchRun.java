@@ -71,7 +71,8 @@ final class PatchRun {
 
   private Runnable one(TrialPhoto trial, int number) {
     try (Photo photo = new PhotoReader().read(trial.file())) {
-      PhotoScorer scorer = TrialRun.scorer(TrialRun.row(trial), limits, Opinions.MEASURES);
+      PhotoScorer scorer =
+          TrialRun.scorer(TrialRun.row(trial), limits, Optional.empty(), Opinions.MEASURES);
       ScoredPhoto scored = scorer.score(photo);
       if (!(scored.row() instanceof RowOutcome.Found found)) {
         return () -> {};

@@ -45,6 +45,8 @@ final class RunOptions {
 
   @Mixin private RowOptions row;
 
+  @Mixin private BodyOption body;
+
   @Mixin private Limits limits;
 
   @Mixin private PageOptions pages;
@@ -67,7 +69,7 @@ final class RunOptions {
     if (productClass < 1 || productClass > 3) {
       throw new UserError("--class must be 1, 2 or 3, is " + productClass);
     }
-    return new Defaults(row.request(), productClass);
+    return new Defaults(row.request(), body.side(), productClass);
   }
 
   /** What is asked for, in words: a run that was broken off is known again by them. */

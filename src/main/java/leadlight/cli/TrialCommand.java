@@ -5,10 +5,12 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import leadlight.data.WholeFile;
 import leadlight.model.Opinions;
+import leadlight.model.RowHint;
 import leadlight.trial.JointsCsv;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
@@ -83,6 +85,8 @@ final class TrialCommand implements Callable<Integer> {
       description = "Write conditions, truth, verdict and toe position of every joint with truth.")
   private Path joints;
 
+  @Mixin private BodyOption body;
+
   @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
@@ -96,7 +100,13 @@ final class TrialCommand implements Callable<Integer> {
     int count = threads.count();
     List<TrialPhoto> photos = TruthFolder.read(folder);
     OutputFolder.make(out);
-    TrialRun run = new TrialRun(limits.load(), truePositions, measures != null, opinions);
+    TrialRun run =
+        new TrialRun(
+            limits.load(),
+            truePositions,
+            measures != null,
+            RowHint.of(Optional.empty(), body.side()),
+            opinions);
     Progress progress = new Progress(streams, photos.size());
     run.score(photos, count, progress::done);
     String report =

@@ -11,6 +11,7 @@ import java.util.function.IntConsumer;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
+import leadlight.model.RowHint;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
@@ -42,6 +43,7 @@ final class TrialRun {
   private final AcceptanceSet limits;
   private final boolean truePositions;
   private final boolean withFeatures;
+  private final Optional<RowHint> hint;
   private final Opinions opinions;
   private final List<PhotoOutcome> outcomes = new ArrayList<>();
   private final List<NoteOutcome> notes = new ArrayList<>();
@@ -53,12 +55,19 @@ final class TrialRun {
    *
    * @param truePositions give the true row to the joints, where the truth is exact
    * @param withFeatures keep the numbers of each joint
+   * @param hint where the rows lie, as a person says
    * @param opinions whose opinion decides
    */
-  TrialRun(AcceptanceSet limits, boolean truePositions, boolean withFeatures, Opinions opinions) {
+  TrialRun(
+      AcceptanceSet limits,
+      boolean truePositions,
+      boolean withFeatures,
+      Optional<RowHint> hint,
+      Opinions opinions) {
     this.limits = limits;
     this.truePositions = truePositions;
     this.withFeatures = withFeatures;
+    this.hint = hint;
     this.opinions = opinions;
   }
 
@@ -101,7 +110,7 @@ final class TrialRun {
   }
 
   private Runnable withTruth(PhotoTruth truth, Photo photo) {
-    PhotoScorer scorer = scorer(row(truth), limits, opinions);
+    PhotoScorer scorer = scorer(row(truth), limits, hint, opinions);
     ScoredPhoto scored =
         truePositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
     PhotoOutcome outcome = Comparison.of(truth, scored);
@@ -130,7 +139,7 @@ final class TrialRun {
   }
 
   private Runnable withNote(RowNote note, Photo photo) {
-    PhotoScorer scorer = scorer(row(note), limits, opinions);
+    PhotoScorer scorer = scorer(row(note), limits, hint, opinions);
     ScoredPhoto scored = scorer.score(photo);
     NoteOutcome outcome = NoteComparison.of(note, scored, scorer::combined);
     List<Map<String, Double>> features = features(scorer, photo, scored);
@@ -165,8 +174,9 @@ final class TrialRun {
     return RowSpec.plain(leads, pitchMm, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  static PhotoScorer scorer(RowSpec row, AcceptanceSet limits, Opinions opinions) {
-    Settings settings = new Settings(row, TRUE_CLASS, limits.id(), Optional.empty(), opinions);
+  static PhotoScorer scorer(
+      RowSpec row, AcceptanceSet limits, Optional<RowHint> hint, Opinions opinions) {
+    Settings settings = new Settings(row, TRUE_CLASS, limits.id(), hint, opinions);
     return new PhotoScorer(settings, limits);
   }
 }

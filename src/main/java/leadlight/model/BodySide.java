@@ -18,6 +18,18 @@ public enum BodySide {
     return id;
   }
 
+  /** How far a direction (x right, y down; any length but zero) points to this side, -1 to 1. */
+  public double cosine(double dx, double dy) {
+    double along =
+        switch (this) {
+          case ABOVE -> -dy;
+          case RIGHT -> dx;
+          case BELOW -> dy;
+          case LEFT -> -dx;
+        };
+    return along / Math.hypot(dx, dy);
+  }
+
   /**
    * The side that a direction towards the body points to (x right, y down; any length but zero).
    */

@@ -114,15 +114,24 @@ final class JsonReport {
       fields.number("lead_width_mm", settings.row().leadWidthMm().getAsDouble(), 5);
     }
     if (settings.hint().isPresent()) {
-      RowHint hint = settings.hint().get();
-      json.writeObjectFieldStart("pointed_at");
-      fields.number("x_px", hint.x(), 3);
-      fields.number("y_px", hint.y(), 3);
-      fields.number("width_px", hint.widthPx(), 3);
-      fields.number("height_px", hint.heightPx(), 3);
-      json.writeEndObject();
+      hint(settings.hint().get());
     }
     json.writeEndObject();
+  }
+
+  private void hint(RowHint hint) throws IOException {
+    if (hint.box().isPresent()) {
+      RowHint.Box box = hint.box().get();
+      json.writeObjectFieldStart("pointed_at");
+      fields.number("x_px", box.x(), 3);
+      fields.number("y_px", box.y(), 3);
+      fields.number("width_px", box.widthPx(), 3);
+      fields.number("height_px", box.heightPx(), 3);
+      json.writeEndObject();
+    }
+    if (hint.body().isPresent()) {
+      fields.text("body_told", hint.body().get().id());
+    }
   }
 
   private void connector(Settings settings) throws IOException {

@@ -2,6 +2,7 @@ package leadlight.row;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leadlight.model.BodySide;
 import leadlight.model.Homography;
 import leadlight.model.Lead;
@@ -26,15 +27,34 @@ final class RowBuilder {
   private final RowTuning tuning;
   private final RowSpec spec;
   private final Lattice lattice;
+  private final Optional<BodySide> told;
 
-  RowBuilder(RowTuning tuning, RowSpec spec, Lattice lattice) {
+  /**
+   * @param told where the body lies in the photo, if a person said so; then no cue is asked
+   */
+  RowBuilder(RowTuning tuning, RowSpec spec, Lattice lattice, Optional<BodySide> told) {
     this.tuning = tuning;
     this.spec = spec;
     this.lattice = lattice;
+    this.told = told;
+  }
+
+  /** Chance that the body lies on the strip's upper side. */
+  private double upper(RowFit fit) {
+    return told.flatMap(side -> fit.upper(side, lattice))
+        .map(above -> above ? 1.0 : 0.0)
+        .orElseGet(() -> BodyCueMeter.of(fit, lattice).upper(tuning.bodyCues()));
+  }
+
+  /** The sides on which the body may lie: whether it is the strip's upper one. */
+  List<Boolean> sides(RowFit fit) {
+    return told.flatMap(side -> fit.upper(side, lattice))
+        .map(List::of)
+        .orElseGet(() -> List.of(true, false));
   }
 
   RowOutcome build(Pyramid photo, RowFit fit, List<RowCandidate> considered) {
-    double upper = BodyCueMeter.of(fit, lattice).upper(tuning.bodyCues());
+    double upper = upper(fit);
     if (Math.max(upper, 1 - upper) < tuning.acceptance().leastBodySide()) {
       return new RowOutcome.NotFound(new Note.BodySideUnknown(), considered);
     }
@@ -50,7 +70,7 @@ final class RowBuilder {
   /** The row with its body on a given side, whatever the cues say. */
   RowOutcome.Found build(
       Pyramid photo, RowFit fit, boolean bodyAbove, List<RowCandidate> considered) {
-    double upper = BodyCueMeter.of(fit, lattice).upper(tuning.bodyCues());
+    double upper = upper(fit);
     double pitchPx = pitchPx(fit);
     double confidence = (bodyAbove ? upper : 1 - upper) * Math.max(0, Math.min(1, fit.score()));
     return found(located(photo, fit, bodyAbove, pitchPx, NEAR), pitchPx, confidence, considered);

@@ -1,5 +1,7 @@
 package leadlight.row;
 
+import java.util.Optional;
+import leadlight.model.BodySide;
 import leadlight.model.Homography;
 import leadlight.model.Plane;
 import leadlight.model.PointPx;
@@ -15,6 +17,9 @@ record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice ends) {
 
   static final int PER_PITCH = 16;
   private static final double REACH_V = 5.5;
+
+  /** A side is told roughly: up to 60 degrees off, so that of a slanted row either axis may do. */
+  private static final double LEAST_COSINE = 0.5;
 
   static RowFit of(Pyramid photo, CombHit hit, Lattice lattice, EvenRun run, double usualLean) {
     double c = Math.cos(hit.angleRad()) * hit.pitchPx();
@@ -96,6 +101,17 @@ record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice ends) {
    */
   double score() {
     return ends.score() * Math.min(1, zone.lock() / 0.5);
+  }
+
+  /**
+   * Whether a body on a side of the photo lies on the strip's upper side; empty if the row runs
+   * that way.
+   */
+  Optional<Boolean> upper(BodySide side, Lattice lattice) {
+    PointPx at = uvToPhoto.map(lattice.span() / 2, zone.middle());
+    PointPx up = uvToPhoto.map(lattice.span() / 2, zone.middle() - 1);
+    double cosine = side.cosine(up.x() - at.x(), up.y() - at.y());
+    return Math.abs(cosine) < LEAST_COSINE ? Optional.empty() : Optional.of(cosine > 0);
   }
 
   /** Whether the other fit has come to the same leads. */

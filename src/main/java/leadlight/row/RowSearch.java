@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import leadlight.model.BodySide;
 import leadlight.model.Note;
 import leadlight.model.PointPx;
 import leadlight.model.RowCandidate;
@@ -24,6 +25,7 @@ public final class RowSearch implements AutoCloseable {
   private final Pyramid photo;
   private final RowSpec spec;
   private final Optional<RowHint> hint;
+  private final Optional<BodySide> told;
   private final EvenRun run;
   private final Lattice lattice;
   private final Acceptance acceptance;
@@ -35,6 +37,7 @@ public final class RowSearch implements AutoCloseable {
     this.photo = new Pyramid(frame);
     this.spec = spec;
     this.hint = hint;
+    this.told = hint.flatMap(RowHint::body);
     this.run = EvenRun.of(spec);
     this.lattice = Lattice.of(spec);
     this.acceptance = new Acceptance(tuning.acceptance(), spec.leads());
@@ -61,18 +64,19 @@ public final class RowSearch implements AutoCloseable {
 
   /**
    * All rows that might be meant, for a judge who looks at their leads: the best places, each as it
-   * lies and half a pitch aside, with the body on either side. None runs out of the picture.
+   * lies and half a pitch aside, with the body on either side, or where it was told. None runs out
+   * of the picture.
    */
   public List<PossibleRow> possible() {
     search();
-    RowBuilder builder = new RowBuilder(tuning, spec, lattice);
+    RowBuilder builder = new RowBuilder(tuning, spec, lattice, told);
     List<RowCandidate> considered = considered();
     List<PossibleRow> rows = new ArrayList<>();
     for (int place = 0; place < Math.min(tuning.comb().mostFits(), fits.size()); place++) {
       for (RowFit fit : List.of(fits.get(place), fits.get(place).halfAside(photo, lattice))) {
         if (acceptance.refusalOfPlace(fit, lattice).isEmpty()) {
           boolean endsShow = acceptance.refusalOfNumber(fit).isEmpty();
-          for (boolean bodyAbove : new boolean[] {true, false}) {
+          for (boolean bodyAbove : builder.sides(fit)) {
             rows.add(new PossibleRow(builder.build(photo, fit, bodyAbove, considered), endsShow));
           }
         }
@@ -121,7 +125,7 @@ public final class RowSearch implements AutoCloseable {
         return new RowOutcome.NotFound(new Note.TwoRows(spec.leads()), considered);
       }
     }
-    return new RowBuilder(tuning, spec, lattice).build(photo, best, considered);
+    return new RowBuilder(tuning, spec, lattice, told).build(photo, best, considered);
   }
 
   private double length(RowFit fit) {
@@ -179,12 +183,13 @@ public final class RowSearch implements AutoCloseable {
     return best;
   }
 
-  /** Whether the hint, widened by two pitches, touches the row's middle line. */
   private boolean hinted(RowFit fit) {
-    if (hint.isEmpty()) {
-      return true;
-    }
-    RowHint box = hint.get();
+    return hint.flatMap(RowHint::box).map(box -> touches(box, fit)).orElse(true)
+        && told.map(side -> fit.upper(side, lattice).isPresent()).orElse(true);
+  }
+
+  /** Whether the box, widened by two pitches, touches the row's middle line. */
+  private boolean touches(RowHint.Box box, RowFit fit) {
     double play = 2 * Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0);
     for (double u : lattice.u()) {
       PointPx p = fit.uvToPhoto().map(u, fit.zone().middle());

@@ -44,7 +44,7 @@ class FolderRuleTest {
   }
 
   private static JobPhoto of(String path, RowRequest row) {
-    return new FolderRule(DAY, new Defaults(row, 2)).of(DAY.resolve(path));
+    return new FolderRule(DAY, new Defaults(row, Optional.empty(), 2)).of(DAY.resolve(path));
   }
 
   @ParameterizedTest

@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -50,7 +51,9 @@ class FolderWatchTest {
     inbox = Files.createDirectory(folder.resolve("inbox"));
     record = JobRecord.open(folder.resolve("record"));
     run = open("inbox", NOON);
-    watch = new FolderWatch(inbox, new Defaults(RowRequest.of("video-a-19-slots"), 2), run);
+    watch =
+        new FolderWatch(
+            inbox, new Defaults(RowRequest.of("video-a-19-slots"), Optional.empty(), 2), run);
     watching = new Thread(() -> watch.watch(took::add, said::add));
     watching.start();
   }
@@ -152,6 +155,7 @@ class FolderWatchTest {
             photo,
             record.scorings(Search.all()).get(0).subject(),
             RowRequest.of("video-a-19-slots").spec(),
+            Optional.empty(),
             2);
     for (Duration back : List.of(Duration.ofHours(1), Duration.ZERO, Duration.ofDays(9000))) {
       try (BatchRun earlier = open("later " + back, NOON.minus(back))) {

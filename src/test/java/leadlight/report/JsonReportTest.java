@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import leadlight.data.DataFile;
+import leadlight.model.BodySide;
 import leadlight.model.FindingKind;
 import leadlight.model.Opinions;
 import leadlight.model.RowHint;
@@ -76,11 +77,17 @@ class JsonReportTest {
     ScoredPhoto scored = Scenes.scored("dev-012");
     Settings s = scored.settings();
     Settings pointed =
-        new Settings(s.row(), 3, s.acceptanceSet(), Optional.of(new RowHint(10, 20.5, 0, 0)));
+        new Settings(
+            s.row(),
+            3,
+            s.acceptanceSet(),
+            RowHint.of(Optional.of(new RowHint.Box(10, 20.5, 0, 0)), Optional.of(BodySide.LEFT)));
     String json = json(Scenes.photo(scored.photo(), pointed, scored.row(), scored.joints()));
     assertThat(errors(json)).isEmpty();
     assertThat(new ObjectMapper().readTree(json).at("/settings/pointed_at/y_px").asDouble())
         .isEqualTo(20.5);
+    assertThat(new ObjectMapper().readTree(json).at("/settings/body_told").asText())
+        .isEqualTo("left");
   }
 
   @Test

@@ -16,6 +16,8 @@ import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Drawn rows: exact places, so that errors show in fractions of a pixel. */
@@ -111,11 +113,35 @@ class RowFinderTest {
     try (Frame frame = upper.drawWith(lower, 700, 900)) {
       assertThat(reason(frame, TWELVE)).isEqualTo(new Note.TwoRows(12));
       RowOutcome outcome =
-          new RowFinder().find(frame, TWELVE, Optional.of(new RowHint(350, 250, 0, 0)));
+          new RowFinder()
+              .find(frame, TWELVE, Optional.of(RowHint.in(new RowHint.Box(350, 250, 0, 0))));
       assertThat(outcome).isInstanceOf(RowOutcome.Found.class);
       PointPx toe = ((RowOutcome.Found) outcome).leads().get(0).toePx();
       assertThat(toe.distanceTo(upper.toe(1))).isLessThan(2.5);
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"ABOVE,ABOVE", "BELOW,BELOW"})
+  void theBodyLiesWhereAPersonSaysItDoes(BodySide told, BodySide expected) {
+    try (Frame frame = new DrawnRow(12, 30, 0).draw(600, 400)) {
+      assertThat(told(frame, told)).isInstanceOf(RowOutcome.Found.class);
+      assertThat(((RowOutcome.Found) told(frame, told)).bodySide()).isEqualTo(expected);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = BodySide.class,
+      names = {"LEFT", "RIGHT"})
+  void noRowRunsTowardsTheBody(BodySide told) {
+    try (Frame frame = new DrawnRow(12, 30, 0).draw(600, 400)) {
+      assertThat(told(frame, told)).isInstanceOf(RowOutcome.NotFound.class);
+    }
+  }
+
+  private static RowOutcome told(Frame frame, BodySide side) {
+    return new RowFinder().find(frame, TWELVE, RowHint.of(Optional.empty(), Optional.of(side)));
   }
 
   @Test

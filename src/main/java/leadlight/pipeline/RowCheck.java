@@ -44,20 +44,18 @@ final class RowCheck {
    * and another shows them clearly; or why there is none. A row that may stay yields only to one
    * whose body's side is not against all cues: joints seen the wrong way round look like joints,
    * too. On a make of photo that it does not know the reader finds true joints strange, so that
-   * there a row that was found stays.
+   * there only the strangest rows are doubted.
    *
    * @param unfamiliar chance that the photo is of such a make
    */
   RowOutcome better(
       Photo photo, RowSearch search, RowOutcome found, List<Reading> readings, double unfamiliar) {
-    if (found instanceof RowOutcome.Found && unfamiliar >= limits.staysFrom().value()) {
-      return found;
-    }
     double strangeness =
         readings.isEmpty()
             ? 1
             : RowEye.middle(readings.stream().mapToDouble(Reading::strangeness).toArray());
-    if (strangeness < limits.likeBelow().value()) {
+    boolean known = unfamiliar < limits.unknownMakeFrom().value();
+    if (strangeness < (known ? limits.likeBelow() : limits.strangeIfUnknown()).value()) {
       return found;
     }
     boolean mayStay = strangeness < limits.doubtFrom().value();

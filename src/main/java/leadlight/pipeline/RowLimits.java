@@ -11,7 +11,8 @@ import leadlight.data.Figure;
  * @param doubtFrom strangeness from which a row is doubted
  * @param likeBelow strangeness below which a row may be meant
  * @param takenTo strangeness up to which another row is taken in its stead
- * @param staysFrom chance of an unfamiliar make of photo from which a found row stays
+ * @param unknownMakeFrom chance of an unfamiliar make of photo from which strangeness says little
+ * @param strangeIfUnknown strangeness from which a row is doubted there
  * @param sameWithin two rows whose ends are closer than this, pitches, are one
  * @param search how the surroundings of a row are searched
  * @param oddOfMiddle an end joint that many times as strange as the row is odd
@@ -25,7 +26,8 @@ record RowLimits(
     @JsonProperty(required = true) Figure doubtFrom,
     @JsonProperty(required = true) Figure likeBelow,
     @JsonProperty(required = true) Figure takenTo,
-    @JsonProperty(required = true) Figure staysFrom,
+    @JsonProperty(required = true) Figure unknownMakeFrom,
+    @JsonProperty(required = true) Figure strangeIfUnknown,
     @JsonProperty(required = true) Figure sameWithin,
     @JsonProperty(required = true) Search search,
     @JsonProperty(required = true) Figure oddOfMiddle,

@@ -1,6 +1,5 @@
 package leadlight.row;
 
-import java.util.Map;
 import leadlight.model.Plane;
 
 /**
@@ -24,6 +23,12 @@ final class LeadRefiner {
   private static final double TOE_HALF_WIDTH = 0.14;
   private static final double TOE_REACH = 0.12;
 
+  /** The stretch of the foot near its toe that tells the lead's middle, pitches from the toe. */
+  private static final double FOOT_FROM = 0.4;
+
+  private static final double FOOT_TO = 0.05;
+  private static final double LAND_EDGE = 0.03;
+
   private final Strip strip;
   private final Lattice lattice;
   private final ToeLocator ends;
@@ -41,18 +46,56 @@ final class LeadRefiner {
       ToeLocator ends,
       RowTuning.Spread spread,
       double pitchPx,
-      double axisReach) {
+      double axisReach,
+      double mostSpread) {
     this.spread = spread;
     this.pitchPx = pitchPx;
     this.strip = strip;
     this.lattice = lattice;
     this.ends = ends;
     this.middle = (int) Math.round(1.1 * strip.perPitch());
-    feet = across(ends.toe() - 0.4, ends.toe() - 0.05);
+    feet = across(ends.toe() - FOOT_FROM, ends.toe() - FOOT_TO);
     typicalFoot = median(feet);
-    Choice choice = middleOfLeads(spread.axisWeights(), axisReach);
-    axis = (choice.row() - middle) / strip.perPitch();
-    axisSpread = choice.spread() / strip.perPitch();
+    Middle foot = middle(typicalFoot, ends.toe(), axisReach);
+    Middle seen = foot.spread > mostSpread ? byLands(foot, axisReach) : foot;
+    axis = seen.at;
+    axisSpread = seen.spread;
+  }
+
+  /**
+   * The leads' middle by one stretch.
+   *
+   * @param at offset from the lattice, pitches
+   * @param spread of its likely places, pitches
+   */
+  private record Middle(double at, double spread) {
+
+    boolean agrees(Middle other) {
+      return Math.abs(at - other.at) <= Math.hypot(spread, other.spread);
+    }
+  }
+
+  /**
+   * By the lands' open ends where the feet do not tell, as under flooding solder or in shadow,
+   * unless the two contradict each other.
+   */
+  private Middle byLands(Middle foot, double reach) {
+    double end = ends.landToe();
+    Middle lands = middle(median(across(end - FOOT_FROM, end - FOOT_TO)), end, reach);
+    return lands.spread < foot.spread && lands.agrees(foot) ? lands : foot;
+  }
+
+  private Middle middle(double[][] foot, double toe, double reach) {
+    double from = toe + FOOT_TO;
+    double[][] land = median(across(from, Math.max(from, ends.landToe() - LAND_EDGE)));
+    int columns = (int) (strip.perPitch() * reach);
+    Choice choice =
+        Choice.of(
+            AxisCues.of(foot, land, middle, strip.perPitch()).score(spread.axisWeights()),
+            middle - columns,
+            middle + columns);
+    return new Middle(
+        (choice.row() - middle) / strip.perPitch(), choice.spread() / strip.perPitch());
   }
 
   /** Offset of the leads' middles from the lattice, common to the row. */
@@ -60,20 +103,9 @@ final class LeadRefiner {
     return axis;
   }
 
-  private Choice middleOfLeads(Map<String, Double> weights, double axisReach) {
-    int reach = (int) (strip.perPitch() * axisReach);
-    return Choice.of(axisCues().score(weights), middle - reach, middle + reach);
-  }
-
   /** Spread of the likely places of {@link #axis}, pitches. */
   double axisSpread() {
     return axisSpread;
-  }
-
-  private Cues axisCues() {
-    double from = ends.toe() + 0.05;
-    double[][] land = median(across(from, Math.max(from, ends.landToe() - 0.03)));
-    return AxisCues.of(typicalFoot, land, middle, strip.perPitch());
   }
 
   private double[][][] across(double vFrom, double vTo) {

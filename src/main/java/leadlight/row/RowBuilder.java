@@ -105,7 +105,14 @@ final class RowBuilder {
     Strip strip = Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, vTo, FINE);
     ToeLocator ends = ToeLocator.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
     LeadRefiner refiner =
-        new LeadRefiner(strip, lattice, ends, tuning.spread(), pitchPx, axisReach);
+        new LeadRefiner(
+            strip,
+            lattice,
+            ends,
+            tuning.spread(),
+            pitchPx,
+            axisReach,
+            tuning.acceptance().mostAxisSpread());
     return new Located(strip, ends, refiner);
   }
 

@@ -60,7 +60,7 @@ public final class PhotoScorer {
 
   /** Looks for the row, then scores its joints. */
   public ScoredPhoto score(Photo photo) {
-    return score(photo, () -> counted(photo, found(photo)));
+    return score(photo, () -> inPlace(photo, found(photo)));
   }
 
   /** Scores the joints of a row that is already known. */
@@ -147,8 +147,18 @@ public final class PhotoScorer {
           row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
       RowOutcome better =
           check.better(photo, search, row.outcome(), readings, row.make().unfamiliar());
-      return inStep(photo, instead(photo, row, better));
+      return instead(photo, row, better);
     }
+  }
+
+  /** The row counted from its true first lead, by what the reader sees and by its metal. */
+  private ReadRow inPlace(Photo photo, ReadRow row) {
+    return counted(photo, inStep(photo, row));
+  }
+
+  /** Where a row found there would be scored. */
+  RowOutcome inPlace(Photo photo, RowOutcome.Found row) {
+    return inPlace(photo, read(photo, row)).outcome();
   }
 
   /** The row as it is, or counted anew, or none if another number of leads shows. */
@@ -159,7 +169,9 @@ public final class PhotoScorer {
   }
 
   private ReadRow inStep(Photo photo, ReadRow row) {
-    return row.outcome() instanceof RowOutcome.Found found && count.mayBeOut(row.joints())
+    return settings.opinions() != Opinions.MEASURES
+            && row.outcome() instanceof RowOutcome.Found found
+            && count.mayBeOut(row.joints())
         ? instead(photo, row, count.inStep(photo, found))
         : row;
   }

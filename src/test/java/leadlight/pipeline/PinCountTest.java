@@ -26,6 +26,14 @@ class PinCountTest {
     assertThat(UNEVEN.offInStep(off)).isLessThan(0.1);
   }
 
+  /** Uneven rows are not counted by their metal, so that only the reader's count can do it. */
+  @ParameterizedTest
+  @ValueSource(ints = {-1, 1})
+  void aRowIsScoredAsCounted(int pitches) {
+    RowOutcome.Found off = MovedRow.by(UNEVEN.trueRow(), pitches, 0, 0);
+    assertThat(UNEVEN.offWhenScored(off)).isLessThan(0.1);
+  }
+
   @Test
   void theTrueRowEndsAtItsEndsAndOneALeadOffDoesNot() {
     assertThat(EVEN.endsAtItsEnds(EVEN.trueRow())).isTrue();

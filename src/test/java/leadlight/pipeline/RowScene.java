@@ -64,6 +64,20 @@ record RowScene(TrialPhoto picture) {
         });
   }
 
+  /** The same of the row that is scored in the end, if one is found there. */
+  double offWhenScored(RowOutcome.Found row) {
+    try (Photo photo = photo()) {
+      RowOutcome scored =
+          new PhotoScorer(settings(spec(0), Opinions.BOTH), LIMITS).inPlace(photo, row);
+      return ((RowOutcome.Found) scored)
+              .leads()
+              .get(0)
+              .toePx()
+              .distanceTo(trueRow().leads().get(0).toePx())
+          / row.pitchPx();
+    }
+  }
+
   boolean endsAtItsEnds(RowOutcome.Found row) {
     return with((photo, count) -> count.endsAtItsEnds(photo, row));
   }

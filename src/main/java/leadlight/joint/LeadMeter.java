@@ -191,7 +191,10 @@ final class LeadMeter {
 
   private double uShift(Spot spot, double uPlace) {
     double own = Math.hypot(uPlace, model.shifts().commonU().value());
-    return spot.asFound ? own : Math.hypot(own, model.shifts().movedU().value());
+    double seen = spot.asFound ? own : Math.hypot(own, model.shifts().movedU().value());
+    return spot.uFound() < model.shifts().unsureFrom().value()
+        ? seen
+        : Math.hypot(seen, spot.uFound());
   }
 
   /** A point moved in the joint's own frame, pitches across and along. */

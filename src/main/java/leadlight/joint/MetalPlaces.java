@@ -90,8 +90,7 @@ final class MetalPlaces {
 
   /**
    * How surely each place is a lead of the row: the lesser of its two sides, each the mean of its
-   * stretches; the inner side in the row's own colours, the outer by size. No stretch counts for
-   * more than a typical lead's, so that bright print beside one stretch does not make a lead.
+   * stretches; the inner side in the row's own colours, the outer by size.
    */
   List<Double> surely() {
     return IntStream.range(0, places.size())
@@ -103,7 +102,7 @@ final class MetalPlaces {
     double outside = 0;
     for (int stretch = 0; stretch < STRETCHES; stretch++) {
       double[][] sides = sides(place, from(stretch), from(stretch + 1));
-      outside += Math.min(1, Math.sqrt(square(sides[1 - inner]) / scale[stretch])) / STRETCHES;
+      outside += Math.sqrt(square(sides[1 - inner]) / scale[stretch]) / STRETCHES;
     }
     return Math.min(along(place, inner), outside);
   }
@@ -127,8 +126,7 @@ final class MetalPlaces {
   private double along(LevelledPatch place, int side) {
     double sum = 0;
     for (int stretch = 0; stretch < STRETCHES; stretch++) {
-      double like = along(sides(place, from(stretch), from(stretch + 1))[side], stretch);
-      sum += Math.min(1, like);
+      sum += along(sides(place, from(stretch), from(stretch + 1))[side], stretch);
     }
     return sum / STRETCHES;
   }

@@ -72,6 +72,7 @@ record PlacementModel(
    * @param footBias by how much a foot is measured too long, its heel being where it turns up
    * @param footU standard uncertainty of its heel
    * @param lackWidens by how much less sure a place along the row is where no fillet holds the lead
+   * @param unsureFrom leads found less surely than this do not tell how they lie on their lands
    */
   record Shifts(
       @JsonProperty(required = true) Figure sameFrom,
@@ -88,5 +89,6 @@ record PlacementModel(
       @JsonProperty(required = true) Figure statedU,
       @JsonProperty(required = true) Figure footBias,
       @JsonProperty(required = true) Figure footU,
-      @JsonProperty(required = true) Figure lackWidens) {}
+      @JsonProperty(required = true) Figure lackWidens,
+      @JsonProperty(required = true) Figure unsureFrom) {}
 }

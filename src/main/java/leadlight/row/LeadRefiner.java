@@ -37,6 +37,7 @@ final class LeadRefiner {
   private final double[][] typicalFoot;
   private final double axis;
   private final double axisSpread;
+  private final double uMiddle;
   private final RowTuning.Spread spread;
   private final double pitchPx;
 
@@ -60,6 +61,8 @@ final class LeadRefiner {
     Middle seen = foot.spread > mostSpread ? byLands(foot, axisReach) : foot;
     axis = seen.at;
     axisSpread = seen.spread;
+    // Where the feet do not tell their middle, no lead stands surer on its land than that.
+    uMiddle = seen == foot ? 0 : foot.spread;
   }
 
   /**
@@ -140,7 +143,7 @@ final class LeadRefiner {
             + spread.acrossUntrusted() * (1 - trust)
             + spread.acrossPx() / pitchPx;
     double[] along = along(k, du);
-    return new Place(du, along[0], match, uAcross, along[1]);
+    return new Place(du, along[0], match, Math.hypot(uAcross, uMiddle), along[1]);
   }
 
   private double[] along(int k, double du) {

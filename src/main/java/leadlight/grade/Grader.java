@@ -1,6 +1,10 @@
 package leadlight.grade;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.Familiarity;
@@ -9,6 +13,7 @@ import leadlight.model.Joint;
 import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.RowSpec;
+import leadlight.model.Verdict;
 
 /**
  * Judges measured joints by one set of limits in one product class. A joint is not judged until
@@ -73,15 +78,41 @@ public final class Grader {
    * Sameness is no proof: where the wetting of most joints is in doubt, the row's typical joint is
    * not surely soldered, and likeness to it says nothing.
    */
-  private List<Note> notes(List<GradedJoint> joints, JointGrading.Bench bench) {
+  private Optional<Note> likeness(List<GradedJoint> joints, JointGrading.Bench bench) {
     if (bench.unfamiliarPhoto()) {
-      return List.of(new Note.Unfamiliar());
+      return Optional.of(new Note.Unfamiliar());
     }
     long fit = joints.stream().filter(it -> it.joint().unfitBecause().isEmpty()).count();
     long doubted = joints.stream().filter(Grader::wettingInDoubt).count();
     return doubted > 0 && doubted >= decision.alikeFrom().value() * fit
-        ? List.of(new Note.AlikeThroughout())
-        : List.of();
+        ? Optional.of(new Note.AlikeThroughout())
+        : Optional.empty();
+  }
+
+  private List<Note> notes(List<GradedJoint> joints, JointGrading.Bench bench) {
+    return Stream.concat(prodOrder(joints).stream(), likeness(joints, bench).stream()).toList();
+  }
+
+  /**
+   * Which of the unjudged leads to prod first: the chance that nothing holds them, falling. Leads
+   * that are all as suspect have no order.
+   */
+  private Optional<Note> prodOrder(List<GradedJoint> joints) {
+    List<GradedJoint> unjudged =
+        joints.stream().filter(it -> it.verdict() == Verdict.UNJUDGED).toList();
+    long degrees = unjudged.stream().map(this::suspicion).distinct().count();
+    String pins =
+        unjudged.stream()
+            .sorted(
+                Comparator.<GradedJoint>comparingDouble(it -> -suspicion(it))
+                    .thenComparing(GradedJoint::pin))
+            .map(it -> String.valueOf(it.pin()))
+            .collect(Collectors.joining(", "));
+    return degrees > 1 ? Optional.of(new Note.ProdOrder(pins)) : Optional.empty();
+  }
+
+  private double suspicion(GradedJoint joint) {
+    return combined(joint.joint()).notHeld();
   }
 
   private static boolean wettingInDoubt(GradedJoint joint) {

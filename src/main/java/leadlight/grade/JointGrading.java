@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import leadlight.data.Figure;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
@@ -200,9 +201,11 @@ final class JointGrading {
   }
 
   private double greatest(Question question) {
-    double measures = opinion.measures().map(it -> it.of(question)).orElse(0.0);
-    double reader = opinion.reader().map(it -> it.of(question)).orElse(0.0);
-    return Math.max(measures, reader);
+    return Stream.of(opinion.measures(), opinion.reader())
+        .flatMap(Optional::stream)
+        .mapToDouble(it -> it.of(question))
+        .max()
+        .orElseThrow();
   }
 
   /**
@@ -214,7 +217,7 @@ final class JointGrading {
         faults().stream().filter(it -> LACKS_SOLDER.contains(it.kind())).toList();
     Chances.Fault likeliest = lack.get(0);
     if (bench.unfamiliarPhoto()) {
-      doubts.add(new Doubt.UnfamiliarPhoto());
+      doubts.add(new Doubt.UnfamiliarPhoto(opinion.both().notHeld()));
     } else if (opinion.differ(Question.UNWETTED)) {
       doubts.add(differ(likeliest, Question.UNWETTED));
     } else if (likeliest.chance() >= decision.seenFrom().value()) {
@@ -227,11 +230,11 @@ final class JointGrading {
   }
 
   private void filletSeen() {
-    OptionalDouble reader = asked(opinion.reader());
-    OptionalDouble measures = asked(opinion.measures());
     boolean seen =
-        measures.orElse(0) <= decision.filletMeasuresTo().value()
-            && reader.orElse(0) <= decision.filletReaderTo().value();
+        seen(opinion.measures(), decision.filletMeasuresTo())
+            && seen(opinion.reader(), decision.filletReaderTo());
+    OptionalDouble measures = unwetted(opinion.measures());
+    OptionalDouble reader = unwetted(opinion.reader());
     if (seen) {
       grounds.add(new Note.FilletSeen(measures, reader));
     } else {
@@ -239,8 +242,13 @@ final class JointGrading {
     }
   }
 
-  private static OptionalDouble asked(Optional<Chances> opinion) {
-    return opinion.isEmpty() ? OptionalDouble.empty() : opinion.get().asked(Question.UNWETTED);
+  /** An opinion that does not count takes no part; {@link Weighing} sees to it that one does. */
+  private static boolean seen(Optional<Chances> opinion, Figure to) {
+    return opinion.stream().allMatch(it -> it.of(Question.UNWETTED) <= to.value());
+  }
+
+  private static OptionalDouble unwetted(Optional<Chances> opinion) {
+    return opinion.stream().mapToDouble(it -> it.of(Question.UNWETTED)).findFirst();
   }
 
   /** Room between toe and land end: without it a fillet there cannot be told from the toe. */

@@ -95,6 +95,9 @@ final class OverhangLimit {
 
   /** Why the limit is in doubt, if it is. */
   Optional<Doubt> doubt() {
+    if (kept.isEmpty()) {
+      return Optional.of(new Doubt.OverhangUnknown());
+    }
     if (zone().filter(zone -> zone == Conformance.Zone.NEITHER).isPresent()) {
       Quantity overhang = measured().orElseThrow();
       return Optional.of(

@@ -69,6 +69,11 @@ public record Chances(Map<Question, Double> answers) {
     return (1 - of(Question.MISSING)) * of(Question.UNWETTED);
   }
 
+  /** That no fillet holds a lead here: no lead, or one that is not soldered. */
+  public double notHeld() {
+    return 1 - (1 - of(Question.MISSING)) * (1 - of(Question.UNWETTED));
+  }
+
   /** That there is a lead and solder hides it. */
   public double hiddenLead() {
     return (1 - of(Question.MISSING)) * of(Question.EXCESS);

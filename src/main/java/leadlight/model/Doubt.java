@@ -5,8 +5,12 @@ import java.util.OptionalDouble;
 /** Why a joint is not judged. Chances are 0 to 1; pitches are the row's. */
 public sealed interface Doubt extends Remark {
 
-  /** The photo is of a make on which telling soldered from set down was never shown to work. */
-  record UnfamiliarPhoto() implements Doubt {}
+  /**
+   * The photo is of a make on which telling soldered from set down was never shown to work.
+   *
+   * @param guess chance that nothing holds it, by opinions that were never shown to be right here
+   */
+  record UnfamiliarPhoto(double guess) implements Doubt {}
 
   /** The second reader has seen nothing like this joint. */
   record UnlikeKnown() implements Doubt {}
@@ -78,6 +82,9 @@ public sealed interface Doubt extends Remark {
    */
   record LimitUndecided(FindingKind kind, double valueMm, double uMm, double limitMm, double kept)
       implements Doubt {}
+
+  /** The side overhang was not measured, or there is no width to hold it to. */
+  record OverhangUnknown() implements Doubt {}
 
   /**
    * A finding whose meaning only the bench can settle.

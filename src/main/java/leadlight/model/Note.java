@@ -78,6 +78,13 @@ public sealed interface Note extends Remark {
 
   // What is to be said of a found row.
 
+  /**
+   * In which order to prod the leads that are not judged.
+   *
+   * @param pins the most suspect first
+   */
+  record ProdOrder(String pins) implements Note {}
+
   /** All joints look alike and none is surely soldered: sameness is no proof. */
   record AlikeThroughout() implements Note {}
 

@@ -9,7 +9,6 @@ import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
-import leadlight.model.Question;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 
@@ -65,12 +64,8 @@ public final class NoteComparison {
         median,
         2 * overlapping > note.leads(),
         "",
-        joints.stream().map(joint -> suspicion(combined.apply(joint.joint()))).toList(),
+        joints.stream().map(joint -> combined.apply(joint.joint()).notHeld()).toList(),
         joints);
-  }
-
-  private static double suspicion(Chances chances) {
-    return 1 - (1 - chances.of(Question.MISSING)) * (1 - chances.of(Question.UNWETTED));
   }
 
   private static PointPx middle(Lead lead) {

@@ -48,6 +48,12 @@ class GraderTest {
     return new Quantity(value, 0.01, Unit.MM);
   }
 
+  private static final Map<Measure, Quantity> WITHIN_ITS_LAND =
+      Map.of(
+          Measure.LEAD_WIDTH, mm(0.2),
+          Measure.LAND_AHEAD, mm(0.3),
+          Measure.SIDE_OVERHANG, mm(-0.05));
+
   private static Joint joint(int pin, Chances measures, Optional<Reading> reader) {
     PointPx at = new PointPx(pin, 0);
     return new Joint(
@@ -66,12 +72,12 @@ class GraderTest {
         reader);
   }
 
-  /** A joint without an overhang. */
+  /** A joint that stands within its land. */
   private static Joint plain(int pin, Chances measures) {
     Joint joint = joint(pin, measures, Optional.empty());
     return new Joint(
         joint.lead(),
-        Map.of(Measure.LEAD_WIDTH, mm(0.2), Measure.LAND_AHEAD, mm(0.3)),
+        WITHIN_ITS_LAND,
         List.of(),
         Optional.empty(),
         joint.byMeasures(),
@@ -182,7 +188,7 @@ class GraderTest {
   private static Joint without(Joint joint) {
     return new Joint(
         joint.lead(),
-        Map.of(Measure.LEAD_WIDTH, mm(0.2), Measure.LAND_AHEAD, mm(0.3)),
+        WITHIN_ITS_LAND,
         List.of(),
         Optional.empty(),
         joint.byMeasures(),
@@ -304,6 +310,30 @@ class GraderTest {
     Grader.GradedRow open = row(FAMILIAR, row(20, 0.97, 20));
     assertThat(open.notes()).isEmpty();
     assertThat(open.joints()).allMatch(joint -> !joint.findings().isEmpty());
+  }
+
+  @Test
+  void unjudgedLeadsAreProddedInTheOrderOfTheirSuspicion() {
+    List<Joint> joints = new ArrayList<>(row(0, 0, 20));
+    joints.set(2, plain(3, sound().with(Question.UNWETTED, 0.2)));
+    joints.set(6, plain(7, sound().with(Question.UNWETTED, 0.6)));
+    joints.set(11, plain(12, sound().with(Question.MISSING, 0.4)));
+    joints.set(14, plain(15, sound().with(Question.UNWETTED, 0.97)));
+
+    assertThat(row(FAMILIAR, joints).notes()).containsExactly(new Note.ProdOrder("7, 12, 3"));
+  }
+
+  @Test
+  void leadsThatAreAllAsSuspectHaveNoOrder() {
+    assertThat(row(FAMILIAR, row(2, 0.3, 20)).notes()).isEmpty();
+  }
+
+  @Test
+  void onAnUnfamiliarMakeEachJointSaysHowSuspectItIsAsAGuess() {
+    Joint suspect = plain(1, sound().with(Question.UNWETTED, 0.4));
+    Doubt.UnfamiliarPhoto doubt =
+        (Doubt.UnfamiliarPhoto) row(0.9, List.of(suspect)).joints().get(0).doubts().get(0);
+    assertThat(doubt.guess()).isCloseTo(1 - 0.999 * 0.6, within(1e-9));
   }
 
   @Test

@@ -89,6 +89,7 @@ class GradingTableTest {
     sizes.put(Measure.LEAD_WIDTH, mm(0.2, 0.01));
     sizes.put(Measure.FOOT_LENGTH, mm(1.4, 0.02));
     sizes.put(Measure.LAND_AHEAD, mm(0.3, 0.02));
+    sizes.put(Measure.SIDE_OVERHANG, mm(-0.05, 0.01));
     fill(measures, byMeasures);
     if (!"-".equals(byReader)) {
       fill(reader, byReader);
@@ -172,6 +173,7 @@ class GradingTableTest {
       case "ahead-pitch" -> sizes.put(Measure.LAND_AHEAD, mm(value * SPEC.pitchMm(), 0.02));
       case "no-ahead" -> sizes.remove(Measure.LAND_AHEAD);
       case "overhang-mm" -> sizes.put(Measure.SIDE_OVERHANG, mm(value, 0.01));
+      case "no-overhang" -> sizes.remove(Measure.SIDE_OVERHANG);
       case "no-width" -> sizes.remove(Measure.LEAD_WIDTH);
       case "pin" -> pin = (int) value;
       case "blurred" -> unfit = Optional.of(new Doubt.Blurred(0.09));

@@ -46,6 +46,7 @@ public final class Main {
     command
         .setOut(out)
         .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler((e, arguments) -> usage(e))
         .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
     try {

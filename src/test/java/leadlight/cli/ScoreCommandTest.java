@@ -49,6 +49,25 @@ class ScoreCommandTest {
     return files;
   }
 
+  /** In this picture the body lies below its leads; the help writes the sides in small letters. */
+  @ParameterizedTest
+  @ValueSource(strings = {"below", "BELOW"})
+  void whereTheBodyLiesIsToldAsTheHelpWritesIt(String side) throws IOException {
+    Run run = score(folder, "--body", side, GOOD);
+
+    assertThat(run.status()).isZero();
+    JsonNode report =
+        new ObjectMapper().readTree(folder.resolve("base-station-video-good.json").toFile());
+    assertThat(report.at("/settings/body_told").asText()).isEqualTo("below");
+    assertThat(report.at("/joints")).hasSize(19);
+  }
+
+  /** Upside down the leads look like none; nothing is scored then. */
+  @Test
+  void whereTheBodyIsToldOnTheWrongSideNothingIsScored() {
+    assertThat(score(folder, "--body", "above", GOOD).out()).contains("ROW NOT FOUND");
+  }
+
   @Test
   void aPhotoGivesFourFiles() throws IOException {
     score(folder, GOOD);

@@ -41,6 +41,7 @@ class ArchitectureTest {
           Map.entry("reader", Set.of("model", "vision", "data")),
           Map.entry("connector", Set.of("model", "data")),
           Map.entry("grade", Set.of("model", "data")),
+          Map.entry("leg", Set.of("model", "data", "vision", "grade", "connector")),
           Map.entry("report", Set.of("model", "data", "vision", "text")),
           Map.entry("text", Set.of("model")),
           Map.entry(

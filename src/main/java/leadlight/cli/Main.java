@@ -46,6 +46,7 @@ public final class Main {
     command
         .setOut(out)
         .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler((e, arguments) -> usage(e))
         .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
     try {
@@ -61,6 +62,7 @@ public final class Main {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
     all.put("score", () -> withStatuses(new ScoreCommand(streams)));
     all.put("batch", () -> withStatuses(new BatchCommand(streams)));
+    all.put("legs", () -> withStatuses(new LegsCommand(streams)));
     all.put("watch", () -> new WatchCommand(streams));
     all.put("record", () -> record(streams));
     all.put("sheet", () -> new SheetCommand(streams));

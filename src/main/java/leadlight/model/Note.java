@@ -78,6 +78,15 @@ public sealed interface Note extends Remark {
 
   // What is to be said of a found row.
 
+  /** How far solder fills a leg's hole does not show from either side. */
+  record HoleFill() implements Note {}
+
+  /** What a lump of solder hides: the hole's edge and the ring under it. */
+  record UnderLump() implements Note {}
+
+  /** The other side of the board has limits of its own. */
+  record OtherSide() implements Note {}
+
   /**
    * In which order to prod the leads that are not judged.
    *

@@ -37,6 +37,8 @@ public final class Sentences {
           Map.entry("brighter", 2),
           Map.entry("darker", 2),
           Map.entry("value_deg", 1),
+          Map.entry("wetted_deg", 0),
+          Map.entry("land_px", 0),
           Map.entry("u_deg", 1),
           Map.entry("limit_deg", 1));
 

@@ -1,0 +1,20 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.UserError;
+
+/** Trials on sets of photos of one row. */
+final class SetTrials {
+
+  private SetTrials() {}
+
+  /** The table of a folder of such sets. */
+  static List<String> lines(String kind, Path folder, AcceptanceSet limits) {
+    return switch (kind) {
+      case "nudge" -> NudgeTrial.lines(folder);
+      default -> throw new UserError("--sets must be nudge, is " + kind);
+    };
+  }
+}

@@ -9,8 +9,20 @@ import leadlight.model.Homography;
  * @param moving the other's, over the same grid
  * @param gridToMoving grid pixels to pixels of the other photo
  * @param likeness correlation of their evened light, -1 to 1
+ * @param ownLikeness the same of what does not repeat at the pitch: what is this row's own
+ * @param margin how much less that is if the row is counted one pin off; 0 if that was not tried
  */
-public record Overlay(Cut fixed, Cut moving, Homography gridToMoving, double likeness) {
+public record Overlay(
+    Cut fixed,
+    Cut moving,
+    Homography gridToMoving,
+    double likeness,
+    double ownLikeness,
+    double margin) {
+
+  Overlay withMargin(double newMargin) {
+    return new Overlay(fixed, moving, gridToMoving, likeness, ownLikeness, newMargin);
+  }
 
   /** Whether a grid pixel lies in both photos. */
   public boolean seen(int index) {

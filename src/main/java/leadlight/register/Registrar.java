@@ -78,15 +78,22 @@ public final class Registrar {
 
   /**
    * Lays a photo over whose row was found: of the map that the two rows give, and of those that are
-   * counted one pin off, the one under which the photos look alike most.
+   * counted one pin off, the one under which most of what is this row's own is found again.
    *
    * @param mmToMoving the row frame in the other photo
    */
   public Overlay overlay(Frame moving, Homography mmToMoving) {
-    return List.of(0, -1, 1).stream()
-        .map(pins -> refined(moving, mmToMoving.after(shift(pins * pitchMm, 0))))
-        .max(Comparator.comparingDouble(Overlay::likeness))
-        .orElseThrow();
+    List<Overlay> tried =
+        List.of(0, -1, 1).stream()
+            .map(pins -> counted(moving, mmToMoving, pins))
+            .sorted(Comparator.comparingDouble(Overlay::ownLikeness).reversed())
+            .toList();
+    Overlay best = tried.get(0);
+    return best.withMargin(best.ownLikeness() - tried.get(1).ownLikeness());
+  }
+
+  private Overlay counted(Frame moving, Homography mmToMoving, int pins) {
+    return refined(moving, mmToMoving.after(shift(pins * pitchMm, 0)));
   }
 
   private static Homography shift(double uMm, double vMm) {
@@ -149,8 +156,13 @@ public final class Registrar {
       map = map.after(new Alignment(fixedEven, evened(other), both(fixed, other)).step());
     }
     Cut other = Cut.of(moving, level, map);
-    double likeness = Likeness.of(fixedEven, evened(other), both(fixed, other));
-    return new Overlay(fixed, other, map, likeness);
+    Plane otherEven = evened(other);
+    boolean[] both = both(fixed, other);
+    double pitchPx = level.pxPerMm() * pitchMm;
+    double own =
+        Likeness.of(
+            Likeness.own(fixedEven, pitchPx), Likeness.own(otherEven, pitchPx), inner(both, level));
+    return new Overlay(fixed, other, map, Likeness.of(fixedEven, otherEven, both), own, 0);
   }
 
   /** Evened light of a cut, at its own scale. */
@@ -158,6 +170,17 @@ public final class Registrar {
     int radius =
         (int) Math.max(2, Math.round(tuning.evenPitch().value() * pitchMm * cut.grid().pxPerMm()));
     return Evened.of(cut.light(), radius, tuning.floorLevels().value());
+  }
+
+  /** Without the ends, which differ from the middle in one way in all rows. */
+  private boolean[] inner(boolean[] use, RowGrid level) {
+    boolean[] inner = use.clone();
+    double ends = (tuning.beyondEndsPitch().value() + 1) * pitchMm * level.pxPerMm();
+    for (int i = 0; i < inner.length; i++) {
+      int x = i % level.width();
+      inner[i] &= x >= ends && x < level.width() - ends;
+    }
+    return inner;
   }
 
   private static boolean[] both(Cut a, Cut b) {

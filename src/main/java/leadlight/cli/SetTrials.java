@@ -13,6 +13,7 @@ final class SetTrials {
   /** The table of a folder of such sets. */
   static List<String> lines(String kind, Path folder, AcceptanceSet limits) {
     return switch (kind) {
+      case "placed" -> PlacedTrial.lines(folder, limits);
       case "same-row" -> SameRowTrial.lines(folder, limits);
       case "nudge" -> NudgeTrial.lines(folder);
       default -> throw new UserError("--sets must be nudge, placed or same-row, is " + kind);

@@ -89,7 +89,7 @@ final class TrialCommand implements Callable<Integer> {
       paramLabel = "KIND",
       description =
           "Count sets of photos of one row instead of single photos: nudge (one at rest, then "
-              + "leads pushed).")
+              + "leads pushed), placed (NAME-before, NAME-after), same-row (NAME-a, NAME-b ...).")
   private Optional<String> sets = Optional.empty();
 
   @Mixin private ThreadOption threads;

@@ -285,6 +285,20 @@ public sealed interface Note extends Remark {
    */
   record Firm(double toUm) implements Note {}
 
+  /**
+   * The joint is as it was before any iron.
+   *
+   * @param soldered chance that solder came all the same
+   */
+  record Unchanged(double soldered) implements Note {}
+
+  /**
+   * Whether solder came does not show in the two photos.
+   *
+   * @param soldered chance that it did
+   */
+  record ChangeUnclear(double soldered) implements Note {}
+
   /** A land that is torn off the board may hold a lead firmly and join it to nothing. */
   record TornLand() implements Note {}
 

@@ -1,7 +1,6 @@
 package leadlight.together;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import leadlight.grade.AcceptanceSet;
@@ -104,27 +103,10 @@ public final class JoinedRow {
     boolean same =
         overlay.ownLikeness() >= tuning.leastOwn().value()
             && overlay.margin() >= tuning.leastMargin().value()
-            && samePins(overlay, first, row, there);
+            && SamePins.are(overlay, row, there);
     return same
         ? Optional.empty()
         : Optional.of(new Note.OtherRow(Math.max(0, overlay.ownLikeness())));
-  }
-
-  /** Whether the other photo's own numbering gives each lead the same pin. */
-  private static boolean samePins(
-      Overlay overlay, View first, RowOutcome.Found row, RowOutcome.Found there) {
-    var toOther = overlay.toMoving(row.mmToPx().after(overlay.fixed().grid().toMm()));
-    double[] off =
-        row.leads().stream()
-            .sorted(Comparator.comparingInt(l -> l.pin()))
-            .mapToDouble(
-                lead ->
-                    toOther
-                        .map(lead.landToePx().x(), lead.landToePx().y())
-                        .distanceTo(there.leads().get(lead.pin() - 1).landToePx()))
-            .sorted()
-            .toArray();
-    return off[off.length / 2] < 0.5 * there.pitchPx();
   }
 
   private ScoredPhoto joined(List<ScoredPhoto> taken) {

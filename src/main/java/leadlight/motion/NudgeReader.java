@@ -17,6 +17,7 @@ import leadlight.model.Nudge.Pushed;
 import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
+import leadlight.register.Matched;
 import leadlight.register.Overlay;
 import leadlight.register.RegisterTuning;
 import leadlight.register.Registrar;
@@ -69,12 +70,13 @@ public final class NudgeReader {
     if (overlay.likeness() < tuning.leastLikeness().value()) {
       return refused(file, sha256, new Note.OtherRow(Math.max(0, overlay.likeness())));
     }
-    Optional<Pick> pick = new PickFinder(overlay, feet, tuning, pitchPx).find();
+    Overlay alike = Matched.of(overlay);
+    Optional<Pick> pick = new PickFinder(alike, feet, tuning, pitchPx).find();
     Optional<Foot> touched = pick.flatMap(this::touched);
     if (touched.isEmpty()) {
       return refused(file, sha256, new Note.NoPick());
     }
-    return judged(overlay, pick.orElseThrow(), touched.get(), file, sha256);
+    return judged(alike, pick.orElseThrow(), touched.get(), file, sha256);
   }
 
   private static Read refused(String file, String sha256, Note why) {

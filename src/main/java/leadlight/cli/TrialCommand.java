@@ -5,6 +5,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import leadlight.data.WholeFile;
@@ -83,6 +84,14 @@ final class TrialCommand implements Callable<Integer> {
       description = "Write conditions, truth, verdict and toe position of every joint with truth.")
   private Path joints;
 
+  @Option(
+      names = "--sets",
+      paramLabel = "KIND",
+      description =
+          "Count sets of photos of one row instead of single photos: nudge (one at rest, then "
+              + "leads pushed), placed (NAME-before, NAME-after), same-row (NAME-a, NAME-b ...).")
+  private Optional<String> sets = Optional.empty();
+
   @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
@@ -94,6 +103,10 @@ final class TrialCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     int count = threads.count();
+    if (sets.isPresent()) {
+      SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
+      return ExitStatus.GOOD.code();
+    }
     List<TrialPhoto> photos = TruthFolder.read(folder);
     OutputFolder.make(out);
     TrialRun run = new TrialRun(limits.load(), truePositions, measures != null, opinions);

@@ -157,6 +157,13 @@ public sealed interface Doubt extends Remark {
   record LegHidden(double match) implements Doubt {}
 
   /**
+   * The photo shows an open joint, and yet the lead held when it was pushed.
+   *
+   * @param toUm how far it may have moved at most, 95 %
+   */
+  record FirmYetOpen(double toUm) implements Doubt {}
+
+  /**
    * Words of a scoring from before doubts had codes.
    *
    * @param words as they were written then

@@ -39,8 +39,12 @@ class ArchitectureTest {
           Map.entry("row", Set.of("model", "vision", "data")),
           Map.entry("joint", Set.of("model", "vision", "data")),
           Map.entry("reader", Set.of("model", "vision", "data")),
+          Map.entry("register", Set.of("model", "vision", "data")),
+          Map.entry("motion", Set.of("model", "vision", "data", "register")),
+          Map.entry("together", Set.of("model", "vision", "data", "register", "grade")),
           Map.entry("connector", Set.of("model", "data")),
           Map.entry("grade", Set.of("model", "data")),
+          Map.entry("leg", Set.of("model", "data", "vision", "grade", "connector")),
           Map.entry("report", Set.of("model", "data", "vision", "text")),
           Map.entry("text", Set.of("model")),
           Map.entry(

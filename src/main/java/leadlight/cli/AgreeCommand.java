@@ -38,8 +38,17 @@ final class AgreeCommand implements Callable<Integer> {
       names = "--bad",
       paramLabel = "VERDICT",
       defaultValue = "defect",
+      split = ",",
       description = "Verdicts that call an item bad (default: ${DEFAULT-VALUE}).")
   private Set<String> bad;
+
+  @Option(
+      names = "--good",
+      paramLabel = "VERDICT",
+      defaultValue = "acceptable,process-indicator,good",
+      split = ",",
+      description = "Verdicts that call an item good (default: ${DEFAULT-VALUE}).")
+  private Set<String> good;
 
   @Option(
       names = "--open",
@@ -72,7 +81,7 @@ final class AgreeCommand implements Callable<Integer> {
   public Integer call() {
     List<Grade> grades = inputs.stream().flatMap(p -> GradeFiles.read(p).stream()).toList();
     AgreementStudy study =
-        new AgreementStudy(Grades.of(grades), new Reading(bad, open, asGiven), reference);
+        new AgreementStudy(Grades.of(grades), new Reading(bad, good, open, asGiven), reference);
     JointPictures pictures =
         new JointPictures(
             photos.orElse(Path.of("")), reports.map(ScoredJoints::in).orElse(List.of()));

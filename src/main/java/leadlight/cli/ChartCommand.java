@@ -58,8 +58,26 @@ final class ChartCommand implements Callable<Integer> {
       names = "--bad",
       paramLabel = "VERDICT",
       defaultValue = "defect",
+      split = ",",
       description = "Verdicts that count (default: ${DEFAULT-VALUE}).")
   private Set<String> bad;
+
+  @Option(
+      names = "--good",
+      paramLabel = "VERDICT",
+      defaultValue = "acceptable,process-indicator,good",
+      split = ",",
+      description = "Verdicts that call a joint good (default: ${DEFAULT-VALUE}).")
+  private Set<String> good;
+
+  @Option(
+      names = "--open",
+      paramLabel = "VERDICT",
+      defaultValue = "unjudged,limit",
+      split = ",",
+      description =
+          "Verdicts that decide nothing; such joints are not counted (default: ${DEFAULT-VALUE}).")
+  private Set<String> undecided;
 
   @Option(
       names = "--unordered",
@@ -77,7 +95,10 @@ final class ChartCommand implements Callable<Integer> {
   public Integer call() {
     ChartKind chosen = kind();
     ChartData read =
-        data.map(file -> ChartData.read(Table.read(file), chosen, by, bad))
+        data.map(
+                file ->
+                    ChartData.read(
+                        Table.read(file), chosen, by, new ChartData.Words(bad, good, undecided)))
             .orElseGet(() -> ChartData.of(joints(), chosen));
     boolean ordered = !unordered && !Set.of("connector", "operator", "pin").contains(by);
     ControlChart chart = ControlChart.of(chosen, read.groups(), ordered);
@@ -98,7 +119,7 @@ final class ChartCommand implements Callable<Integer> {
             .println(
                 "leadlight: not counted, because no row was found: photos in the record " + lost);
       }
-      return RecordJoints.read(open, by, bad);
+      return RecordJoints.read(open, by, bad, undecided);
     }
   }
 

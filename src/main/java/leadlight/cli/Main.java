@@ -61,7 +61,9 @@ public final class Main {
   private static Map<String, Supplier<Object>> commands(Streams streams, String... args) {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
     all.put("score", () -> withStatuses(new ScoreCommand(streams)));
+    all.put("nudge", () -> withStatuses(new NudgeCommand(streams)));
     all.put("batch", () -> withStatuses(new BatchCommand(streams)));
+    all.put("legs", () -> withStatuses(new LegsCommand(streams)));
     all.put("watch", () -> new WatchCommand(streams));
     all.put("record", () -> record(streams));
     all.put("sheet", () -> new SheetCommand(streams));

@@ -19,11 +19,17 @@ final class RecordJoints {
    * Reads the last scoring of each photo.
    *
    * @param by day (of scoring), connector, operator or pin
+   * @param bad verdicts that count
+   * @param undecided verdicts of joints that were no opportunity, for nothing was decided of them
    */
-  static List<ChartData.Graded> read(JobRecord record, String by, Set<String> bad) {
+  static List<ChartData.Graded> read(
+      JobRecord record, String by, Set<String> bad, Set<String> undecided) {
     List<ChartData.Graded> joints = new ArrayList<>();
     for (Scoring scoring : record.scorings(Search.all().latestOnly())) {
       for (RecordedJoint joint : record.row(scoring.id()).joints()) {
+        if (undecided.contains(joint.verdict().id())) {
+          continue;
+        }
         List<String> findings =
             joint.tool().findings().stream().map(f -> f.kind().id()).distinct().toList();
         joints.add(

@@ -6,11 +6,13 @@ import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import leadlight.model.UserError;
 import leadlight.pipeline.InOrder;
+import leadlight.scene.PlacedPairs;
 import leadlight.scene.Scene;
 import leadlight.scene.SceneFiles;
 import leadlight.scene.SceneMix;
 import leadlight.scene.SceneRenderer;
 import leadlight.scene.SceneSet;
+import leadlight.scene.SceneSpec;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -103,6 +105,11 @@ final class SceneCommand implements Callable<Integer> {
         description = "Folder for pictures, truth and scene files (default: ${DEFAULT-VALUE}).")
     private Path out;
 
+    @Option(
+        names = "--placed",
+        description = "Pairs instead: each row as it was set down, and after soldering.")
+    private boolean placed;
+
     @Mixin private ThreadOption threads;
 
     SetCommand(Streams streams) {
@@ -112,14 +119,19 @@ final class SceneCommand implements Callable<Integer> {
     @Override
     public Integer call() {
       SceneSet set = new SceneSet(SceneMix.read(mix), seed);
+      PlacedPairs pairs = new PlacedPairs(SceneMix.read(mix), seed);
       OutputFolder.make(out);
       Progress progress = new Progress(streams, count);
       int[] done = {0};
       InOrder.each(
           IntStream.range(from, from + count).boxed().toList(),
           threads.count(),
-          number -> write(SceneRenderer.render(set.spec(number)), out),
-          scene -> progress.done(++done[0]));
+          number -> {
+            List<SceneSpec> specs = placed ? pairs.pair(number) : List.of(set.spec(number));
+            specs.forEach(spec -> write(SceneRenderer.render(spec), out));
+            return specs;
+          },
+          scenes -> progress.done(++done[0]));
       streams.out().println(count + " pictures with truth in " + out);
       return ExitStatus.GOOD.code();
     }

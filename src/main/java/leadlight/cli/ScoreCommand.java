@@ -2,11 +2,13 @@ package leadlight.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
 import leadlight.page.PhotoPage;
+import leadlight.vision.Threads;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -45,6 +47,21 @@ final class ScoreCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print each photo's JSON instead of the summary.")
   private boolean json;
 
+  @Option(
+      names = "--same-row",
+      description =
+          "All photos show one row, under other lamps or from other sides: they are joined pin by "
+              + "pin into the first (writes PHOTO.joined.json and the rest beside it).")
+  private boolean sameRow;
+
+  @Option(
+      names = "--placed",
+      paramLabel = "BEFORE",
+      description =
+          "A photo of the row as it was set down, before any iron: joints that are unchanged since "
+              + "are open.")
+  private Optional<Path> placed = Optional.empty();
+
   @Mixin private ReaderOption reader;
 
   @Mixin private RowOptions row;
@@ -72,6 +89,14 @@ final class ScoreCommand implements Callable<Integer> {
         new Settings(row.spec(), productClass, set.id(), hint.hint(), reader.opinions());
     OutputFolder.make(out);
     PhotoPage page = new PhotoPage(pages.context(set, row.request()));
+    if (sameRow || placed.isPresent()) {
+      if (sameRow && placed.isPresent()) {
+        throw new UserError("give --same-row or --placed, not both");
+      }
+      Threads.set(count);
+      TogetherRun run = new TogetherRun(settings, set, page, out, json, streams);
+      return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos)).code();
+    }
     return new ScoreRun(settings, set, page, out, json, streams).score(photos, count).code();
   }
 }

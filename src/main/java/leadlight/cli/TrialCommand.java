@@ -87,6 +87,14 @@ final class TrialCommand implements Callable<Integer> {
 
   @Mixin private BodyOption body;
 
+  @Option(
+      names = "--sets",
+      paramLabel = "KIND",
+      description =
+          "Count sets of photos of one row instead of single photos: nudge (one at rest, then "
+              + "leads pushed), placed (NAME-before, NAME-after), same-row (NAME-a, NAME-b ...).")
+  private Optional<String> sets = Optional.empty();
+
   @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
@@ -98,6 +106,10 @@ final class TrialCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     int count = threads.count();
+    if (sets.isPresent()) {
+      SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
+      return ExitStatus.GOOD.code();
+    }
     List<TrialPhoto> photos = TruthFolder.read(folder);
     OutputFolder.make(out);
     TrialRun run =

@@ -37,7 +37,11 @@ public record Figures(
     Map<String, Map<String, Integer>> confusion) {
 
   static final Reading READING =
-      new Reading(Set.of(Verdict.DEFECT.id()), Set.of(Verdict.UNJUDGED.id(), Outcome.LIMIT), false);
+      new Reading(
+          Set.of(Verdict.DEFECT.id()),
+          Set.of(Verdict.ACCEPTABLE.id(), Verdict.PROCESS_INDICATOR.id()),
+          Set.of(Verdict.UNJUDGED.id(), Outcome.LIMIT),
+          false);
 
   private static final String TRUTH = "truth";
   private static final String PERSON = "trainee";

@@ -3,6 +3,7 @@ package leadlight.joint;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import leadlight.data.DataFile;
+import leadlight.data.Scorecard;
 
 /**
  * The fitted judgement data of {@code models/joint/judgement.json}.

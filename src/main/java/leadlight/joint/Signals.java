@@ -3,9 +3,10 @@ package leadlight.joint;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /** Named numbers about one joint or one gap, in the order in which they were added. */
-final class Signals {
+final class Signals implements ToDoubleFunction<String> {
 
   private final Map<String, Double> values = new LinkedHashMap<>();
 
@@ -25,6 +26,11 @@ final class Signals {
       throw new IllegalArgumentException("no signal " + name);
     }
     return value;
+  }
+
+  @Override
+  public double applyAsDouble(String name) {
+    return get(name);
   }
 
   /** All, in order. */

@@ -2,6 +2,7 @@ package leadlight.joint;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import leadlight.data.Scorecard;
 
 /**
  * A number that follows from signals: small regression trees added up (Friedman 2001, Greedy

@@ -34,7 +34,10 @@ final class EdgeField {
   EdgeField(Frame frame, double factor, double faint, double halfShown) {
     this.factor = factor;
     this.halfShown = halfShown;
-    try (Frame small = factor < 1 ? frame.shrunk(factor) : frame.cropped(0, 0, frame.widthPx(), frame.heightPx())) {
+    try (Frame small =
+        factor < 1
+            ? frame.shrunk(factor)
+            : frame.cropped(0, 0, frame.widthPx(), frame.heightPx())) {
       this.width = small.widthPx();
       this.height = small.heightPx();
       ColourPatch patch =

@@ -87,7 +87,8 @@ final class LandSearch {
     return distinct(hits);
   }
 
-  private List<Hit> distinct(List<Hit> hits) {
+  /** The best of outlines that are one and the same, best first. */
+  List<Hit> distinct(List<Hit> hits) {
     List<Hit> sorted = new ArrayList<>(hits);
     sorted.sort(
         Comparator.comparingDouble((Hit hit) -> -hit.score())

@@ -3,6 +3,7 @@ package leadlight.leg;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import leadlight.model.BoardSide;
 import leadlight.vision.Frame;
 
 /** Finds the lands of anchor legs: as a pattern where their places are known, else one by one. */
@@ -13,10 +14,10 @@ final class LegFinder {
   private final double halfShown;
   private final LandSearch search;
 
-  LegFinder(Frame frame, LegTuning tuning, LegRequest.Side side) {
+  LegFinder(Frame frame, LegTuning tuning, BoardSide side) {
     this.frame = frame;
     this.tuning = tuning;
-    this.halfShown = side == LegRequest.Side.COMPONENT ? tuning.halfShown().value() : 0;
+    this.halfShown = side == BoardSide.COMPONENT ? tuning.halfShown().value() : 0;
     this.search = new LandSearch(frame, tuning, halfShown);
   }
 
@@ -43,8 +44,11 @@ final class LegFinder {
             .filter(hit -> hit.score() >= tuning.foundFrom().value())
             .toList();
     List<FoundLeg> found = new ArrayList<>();
-    for (LandSearch.Hit hit : ofOneScale(refined)) {
+    for (LandSearch.Hit hit : search.distinct(ofOneScale(refined))) {
       found.add(new FoundLeg(leg, leg.number(), hit.place(), hit.score()));
+    }
+    if (leg.number() > 0) {
+      return found.stream().limit(1).toList();
     }
     found.sort(
         Comparator.<FoundLeg>comparingDouble(it -> Math.rint(it.place().centre().y() / 50))
@@ -85,9 +89,11 @@ final class LegFinder {
               tuning.leastScale().value() * scale * lengthMm,
               tuning.mostScale().value() * scale * lengthMm));
     }
-    List<FoundLeg> laid = new PatternFit(frame, tuning, pattern, halfShown).fit(hits, request.leadsAt());
+    List<FoundLeg> laid =
+        new PatternFit(frame, tuning, pattern, halfShown).fit(hits, request.leadsAt());
     List<FoundLeg> refined = laid.stream().map(this::refined).toList();
-    return held(laid, refined);
+    double match = refined.stream().mapToDouble(FoundLeg::match).average().orElse(0);
+    return match < tuning.foundFrom().value() ? List.of() : held(laid, refined);
   }
 
   /** Legs whose own outline hardly shows are placed by those whose does. */

@@ -1,6 +1,7 @@
 package leadlight.leg;
 
 import java.util.List;
+import leadlight.model.BoardSide;
 
 /**
  * The legs of a part as they lie in the photo, but for scale, turn and place: mirrored from left to
@@ -11,7 +12,7 @@ import java.util.List;
 record LegPattern(List<LegRequest.Leg> legs) {
 
   static LegPattern of(LegRequest request) {
-    double sign = request.side() == LegRequest.Side.SOLDER ? -1 : 1;
+    double sign = request.side() == BoardSide.SOLDER ? -1 : 1;
     double mx = request.legs().stream().mapToDouble(LegRequest.Leg::xMm).average().orElse(0);
     double my = request.legs().stream().mapToDouble(LegRequest.Leg::yMm).average().orElse(0);
     return new LegPattern(

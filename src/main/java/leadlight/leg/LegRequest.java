@@ -1,6 +1,7 @@
 package leadlight.leg;
 
 import java.util.List;
+import leadlight.model.BoardSide;
 
 /**
  * Which legs to look for.
@@ -11,32 +12,13 @@ import java.util.List;
  * @param leadsAt where in the picture the part's leads are, if that was said: only so legs of a
  *     part that looks the same turned half round can be told apart
  */
-public record LegRequest(Side side, List<Leg> legs, boolean pattern, LeadsAt leadsAt) {
+public record LegRequest(BoardSide side, List<Leg> legs, boolean pattern, LeadsAt leadsAt) {
 
   /** Copies the list; refuses an empty one. */
   public LegRequest {
     legs = List.copyOf(legs);
     if (legs.isEmpty()) {
       throw new IllegalArgumentException("no leg to look for");
-    }
-  }
-
-  /** Sides of the board. */
-  public enum Side {
-    /** Where the part sits: the solder's destination. */
-    COMPONENT("component"),
-    /** Where the legs come out: the solder's source. */
-    SOLDER("solder");
-
-    private final String id;
-
-    Side(String id) {
-      this.id = id;
-    }
-
-    /** The name in files and commands. */
-    public String id() {
-      return id;
     }
   }
 

@@ -66,8 +66,7 @@ final class Similarity {
 
   LandPlace place(LegRequest.Leg leg) {
     return new LandPlace(
-        new PointPx(
-            x0 + cos * leg.xMm() - sin * leg.yMm(), y0 + sin * leg.xMm() + cos * leg.yMm()),
+        new PointPx(x0 + cos * leg.xMm() - sin * leg.yMm(), y0 + sin * leg.xMm() + cos * leg.yMm()),
         Math.atan2(sin, cos),
         pxPerMmX,
         pxPerMmY);

@@ -117,6 +117,53 @@ public sealed interface Doubt extends Remark {
   record FilletNotSeen(OptionalDouble measures, OptionalDouble reader) implements Doubt {}
 
   /**
+   * How far solder meets an anchor leg all round may or may not be enough (JCGM 106:2012).
+   *
+   * @param wettedDeg degrees of 360
+   * @param uDeg standard uncertainty
+   * @param limitDeg needed
+   * @param kept probability that it is enough
+   */
+  record WettingUndecided(double wettedDeg, double uDeg, double limitDeg, double kept)
+      implements Doubt {}
+
+  /**
+   * Whether solder covers enough of a leg's land cannot be decided.
+   *
+   * @param covered share covered
+   * @param uShare standard uncertainty
+   * @param limit share needed
+   * @param kept probability that it is enough
+   */
+  record CoverUndecided(double covered, double uShare, double limit, double kept)
+      implements Doubt {}
+
+  /** From the component side a leg's solder was never shown to be read right. */
+  record ComponentSide() implements Doubt {}
+
+  /**
+   * Too few pixels for a leg.
+   *
+   * @param landPx length of its land
+   * @param neededPx from which legs are judged
+   */
+  record LegTooSmall(double landPx, double neededPx) implements Doubt {}
+
+  /**
+   * A leg's land hardly shows.
+   *
+   * @param match share of its outline that is an edge
+   */
+  record LegHidden(double match) implements Doubt {}
+
+  /**
+   * The photo shows an open joint, and yet the lead held when it was pushed.
+   *
+   * @param toUm how far it may have moved at most, 95 %
+   */
+  record FirmYetOpen(double toUm) implements Doubt {}
+
+  /**
    * Words of a scoring from before doubts had codes.
    *
    * @param words as they were written then

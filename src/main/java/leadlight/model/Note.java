@@ -78,6 +78,15 @@ public sealed interface Note extends Remark {
 
   // What is to be said of a found row.
 
+  /** How far solder fills a leg's hole does not show from either side. */
+  record HoleFill() implements Note {}
+
+  /** What a lump of solder hides: the hole's edge and the ring under it. */
+  record UnderLump() implements Note {}
+
+  /** The other side of the board has limits of its own. */
+  record OtherSide() implements Note {}
+
   /**
    * In which order to prod the leads that are not judged.
    *
@@ -246,6 +255,68 @@ public sealed interface Note extends Remark {
    * @param leads leads of the row
    */
   record Advice(String id, int leads) implements Note {}
+
+  // The nudge, and other photos of the same row.
+
+  /**
+   * Another photo does not show this row as this one does.
+   *
+   * @param likeness correlation of the two, evened out
+   */
+  record OtherRow(double likeness) implements Note {}
+
+  /** No pick reaches the row in this photo. */
+  record NoPick() implements Note {}
+
+  /**
+   * The connector moved as a whole against its lands.
+   *
+   * @param shiftUm median shift of the leads that nobody touched
+   */
+  record RowMoved(double shiftUm) implements Note {}
+
+  /** Two positions of the lead explain the photo about equally well. */
+  record MotionUnclear() implements Note {}
+
+  /**
+   * The shift lies between what a soldered lead yields and what a loose one moves.
+   *
+   * @param shiftUm measured
+   * @param uUm standard uncertainty
+   */
+  record MotionBetween(double shiftUm, double uUm) implements Note {}
+
+  /**
+   * The lead moved when it was pushed.
+   *
+   * @param shiftUm how far its toe moved
+   * @param uUm standard uncertainty
+   */
+  record Moves(double shiftUm, double uUm) implements Note {}
+
+  /**
+   * The lead held when it was pushed.
+   *
+   * @param toUm how far it may have moved at most, 95 %
+   */
+  record Firm(double toUm) implements Note {}
+
+  /**
+   * The joint is as it was before any iron.
+   *
+   * @param soldered chance that solder came all the same
+   */
+  record Unchanged(double soldered) implements Note {}
+
+  /**
+   * Whether solder came does not show in the two photos.
+   *
+   * @param soldered chance that it did
+   */
+  record ChangeUnclear(double soldered) implements Note {}
+
+  /** A land that is torn off the board may hold a lead firmly and join it to nothing. */
+  record TornLand() implements Note {}
 
   /**
    * Words of a scoring from before notes had codes.

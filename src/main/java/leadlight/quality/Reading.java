@@ -2,15 +2,20 @@ package leadlight.quality;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import leadlight.model.UserError;
 
 /**
  * How verdicts are read.
  *
  * @param bad verdicts that call an item bad
+ * @param good verdicts that call it good; a word that is in none of the three sets is refused, for
+ *     a misspelt "defect" must not count as good
  * @param open verdicts that decide nothing; a reference that says so is not counted
  * @param asGiven true if agreement is between the verdicts as given, not between good and bad
  */
-public record Reading(Set<String> bad, Set<String> open, boolean asGiven) {
+public record Reading(Set<String> bad, Set<String> good, Set<String> open, boolean asGiven) {
 
   static final String BAD = "bad";
   static final String GOOD = "good";
@@ -19,15 +24,36 @@ public record Reading(Set<String> bad, Set<String> open, boolean asGiven) {
   /** Copies the sets. */
   public Reading {
     bad = Set.copyOf(bad);
+    good = Set.copyOf(good);
     open = Set.copyOf(open);
   }
 
-  /** Good, bad or no decision. */
+  /**
+   * Good, bad or no decision.
+   *
+   * @throws UserError if the word is none that was named
+   */
   String side(Grade grade) {
     if (open.contains(grade.verdict())) {
       return OPEN;
     }
-    return bad.contains(grade.verdict()) ? BAD : GOOD;
+    if (bad.contains(grade.verdict())) {
+      return BAD;
+    }
+    if (good.contains(grade.verdict())) {
+      return GOOD;
+    }
+    throw new UserError(
+        "\"%s\", said of %s by %s in trial %d, is no verdict that is known (%s); correct it, or name it with --bad, --good or --open"
+            .formatted(
+                grade.verdict(),
+                grade.item(),
+                grade.grader(),
+                grade.trial(),
+                Stream.of(bad, good, open)
+                    .flatMap(Set::stream)
+                    .sorted()
+                    .collect(Collectors.joining(", "))));
   }
 
   /** The category in which grades are compared. */

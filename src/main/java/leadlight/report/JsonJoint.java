@@ -38,7 +38,7 @@ final class JsonJoint {
     this.remarks = new JsonRemarks(json, sentences);
   }
 
-  void write(GradedJoint graded) throws IOException {
+  void write(GradedJoint graded, JsonBesides others) throws IOException {
     json.writeStartObject();
     fields.whole("pin", graded.pin());
     fields.text("name", spec.lands().get(graded.pin() - 1).name());
@@ -54,6 +54,7 @@ final class JsonJoint {
     }
     remarks.list("doubts", graded.doubts());
     remarks.list("grounds", graded.grounds());
+    others.joint(graded.pin());
     json.writeEndObject();
   }
 

@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import leadlight.model.Besides;
 import leadlight.model.Opinions;
 import leadlight.model.PhotoInfo;
 import leadlight.model.RowCandidate;
@@ -46,11 +47,15 @@ final class JsonReport {
   }
 
   static byte[] bytes(ScoredPhoto scored, ReportContext context) {
+    return bytes(scored, Besides.NONE, context);
+  }
+
+  static byte[] bytes(ScoredPhoto scored, Besides besides, ReportContext context) {
     ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 15);
     try (JsonGenerator json = FACTORY.createGenerator(out)) {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
-      new JsonReport(context, json).report(scored);
+      new JsonReport(context, json).report(scored, besides);
       json.writeRaw('\n');
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -58,7 +63,7 @@ final class JsonReport {
     return out.toByteArray();
   }
 
-  private void report(ScoredPhoto scored) throws IOException {
+  private void report(ScoredPhoto scored, Besides besides) throws IOException {
     json.writeStartObject();
     fields.text("schema", SCHEMA);
     json.writeObjectFieldStart("tool");
@@ -66,6 +71,8 @@ final class JsonReport {
     fields.text("version", context.toolVersion());
     json.writeEndObject();
     photo(scored.photo());
+    JsonBesides others = new JsonBesides(json, sentences, besides);
+    others.photos(scored.photo());
     settings(scored.settings());
     connector(scored.settings());
     fields.whole("class", scored.settings().productClass());
@@ -73,7 +80,7 @@ final class JsonReport {
     json.writeArrayFieldStart("joints");
     JsonJoint joint = new JsonJoint(json, scored.settings().row(), sentences);
     for (var graded : scored.joints()) {
-      joint.write(graded);
+      joint.write(graded, others);
     }
     json.writeEndArray();
     fields.text("verdict", scored.verdict().id());

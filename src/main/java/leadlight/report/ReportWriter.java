@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import leadlight.model.Besides;
 import leadlight.model.ScoredPhoto;
 import leadlight.vision.Frame;
 
@@ -31,7 +32,12 @@ public final class ReportWriter {
 
   /** The JSON report, UTF-8. */
   public byte[] json(ScoredPhoto scored) {
-    return JsonReport.bytes(scored, context);
+    return json(scored, Besides.NONE);
+  }
+
+  /** The same, with what other photos had to do with it. */
+  public byte[] json(ScoredPhoto scored, Besides besides) {
+    return JsonReport.bytes(scored, besides, context);
   }
 
   /**
@@ -44,6 +50,16 @@ public final class ReportWriter {
    * @throws leadlight.model.UserError if the folder cannot be written
    */
   public WrittenReport write(ScoredPhoto scored, Frame picture, Path outDir) {
+    return write(scored, Besides.NONE, "", picture, outDir);
+  }
+
+  /**
+   * The same of a result that other photos had to do with.
+   *
+   * @param behindName put behind the photo's name, as ".joined"
+   */
+  public WrittenReport write(
+      ScoredPhoto scored, Besides besides, String behindName, Frame picture, Path outDir) {
     // Picture and page cost the most and need nothing of each other.
     List<byte[]> shown =
         Stream.<Supplier<byte[]>>of(
@@ -52,7 +68,7 @@ public final class ReportWriter {
             .parallel()
             .map(Supplier::get)
             .toList();
-    return new ResultFiles(outDir, scored.photo())
-        .write(json(scored), CsvReport.bytes(scored), shown.get(0), shown.get(1));
+    return new ResultFiles(outDir, scored.photo(), behindName)
+        .write(json(scored, besides), CsvReport.bytes(scored), shown.get(0), shown.get(1));
   }
 }

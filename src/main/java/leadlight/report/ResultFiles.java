@@ -33,10 +33,12 @@ final class ResultFiles {
 
   private final Path folder;
   private final PhotoInfo photo;
+  private final String behindName;
 
-  ResultFiles(Path folder, PhotoInfo photo) {
+  ResultFiles(Path folder, PhotoInfo photo, String behindName) {
     this.folder = folder;
     this.photo = photo;
+    this.behindName = behindName;
   }
 
   WrittenReport write(byte[] json, byte[] csv, byte[] png, byte[] html) {
@@ -119,7 +121,7 @@ final class ResultFiles {
     while (base.getBytes(StandardCharsets.UTF_8).length > LONGEST_NAME_BYTES) {
       base = base.substring(0, base.offsetByCodePoints(base.length(), -1));
     }
-    return base;
+    return base + behindName;
   }
 
   private boolean holdsThisPhoto(Path json) {

@@ -32,11 +32,16 @@ public final class Sentences {
           Map.entry("blur_px", 1),
           Map.entry("blur_pitch", 3),
           Map.entry("times", 1),
+          Map.entry("shift_um", 0),
+          Map.entry("u_um", 0),
+          Map.entry("to_um", 0),
           Map.entry("square_pitches", 3),
           Map.entry("width_pitch", 2),
           Map.entry("brighter", 2),
           Map.entry("darker", 2),
           Map.entry("value_deg", 1),
+          Map.entry("wetted_deg", 0),
+          Map.entry("land_px", 0),
           Map.entry("u_deg", 1),
           Map.entry("limit_deg", 1));
 

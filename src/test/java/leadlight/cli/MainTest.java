@@ -72,6 +72,14 @@ class MainTest {
   }
 
   @Test
+  void wordsOfOptionsAreTakenInAnyCase() {
+    for (String end : List.of("left", "LEFT")) {
+      Run run = Run.of("score", "none.jpg", "--leads", "19", "--pitch", "0.5", "--pin1", end);
+      assertThat(run.err()).contains("none.jpg").doesNotContain("--pin1");
+    }
+  }
+
+  @Test
   void aFaultOfOursIsOneLineAndAFileWithTheDetails() throws IOException {
     String line = FaultLog.write(new IllegalStateException("seven"));
 

@@ -16,8 +16,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The page of AIAG's attribute study (MSA, 4th edition), and of small studies by hand. */
 class AgreePagesTest {
 
-  private static final Reading PASS_FAIL = new Reading(Set.of("0"), Set.of(), false);
-  private static final Reading WORDS = new Reading(Set.of("defect"), Set.of("unjudged"), false);
+  private static final Reading PASS_FAIL = new Reading(Set.of("0"), Set.of("1"), Set.of(), false);
+  private static final Reading WORDS =
+      new Reading(
+          Set.of("defect"), Set.of("acceptable", "process-indicator"), Set.of("unjudged"), false);
 
   private static AgreementStudy aiag() {
     Grades grades = Grades.of(Grades.read(Outside.FOLDER.resolve("aiag-attribute.csv")));
@@ -258,7 +260,9 @@ class AgreePagesTest {
     AgreementStudy sides = new AgreementStudy(Grades.of(grades), WORDS, Optional.empty());
     AgreementStudy given =
         new AgreementStudy(
-            Grades.of(grades), new Reading(Set.of("defect"), Set.of(), true), Optional.empty());
+            Grades.of(grades),
+            new Reading(Set.of("defect"), Set.of(), Set.of(), true),
+            Optional.empty());
 
     assertThat(sides.divided()).isEmpty();
     assertThat(given.divided()).hasSize(1);

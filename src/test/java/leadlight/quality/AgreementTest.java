@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class AgreementTest {
 
-  private static final Reading PASS_FAIL = new Reading(Set.of("0"), Set.of(), false);
+  private static final Reading PASS_FAIL = new Reading(Set.of("0"), Set.of("1"), Set.of(), false);
 
   private static AgreementStudy aiag() {
     Grades grades = Grades.of(Grades.read(Outside.FOLDER.resolve("aiag-attribute.csv")));
@@ -173,7 +173,9 @@ class AgreementTest {
                 grade("2", "tool", "acceptable"),
                 grade("3", "truth", "limit"),
                 grade("3", "tool", "defect")));
-    Reading reading = new Reading(Set.of("defect"), Set.of("unjudged", "limit"), false);
+    Reading reading =
+        new Reading(
+            Set.of("defect"), Set.of("acceptable", "good"), Set.of("unjudged", "limit"), false);
     Appraisal tool = new AgreementStudy(grades, reading, Optional.of("truth")).appraisals().get(0);
 
     assertThat(tool.missed()).isEqualTo(new Rate(1, 1));
@@ -190,5 +192,16 @@ class AgreementTest {
         .isInstanceOf(UserError.class)
         .hasMessageContaining("\"c\"")
         .hasMessageContaining("a, b");
+  }
+
+  @Test
+  void aMisspeltVerdictDoesNotCountAsGood() {
+    Grades grades = Grades.of(List.of(new Grade("pin 3", "tech", 1, "Defect", Optional.empty())));
+    assertThatThrownBy(
+            () ->
+                new Reading(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"), false)
+                    .side(grades.of("tech", "pin 3").get(0)))
+        .hasMessageContaining("\"Defect\", said of pin 3 by tech in trial 1")
+        .hasMessageContaining("acceptable, defect, unjudged");
   }
 }

@@ -15,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** Pages of control charts: NIST/SEMATECH e-Handbook 6.3.3.2, and tables of joints. */
 class ChartPagesTest {
 
+  private static final ChartData.Words WORDS =
+      new ChartData.Words(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"));
+
   @TempDir private Path folder;
 
   private static final ControlChart WAFERS =
@@ -24,7 +27,7 @@ class ChartPagesTest {
                   Table.read(Outside.FOLDER.resolve("nist-p-chart.csv"), "group"),
                   ChartKind.P,
                   "group",
-                  Set.of())
+                  WORDS)
               .groups(),
           true);
 
@@ -123,12 +126,12 @@ class ChartPagesTest {
             "9,b2,defect,",
             "9,b3,acceptable,");
 
-    ChartData joints = ChartData.read(table, ChartKind.DPMO, "day", Set.of("defect"));
+    ChartData joints = ChartData.read(table, ChartKind.DPMO, "day", WORDS);
     assertThat(joints.groups())
         .as("numbers by size, not as text")
         .containsExactly(new Subgroup("9", 2, 1), new Subgroup("10", 2, 1));
     assertThat(joints.findings()).containsExactly("open", "bridge", "not named");
-    ChartData boards = ChartData.read(table, ChartKind.U, "day", Set.of("defect"));
+    ChartData boards = ChartData.read(table, ChartKind.U, "day", WORDS);
     assertThat(boards.groups())
         .as("a u chart counts boards")
         .containsExactly(new Subgroup("9", 2, 1), new Subgroup("10", 1, 1));
@@ -160,8 +163,24 @@ class ChartPagesTest {
   @Test
   void aGroupOfNothingIsRefused() throws IOException {
     Table table = table("group,units,count", "a,50,1", "b,0,0");
-    assertThatThrownBy(() -> ChartData.read(table, ChartKind.P, "group", Set.of()))
+    assertThatThrownBy(() -> ChartData.read(table, ChartKind.P, "group", WORDS))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("line 3");
+  }
+
+  @Test
+  void aMisspeltVerdictIsNoGoodOne() throws IOException {
+    Table table = table("day,verdict", "2026-11-02,defect", "2026-11-02,Defect");
+    assertThatThrownBy(() -> ChartData.read(table, ChartKind.P, "day", WORDS))
+        .hasMessageContaining("line 3")
+        .hasMessageContaining("\"Defect\" is no verdict that is known");
+  }
+
+  @Test
+  void aJointThatIsNotJudgedWasNoOpportunity() throws IOException {
+    Table table =
+        table("day,verdict", "2026-11-02,defect", "2026-11-02,unjudged", "2026-11-02,acceptable");
+    assertThat(ChartData.read(table, ChartKind.P, "day", WORDS).groups())
+        .containsExactly(new Subgroup("2026-11-02", 2, 1));
   }
 }

@@ -13,13 +13,16 @@ import org.junit.jupiter.api.Test;
 
 class ControlChartTest {
 
+  private static final ChartData.Words WORDS =
+      new ChartData.Words(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"));
+
   /** NIST/SEMATECH e-Handbook 6.3.3.2: 30 wafers, 50 chips each. */
   @Test
   void pChartOfWafers() {
     Table table = Table.read(Outside.FOLDER.resolve("nist-p-chart.csv"), "group");
     ControlChart chart =
         ControlChart.of(
-            ChartKind.P, ChartData.read(table, ChartKind.P, "group", Set.of()).groups(), true);
+            ChartKind.P, ChartData.read(table, ChartKind.P, "group", WORDS).groups(), true);
 
     assertThat(chart.points()).hasSize(30);
     assertThat(chart.centre()).isCloseTo(.2313, within(5e-5));

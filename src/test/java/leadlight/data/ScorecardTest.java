@@ -1,10 +1,12 @@
-package leadlight.joint;
+package leadlight.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import leadlight.model.Reason;
 import org.junit.jupiter.api.Test;
 
@@ -30,8 +32,8 @@ class ScorecardTest {
       new Scorecard(
           "question", -2, List.of("a", "b"), new double[] {1, 0}, List.of(STEP, OTHER_STEP));
 
-  private static Signals signals(double a, double b) {
-    return new Signals().put("a", a).put("b", b);
+  private static ToDoubleFunction<String> signals(double a, double b) {
+    return Map.of("a", a, "b", b)::get;
   }
 
   @Test
@@ -61,12 +63,5 @@ class ScorecardTest {
     assertThatThrownBy(() -> new Scorecard("q", 0, List.of("a"), new double[] {0}, List.of(loop)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("leads nowhere");
-  }
-
-  @Test
-  void theBuiltInJudgementLoadsAndNamesItsSources() {
-    Judgement judgement = Judgement.builtIn();
-    assertThat(judgement.source()).isNotEmpty();
-    assertThat(judgement.unwetted().trees()).isNotEmpty();
   }
 }

@@ -1,17 +1,18 @@
-package leadlight.joint;
+package leadlight.data;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import leadlight.model.Reason;
 
 /**
- * Answers one question about a joint or a gap from its signals: small decision trees each give
- * points, the points are added up, and the sum, squashed by the logistic function, is the chance
- * that the answer is yes (gradient boosting: Friedman 2001, Greedy function approximation, Annals
- * of Statistics 29(5)). The last scaling of the points was fitted on pictures left out (Platt
- * 1999), so that the chance is honest on pictures not seen.
+ * Answers one question about a joint, a gap or a leg from its signals: small decision trees each
+ * give points, the points are added up, and the sum, squashed by the logistic function, is the
+ * chance that the answer is yes (gradient boosting: Friedman 2001, Greedy function approximation,
+ * Annals of Statistics 29(5)). The last scaling of the points was fitted on pictures left out
+ * (Platt 1999), so that the chance is honest on pictures not seen.
  *
  * @param question what is asked, as "no fillet from the toe to the land"
  * @param intercept points before any tree, log odds
@@ -19,7 +20,7 @@ import leadlight.model.Reason;
  * @param usual median of each of them over joints where the answer is no
  * @param trees the trees
  */
-record Scorecard(
+public record Scorecard(
     @JsonProperty(required = true) String question,
     @JsonProperty(required = true) double intercept,
     @JsonProperty(required = true) List<String> signals,
@@ -29,7 +30,8 @@ record Scorecard(
   /** How many signals are named as the reason. */
   private static final int REASONS = 3;
 
-  Scorecard {
+  /** Refuses a card that names a signal without its usual value, and trees that do not end. */
+  public Scorecard {
     if (usual.length != signals.size()) {
       throw new IllegalArgumentException("each signal needs its usual value");
     }
@@ -39,19 +41,19 @@ record Scorecard(
   }
 
   /** The chance, 0 to 1. */
-  double chance(Signals joint) {
+  public double chance(ToDoubleFunction<String> joint) {
     return 1 / (1 + Math.exp(-logOdds(joint)));
   }
 
   /** The sum of the points. */
-  double logOdds(Signals joint) {
+  public double logOdds(ToDoubleFunction<String> joint) {
     return points(values(joint));
   }
 
-  private double[] values(Signals joint) {
+  private double[] values(ToDoubleFunction<String> joint) {
     double[] values = new double[signals.size()];
     for (int i = 0; i < values.length; i++) {
-      values[i] = joint.get(signals.get(i));
+      values[i] = joint.applyAsDouble(signals.get(i));
     }
     return values;
   }
@@ -68,7 +70,7 @@ record Scorecard(
    * The signals that speak loudest for a yes, with their values: those whose usual value in their
    * place would lower the points most.
    */
-  List<Reason> reasons(Signals joint) {
+  public List<Reason> reasons(ToDoubleFunction<String> joint) {
     double[] values = values(joint);
     double points = points(values);
     List<Reason> reasons = new ArrayList<>();
@@ -91,7 +93,7 @@ record Scorecard(
    * @param high next node for a greater value
    * @param value points of a leaf
    */
-  record Tree(
+  public record Tree(
       @JsonProperty(required = true) int[] signal,
       @JsonProperty(required = true) double[] cut,
       @JsonProperty(required = true) int[] low,
@@ -99,7 +101,7 @@ record Scorecard(
       @JsonProperty(required = true) double[] value) {
 
     /** Each branch must lead onwards, so that a walk always ends. */
-    void check(int signals) {
+    public void check(int signals) {
       for (int node = 0; node < signal.length; node++) {
         boolean leaf = signal[node] < 0;
         boolean onwards =
@@ -113,7 +115,8 @@ record Scorecard(
       }
     }
 
-    double points(double[] values) {
+    /** The points of the leaf that some signals lead to. */
+    public double points(double[] values) {
       int node = 0;
       while (signal[node] >= 0) {
         node = values[signal[node]] <= cut[node] ? low[node] : high[node];

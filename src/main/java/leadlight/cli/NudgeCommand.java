@@ -1,0 +1,89 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.Settings;
+import leadlight.model.UserError;
+import leadlight.page.PhotoPage;
+import leadlight.vision.Threads;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight nudge}: which leads move when they are pushed. */
+@Command(
+    name = "nudge",
+    description = {
+      "Compares a photo of a row at rest with photos in each of which a pick pushes one lead "
+          + "lightly sideways; measures how far that lead's foot moves against its land.",
+      "Writes REST.nudge.json and REST.nudge.png, and the results of score for REST with what the "
+          + "nudge showed: a lead that moves is open.",
+      "Push lightly and steadily, across the lead, near its toe; never pry or lift: a pick tears "
+          + "lands (common practice, no source)."
+    },
+    mixinStandardHelpOptions = true)
+final class NudgeCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(
+      paramLabel = "REST PUSHED",
+      arity = "2..*",
+      description = "The photo at rest, then those with a pick, or one folder of these.")
+  private List<Path> photos;
+
+  @Option(
+      names = "--class",
+      paramLabel = "1|2|3",
+      defaultValue = "2",
+      description = "Product class (default: ${DEFAULT-VALUE}).")
+  private int productClass;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "Folder for the results (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(names = "--json", description = "Print the JSON instead of the summary.")
+  private boolean json;
+
+  @Mixin private ReaderOption reader;
+
+  @Mixin private RowOptions row;
+
+  @Mixin private HintOptions hint;
+
+  @Mixin private Limits limits;
+
+  @Mixin private PageOptions pages;
+
+  @Mixin private ThreadOption threads;
+
+  NudgeCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    if (productClass < 1 || productClass > 3) {
+      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
+    }
+    Threads.set(threads.count());
+    AcceptanceSet set = limits.load();
+    Settings settings =
+        new Settings(row.spec(), productClass, set.id(), hint.hint(), reader.opinions());
+    OutputFolder.make(out);
+    PhotoPage page = new PhotoPage(pages.context(set, row.request()));
+    NudgeRun run = new NudgeRun(settings, set);
+    NudgeRun.Result result =
+        run.read(photos.get(0), NudgeRun.pushed(photos.subList(1, photos.size())));
+    try (result) {
+      return new NudgeFiles(set, page, out, json, streams).write(result).code();
+    }
+  }
+}

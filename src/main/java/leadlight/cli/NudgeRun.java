@@ -1,0 +1,98 @@
+package leadlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.Nudge;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.model.UserError;
+import leadlight.motion.NudgeReader;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.together.NudgeJoin;
+
+/** Scores the photo at rest and reads the photos of pushed leads against it. */
+final class NudgeRun {
+
+  private static final String PICTURE = ".*\\.(jpe?g|png|tiff?|bmp|webp)";
+
+  private final Settings settings;
+  private final AcceptanceSet limits;
+
+  NudgeRun(Settings settings, AcceptanceSet limits) {
+    this.settings = settings;
+    this.limits = limits;
+  }
+
+  /**
+   * A read nudge; closes the photo at rest.
+   *
+   * @param scored the photo at rest, the nudge joined
+   */
+  record Result(Photo rest, RowOutcome.Found row, ScoredPhoto scored, Nudge nudge)
+      implements AutoCloseable {
+    @Override
+    public void close() {
+      rest.close();
+    }
+  }
+
+  /** Photos, the pictures of a folder in the order of their names. */
+  static List<Path> pushed(List<Path> given) {
+    List<Path> all = new ArrayList<>();
+    for (Path path : given) {
+      if (Files.isDirectory(path)) {
+        all.addAll(pictures(path));
+      } else {
+        all.add(path);
+      }
+    }
+    if (all.isEmpty()) {
+      throw new UserError(given.get(0) + " holds no photos; name photos of pushed leads");
+    }
+    return all;
+  }
+
+  private static List<Path> pictures(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(f -> f.getFileName().toString().toLowerCase(Locale.ROOT).matches(PICTURE))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UserError(folder + " cannot be read; check its permissions");
+    }
+  }
+
+  /** Reads all. */
+  Result read(Path restFile, List<Path> pushed) {
+    Photo rest = new PhotoReader().read(restFile);
+    try {
+      ScoredPhoto scored = new PhotoScorer(settings, limits).score(rest);
+      if (!(scored.row() instanceof RowOutcome.Found row)) {
+        throw new UserError(
+            restFile + ": no row was found in the photo at rest; see leadlight score for why");
+      }
+      NudgeReader reader = new NudgeReader(rest.frame(), row, settings.row());
+      List<NudgeReader.Read> reads = new ArrayList<>();
+      for (Path file : pushed) {
+        try (Photo photo = new PhotoReader().read(file)) {
+          reads.add(reader.read(photo.frame(), photo.info().file(), photo.info().sha256()));
+        }
+      }
+      Nudge nudge = reader.together(reads);
+      return new Result(rest, row, NudgeJoin.of(scored, nudge, limits), nudge);
+    } catch (RuntimeException | Error e) {
+      rest.close();
+      throw e;
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package leadlight.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.Besides;
+import leadlight.model.Settings;
+import leadlight.model.UserError;
+import leadlight.page.PhotoPage;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.reader.SecondReader;
+import leadlight.report.ReportContext;
+import leadlight.report.ReportWriter;
+import leadlight.report.TerminalSummary;
+import leadlight.report.WrittenReport;
+import leadlight.text.Sentences;
+import leadlight.together.JoinedRow;
+import leadlight.together.PlacedJoin;
+
+/** Scores photos of one row together: joined, or against the photo taken before soldering. */
+final class TogetherRun {
+
+  private final PhotoScorer scorer;
+  private final AcceptanceSet limits;
+  private final ReportWriter writer;
+  private final Path out;
+  private final boolean json;
+  private final Streams streams;
+
+  TogetherRun(
+      Settings settings,
+      AcceptanceSet limits,
+      PhotoPage page,
+      Path out,
+      boolean json,
+      Streams streams) {
+    this.scorer = new PhotoScorer(settings, limits);
+    this.limits = limits;
+    this.writer =
+        new ReportWriter(
+            new ReportContext(
+                Version.number(),
+                SecondReader.version(),
+                limits.name(),
+                String.join(" ", limits.notes())),
+            page::html);
+    this.out = out;
+    this.json = json;
+    this.streams = streams;
+  }
+
+  /** All photos joined into the first. */
+  ExitStatus sameRow(List<Path> files) {
+    if (files.size() < 2) {
+      throw new UserError("--same-row needs two photos or more of the row");
+    }
+    List<Photo> open = new ArrayList<>();
+    try {
+      List<JoinedRow.View> views = new ArrayList<>();
+      for (Path file : files) {
+        views.add(view(file, open));
+      }
+      return report(new JoinedRow(limits).of(views), ".joined", open.get(0));
+    } finally {
+      open.forEach(Photo::close);
+    }
+  }
+
+  /** Each photo against the one taken before. */
+  ExitStatus placed(List<Path> files, Path before) {
+    ExitStatus worst = ExitStatus.GOOD;
+    for (Path file : files) {
+      List<Photo> open = new ArrayList<>();
+      try {
+        JoinedRow.View after = view(file, open);
+        JoinedRow.Result result = new PlacedJoin(limits).of(after, view(before, open));
+        worst = worst.worse(report(result, "", open.get(0)));
+      } finally {
+        open.forEach(Photo::close);
+      }
+    }
+    return worst;
+  }
+
+  private JoinedRow.View view(Path file, List<Photo> open) {
+    Photo photo = new PhotoReader().read(file);
+    open.add(photo);
+    return new JoinedRow.View(photo.frame(), scorer.score(photo));
+  }
+
+  private ExitStatus report(JoinedRow.Result result, String behindName, Photo first) {
+    WrittenReport written =
+        writer.write(result.scored(), result.besides(), behindName, first.frame(), out);
+    if (json) {
+      streams
+          .out()
+          .print(
+              new String(writer.json(result.scored(), result.besides()), StandardCharsets.UTF_8));
+    } else {
+      TerminalSummary.lines(result.scored(), Optional.of(written)).forEach(streams.out()::println);
+      result.besides().photos().forEach(this::said);
+    }
+    return ExitStatus.of(result.scored().verdict());
+  }
+
+  private void said(Besides.Other other) {
+    String what = other.role() == Besides.Role.PLACED ? "compared with " : "joined with ";
+    streams
+        .out()
+        .println(
+            other
+                .refused()
+                .map(why -> "  not " + what + other.file() + ": " + Sentences.english().of(why))
+                .orElse("  " + what + other.file()));
+  }
+}

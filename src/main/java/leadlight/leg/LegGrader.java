@@ -1,0 +1,137 @@
+package leadlight.leg;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import leadlight.grade.AcceptanceSet;
+import leadlight.grade.Conformance;
+import leadlight.grade.Feature;
+import leadlight.grade.JointGeometry;
+import leadlight.grade.Limit;
+import leadlight.model.BoardSide;
+import leadlight.model.Doubt;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedLeg;
+import leadlight.model.PointPx;
+import leadlight.model.Quantity;
+import leadlight.model.Verdict;
+
+/**
+ * Judges a measured leg in one product class: enough solder all round and over the land, decided
+ * with the measures' uncertainty (JCGM 106:2012). Fill of the hole is never stated: it does not
+ * show.
+ */
+final class LegGrader {
+
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+  private static final JointGeometry NO_LENGTHS = new JointGeometry(NONE, NONE, NONE, NONE, NONE);
+  private static final int OUTLINE_POINTS = 36;
+
+  private final AcceptanceSet limits;
+  private final int productClass;
+  private final BoardSide side;
+  private final LegJudgement judgement;
+
+  LegGrader(AcceptanceSet limits, int productClass, BoardSide side, LegJudgement judgement) {
+    this.limits = limits;
+    this.productClass = productClass;
+    this.side = side;
+    this.judgement = judgement;
+  }
+
+  /** The verdict. */
+  GradedLeg grade(FoundLeg leg, LegMeter.Measured measured) {
+    boolean solder = side == BoardSide.SOLDER;
+    Optional<Limit> wetting =
+        limit(solder ? Feature.LEG_SOURCE_WETTING : Feature.LEG_DESTINATION_WETTING);
+    Optional<Limit> cover =
+        limit(solder ? Feature.LEG_SOURCE_LAND_COVERAGE : Feature.LEG_DESTINATION_LAND_COVERAGE);
+    List<Doubt> doubts = new ArrayList<>();
+    List<FindingKind> findings = new ArrayList<>();
+    List<String> clauses = new ArrayList<>();
+    unfit(leg).ifPresent(doubts::add);
+    if (doubts.isEmpty()) {
+      decide(measured.wetted(), wetting, true, findings, doubts, clauses);
+      decide(measured.covered(), cover, false, findings, doubts, clauses);
+    }
+    Verdict verdict = Verdict.ACCEPTABLE;
+    if (!findings.isEmpty()) {
+      verdict = Verdict.DEFECT;
+      doubts.clear();
+    } else if (!doubts.isEmpty()) {
+      verdict = Verdict.UNJUDGED;
+    }
+    return new GradedLeg(
+        leg.number() == 0 ? OptionalInt.empty() : OptionalInt.of(leg.number()),
+        leg.place().centre(),
+        outline(leg),
+        leg.match(),
+        verdict,
+        findings.stream().distinct().toList(),
+        measured.wetted(),
+        measured.covered(),
+        measured.open(),
+        doubts,
+        clauses);
+  }
+
+  private Optional<Limit> limit(Feature feature) {
+    return limits.limit(feature, productClass, NO_LENGTHS);
+  }
+
+  /** Why a leg cannot be judged at all. */
+  private Optional<Doubt> unfit(FoundLeg leg) {
+    double landPx =
+        Math.max(leg.leg().landWidthMm(), leg.leg().landHeightMm()) * leg.place().pxPerMm();
+    if (landPx < judgement.leastLandPx().value()) {
+      return Optional.of(new Doubt.LegTooSmall(landPx, judgement.leastLandPx().value()));
+    }
+    if (leg.match() <= judgement.hiddenTo().value()) {
+      return Optional.of(new Doubt.LegHidden(leg.match()));
+    }
+    return side == BoardSide.COMPONENT ? Optional.of(new Doubt.ComponentSide()) : Optional.empty();
+  }
+
+  private void decide(
+      Quantity measured,
+      Optional<Limit> limit,
+      boolean wetting,
+      List<FindingKind> findings,
+      List<Doubt> doubts,
+      List<String> clauses) {
+    if (limit.isEmpty()) {
+      return;
+    }
+    double needed = limit.get().value();
+    double kept =
+        Conformance.probability(measured.value(), measured.u(), needed, limit.get().bound());
+    switch (Conformance.zone(kept, limits.decisionLevel())) {
+      case KEPT -> {}
+      case PASSED -> {
+        findings.add(measured.value() == 0 ? FindingKind.OPEN : FindingKind.INSUFFICIENT);
+        clauses.add(limit.get().basis().words());
+      }
+      case NEITHER ->
+          doubts.add(
+              wetting
+                  ? new Doubt.WettingUndecided(measured.value(), measured.u(), needed, kept)
+                  : new Doubt.CoverUndecided(measured.value(), measured.u(), needed, kept));
+    }
+  }
+
+  private static List<PointPx> outline(FoundLeg leg) {
+    Obround land = leg.leg().land();
+    return IntStream.range(0, OUTLINE_POINTS)
+        .mapToObj(
+            i -> {
+              double dx = Math.cos(2 * Math.PI * i / OUTLINE_POINTS);
+              double dy = Math.sin(2 * Math.PI * i / OUTLINE_POINTS);
+              double reach = land.reachMm(dx, dy);
+              return leg.place().at(dx * reach, dy * reach);
+            })
+        .toList();
+  }
+}

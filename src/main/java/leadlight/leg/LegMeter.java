@@ -1,0 +1,74 @@
+package leadlight.leg;
+
+import java.util.List;
+import java.util.Map;
+import leadlight.model.Quantity;
+import leadlight.model.Unit;
+import leadlight.vision.Frame;
+
+/** Measures a leg: how far solder meets it, how much of its land solder covers, what stays open. */
+final class LegMeter {
+
+  private static final double ROUND_DEG = 360;
+
+  private final LegJudgement judgement;
+
+  LegMeter(LegJudgement judgement) {
+    this.judgement = judgement;
+  }
+
+  /**
+   * What was measured.
+   *
+   * @param wetted degrees of 360
+   * @param covered share of the land
+   * @param open share of the hole
+   */
+  record Measured(Quantity wetted, Quantity covered, Quantity open) {}
+
+  /** Measures a leg in its photo. */
+  Measured measure(Frame frame, FoundLeg leg) {
+    LegSectors sectors = new LegSectors(new LegCut(frame, leg), leg.leg());
+    Counted wetted = count(sectors.signals(), judgement.wetted());
+    Counted covered = count(sectors.ringSignals(), judgement.covered());
+    double[] chances =
+        sectors.signals().stream().mapToDouble(it -> judgement.wetted().chance(it::get)).toArray();
+    double open = 0;
+    double area = 0;
+    for (int i = 0; i < chances.length; i++) {
+      double reach = sectors.holeReachMm(i);
+      open += (1 - chances[i]) * reach * reach;
+      area += reach * reach;
+    }
+    double u = wetted.unsure(judgement.leastDeg().value() / ROUND_DEG);
+    return new Measured(
+        new Quantity(ROUND_DEG * wetted.share, ROUND_DEG * u, Unit.DEGREE),
+        new Quantity(covered.share, covered.unsure(judgement.leastShare().value()), Unit.SHARE),
+        new Quantity(open / area, u, Unit.SHARE));
+  }
+
+  /**
+   * The share of sectors or cells that rather are.
+   *
+   * @param share of them
+   * @param spread root mean variance of each: 0 where all are sure, one half where none is
+   */
+  private record Counted(double share, double spread) {
+
+    /** Neighbours err together: half of what all would err by if they erred as one. */
+    double unsure(double least) {
+      return Math.hypot(least, spread / 2);
+    }
+  }
+
+  private static Counted count(List<Map<String, Double>> all, leadlight.data.Scorecard card) {
+    double yes = 0;
+    double variance = 0;
+    for (Map<String, Double> each : all) {
+      double chance = card.chance(each::get);
+      yes += chance > 0.5 ? 1 : 0;
+      variance += chance * (1 - chance);
+    }
+    return new Counted(yes / all.size(), Math.sqrt(variance / all.size()));
+  }
+}

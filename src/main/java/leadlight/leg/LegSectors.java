@@ -1,0 +1,282 @@
+package leadlight.leg;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The signals of one leg, sector by sector: what lies between leg and hole's edge, and what on the
+ * ring of copper around the hole. Brightness is counted against the bright end of the whole land,
+ * so that the camera's exposure drops out.
+ */
+final class LegSectors {
+
+  /** Sectors of five degrees, seen from the middle of the hole. */
+  static final int COUNT = 72;
+
+  private static final double[] GAP = {0.45, 0.55, 0.65, 0.75, 0.85, 0.92};
+  private static final double[] RING = {0.1, 0.3, 0.5, 0.7, 0.9};
+  private static final double[] OUTSIDE = {1.15, 1.3};
+  private static final double[] INSIDE_LEG = {0.0, 0.1, 0.2};
+  private static final int NEAR = 3;
+
+  private final LegCut cut;
+  private final LegRequest.Leg leg;
+  private final double bright;
+  private final double board;
+
+  LegSectors(LegCut cut, LegRequest.Leg leg) {
+    this.cut = cut;
+    this.leg = leg;
+    List<Double> land = new ArrayList<>();
+    List<Double> outside = new ArrayList<>();
+    for (int i = 0; i < COUNT; i++) {
+      for (double share : RING) {
+        land.add(light(ring(i, share)));
+      }
+      for (double share : OUTSIDE) {
+        outside.add(light(beyond(i, share)));
+      }
+    }
+    this.bright = Math.max(1, quantile(land, 0.85));
+    this.board = quantile(outside, 0.5);
+  }
+
+  private static double dx(int sector) {
+    return Math.cos(2 * Math.PI * (sector + 0.5) / COUNT);
+  }
+
+  private static double dy(int sector) {
+    return Math.sin(2 * Math.PI * (sector + 0.5) / COUNT);
+  }
+
+  /** Share of the way from the middle to the hole's edge. */
+  private double[] gap(int sector, double share) {
+    double reach = share * leg.hole().reachMm(dx(sector), dy(sector));
+    return cut.at(dx(sector) * reach, dy(sector) * reach);
+  }
+
+  /** Share of the way from the hole's edge to the land's. */
+  private double[] ring(int sector, double share) {
+    double inner = leg.hole().reachMm(dx(sector), dy(sector));
+    double outer = leg.land().reachMm(dx(sector), dy(sector));
+    double reach = inner + share * (outer - inner);
+    return cut.at(dx(sector) * reach, dy(sector) * reach);
+  }
+
+  /** Multiple of the way from the middle to the land's edge. */
+  private double[] beyond(int sector, double share) {
+    double reach = share * leg.land().reachMm(dx(sector), dy(sector));
+    return cut.at(dx(sector) * reach, dy(sector) * reach);
+  }
+
+  /** From the middle of the hole to its edge in a sector. */
+  double holeReachMm(int sector) {
+    return leg.hole().reachMm(dx(sector), dy(sector));
+  }
+
+  private static double light(double[] rgb) {
+    return (rgb[0] + rgb[1] + rgb[2]) / 3;
+  }
+
+  /** How much warmer than grey: gold and bare copper are, solder is not. */
+  private static double warm(double[] rgb) {
+    return ((rgb[0] + rgb[1]) / 2 - rgb[2]) / Math.max(8, light(rgb));
+  }
+
+  private static double green(double[] rgb) {
+    return (rgb[1] - (rgb[0] + rgb[2]) / 2) / Math.max(8, light(rgb));
+  }
+
+  private static double quantile(List<Double> values, double share) {
+    double[] sorted = values.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+    return sorted[(int) Math.min(sorted.length - 1, share * sorted.length)];
+  }
+
+  /** The signals of each sector, clockwise from the land's x axis. */
+  List<Map<String, Double>> signals() {
+    double[][] own = new double[COUNT][];
+    for (int i = 0; i < COUNT; i++) {
+      own[i] = own(i);
+    }
+    double[] typical = new double[NAMES.size()];
+    for (int k = 0; k < typical.length; k++) {
+      int signal = k;
+      double[] column = Arrays.stream(own).mapToDouble(it -> it[signal]).sorted().toArray();
+      typical[k] = column[COUNT / 2];
+    }
+    List<Map<String, Double>> all = new ArrayList<>();
+    for (int i = 0; i < COUNT; i++) {
+      Map<String, Double> signals = new LinkedHashMap<>();
+      for (int k = 0; k < typical.length; k++) {
+        double near = 0;
+        for (int other = -NEAR; other <= NEAR; other++) {
+          near += own[Math.floorMod(i + other, COUNT)][k] / (2 * NEAR + 1);
+        }
+        signals.put(NAMES.get(k), own[i][k]);
+        signals.put(NAMES.get(k) + "_near", near);
+        signals.put(NAMES.get(k) + "_typical", typical[k]);
+      }
+      signals.put("board_light", board / bright);
+      signals.put("middle_light", middle() / bright);
+      all.add(signals);
+    }
+    return all;
+  }
+
+  private static final double[] CELLS = {0.04, 0.2, 0.36, 0.52, 0.68, 0.84, 0.96};
+
+  /**
+   * The signals of the cells of the ring of copper, sector by sector and in each from the hole's
+   * edge to the land's.
+   */
+  List<Map<String, Double>> ringSignals() {
+    double[][] light = new double[COUNT][CELLS.length];
+    double[][] warm = new double[COUNT][CELLS.length];
+    double[][] green = new double[COUNT][CELLS.length];
+    for (int i = 0; i < COUNT; i++) {
+      for (int k = 0; k < CELLS.length; k++) {
+        double[] rgb = ring(i, CELLS[k]);
+        light[i][k] = light(rgb) / bright;
+        warm[i][k] = warm(rgb);
+        green[i][k] = green(rgb);
+      }
+    }
+    List<Map<String, Double>> cells = new ArrayList<>();
+    List<Map<String, Double>> sectors = signals();
+    for (int i = 0; i < COUNT; i++) {
+      for (int k = 0; k < CELLS.length; k++) {
+        Map<String, Double> cell = new LinkedHashMap<>();
+        int last = CELLS.length - 1;
+        cell.put("cell", (double) k);
+        cell.put("light", light[i][k]);
+        cell.put("warm", warm[i][k]);
+        cell.put("green", green[i][k]);
+        cell.put("lighter_than_inside", light[i][k] - light[i][Math.max(0, k - 1)]);
+        cell.put("lighter_than_outside", light[i][k] - light[i][Math.min(last, k + 1)]);
+        cell.put("warmer_than_innermost", warm[i][k] - warm[i][0]);
+        cell.put("warmer_than_outermost", warm[i][k] - warm[i][last]);
+        cell.put("light_round", round(light, k));
+        cell.put("warm_round", round(warm, k));
+        cell.put("light_unlike_round", light[i][k] - round(light, k));
+        cell.put("warm_unlike_round", warm[i][k] - round(warm, k));
+        cell.put("roughness", rough(light, i, k));
+        for (String name : FOR_CELLS) {
+          cell.put(name, sectors.get(i).get(name));
+        }
+        cells.add(cell);
+      }
+    }
+    return cells;
+  }
+
+  private static final List<String> FOR_CELLS =
+      List.of(
+          "gap_darkest",
+          "gap_light",
+          "gap_outer_light",
+          "hole_step",
+          "hole_edge",
+          "hole_edge_typical",
+          "hole_step_typical",
+          "ring_spread",
+          "ring_spread_typical",
+          "ring_warm_typical",
+          "ring_slope",
+          "ring_slope_typical",
+          "gap_light_typical",
+          "board_light");
+
+  private static double round(double[][] of, int k) {
+    return Arrays.stream(of).mapToDouble(it -> it[k]).average().orElseThrow();
+  }
+
+  /** Spread of light among neighbours: solder is mirror-like, bare copper even. */
+  private static double rough(double[][] light, int i, int k) {
+    double[] near = new double[2 * NEAR + 1];
+    for (int other = -NEAR; other <= NEAR; other++) {
+      near[other + NEAR] = light[Math.floorMod(i + other, COUNT)][k];
+    }
+    return spread(near);
+  }
+
+  private double middle() {
+    double sum = 0;
+    for (double share : INSIDE_LEG) {
+      sum += light(gap(0, share)) / INSIDE_LEG.length;
+    }
+    return sum;
+  }
+
+  private static final List<String> NAMES =
+      List.of(
+          "gap_darkest",
+          "gap_light",
+          "gap_spread",
+          "gap_green",
+          "gap_outer_light",
+          "hole_step",
+          "hole_edge",
+          "ring_light",
+          "ring_spread",
+          "ring_warm",
+          "ring_outer_warm",
+          "ring_slope");
+
+  private double[] own(int sector) {
+    double[] gap = new double[GAP.length];
+    double greenest = 0;
+    for (int k = 0; k < GAP.length; k++) {
+      double[] rgb = gap(sector, GAP[k]);
+      gap[k] = light(rgb) / bright;
+      greenest = Math.max(greenest, green(rgb));
+    }
+    double[] ring = new double[RING.length];
+    double warm = 0;
+    for (int k = 0; k < RING.length; k++) {
+      double[] rgb = ring(sector, RING[k]);
+      ring[k] = light(rgb) / bright;
+      warm += warm(rgb) / RING.length;
+    }
+    double inner = (gap[GAP.length - 1] + gap[GAP.length - 2]) / 2;
+    double outer = (ring[0] + ring[1]) / 2;
+    return new double[] {
+      Arrays.stream(gap).min().orElseThrow(),
+      mean(gap),
+      spread(gap),
+      greenest,
+      inner,
+      outer - inner,
+      steepest(sector),
+      mean(ring),
+      spread(ring),
+      warm,
+      warm(ring(sector, RING[RING.length - 1])),
+      ring[RING.length - 1] - ring[0]
+    };
+  }
+
+  /** The hardest change of light across the hole's edge. */
+  private double steepest(int sector) {
+    double before = light(gap(sector, 0.86)) / bright;
+    double most = 0;
+    for (double share = 0.9; share < 1.12; share += 0.04) {
+      double here = light(gap(sector, share)) / bright;
+      most = Math.max(most, Math.abs(here - before));
+      before = here;
+    }
+    return most;
+  }
+
+  private static double mean(double[] values) {
+    return Arrays.stream(values).average().orElseThrow();
+  }
+
+  private static double spread(double[] values) {
+    double mean = mean(values);
+    return Math.sqrt(
+        Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElseThrow());
+  }
+}

@@ -1,0 +1,204 @@
+package leadlight.motion;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import leadlight.model.Homography;
+import leadlight.model.Lead;
+import leadlight.model.Note;
+import leadlight.model.Nudge;
+import leadlight.model.Nudge.Motion;
+import leadlight.model.Nudge.Moved;
+import leadlight.model.Nudge.Pushed;
+import leadlight.model.PointPx;
+import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
+import leadlight.register.Matched;
+import leadlight.register.Overlay;
+import leadlight.register.RegisterTuning;
+import leadlight.register.Registrar;
+import leadlight.vision.Frame;
+
+/** Reads photos of pushed leads against the photo at rest. */
+public final class NudgeReader {
+
+  private static final double UM_PER_MM = 1000;
+  private static final double FROM_MEDIAN = 1.4826;
+
+  /** Width of a lead whose width nobody told, pitches: common rows lie between 0.36 and 0.5. */
+  private static final double USUAL_WIDTH = 0.4;
+
+  private final NudgeTuning tuning = NudgeTuning.builtIn();
+  private final Registrar registrar;
+  private final List<Foot> feet;
+  private final double pitchPx;
+  private final double umPerPx;
+
+  /**
+   * Takes the photo at rest; the frame stays open and unchanged.
+   *
+   * @param row its row
+   */
+  public NudgeReader(Frame rest, RowOutcome.Found row, RowSpec spec) {
+    this.registrar = new Registrar(RegisterTuning.builtIn(), rest, row, spec.pitchMm());
+    this.pitchPx = registrar.finest().pxPerMm() * spec.pitchMm();
+    this.umPerPx = UM_PER_MM / registrar.finest().pxPerMm();
+    double width = spec.leadWidthMm().orElse(USUAL_WIDTH * spec.pitchMm());
+    Homography toMm = row.mmToPx().inverse();
+    this.feet =
+        row.leads().stream()
+            .sorted(Comparator.comparingInt(Lead::pin))
+            .map(lead -> Foot.of(lead, toMm, registrar.finest(), width))
+            .toList();
+  }
+
+  /**
+   * One photo read.
+   *
+   * @param pushed what is said of the photo
+   * @param lead what the touched lead did, if one is touched
+   */
+  public record Read(Pushed pushed, Optional<Moved> lead) {}
+
+  /** Reads a photo in which a lead is pushed. */
+  public Read read(Frame photo, String file, String sha256) {
+    Overlay overlay = registrar.overlay(photo);
+    if (overlay.likeness() < tuning.leastLikeness().value()) {
+      return refused(file, sha256, new Note.OtherRow(Math.max(0, overlay.likeness())));
+    }
+    Overlay alike = Matched.of(overlay);
+    Optional<Pick> pick = new PickFinder(alike, feet, tuning, pitchPx).find();
+    Optional<Foot> touched = pick.flatMap(this::touched);
+    if (touched.isEmpty()) {
+      return refused(file, sha256, new Note.NoPick());
+    }
+    return judged(alike, pick.orElseThrow(), touched.get(), file, sha256);
+  }
+
+  private static Read refused(String file, String sha256, Note why) {
+    return new Read(
+        new Pushed(file, sha256, OptionalInt.empty(), Optional.empty(), Optional.of(why)),
+        Optional.empty());
+  }
+
+  /** The lead on the side that the shaft leans away from, a lead's half width from the tip. */
+  private Optional<Foot> touched(Pick pick) {
+    return feet.stream()
+        .filter(foot -> offTip(foot, pick) <= tuning.notTouchedPitch().value())
+        .min(Comparator.comparingDouble(foot -> offTip(foot, pick)));
+  }
+
+  private double offTip(Foot foot, Pick pick) {
+    double from = (pick.tipX() - foot.middle(pick.tipY())) / pitchPx;
+    return Math.abs(from * Math.signum(pick.lean()) - tuning.offTipPitch().value());
+  }
+
+  private Read judged(Overlay overlay, Pick pick, Foot touched, String file, String sha256) {
+    ShiftMeter meter = new ShiftMeter(overlay, tuning, pitchPx, pick.cover());
+    Stillness still = stillness(meter, touched);
+    PointPx tip = registrar.gridToPhoto().map(pick.tipX(), pick.tipY());
+    if (still.moved(tuning)) {
+      Note why = new Note.RowMoved(Math.abs(still.medianUm));
+      return new Read(
+          new Pushed(
+              file, sha256, OptionalInt.of(touched.pin()), Optional.of(tip), Optional.of(why)),
+          Optional.of(
+              lead(touched, Motion.CANNOT_TELL, 0, still.spreadUm, file, Optional.of(why))));
+    }
+    int towards = pick.lean() > 0 ? -1 : 1;
+    ShiftMeter.Shift shift = meter.of(touched, towards);
+    return new Read(
+        new Pushed(file, sha256, OptionalInt.of(touched.pin()), Optional.of(tip), Optional.empty()),
+        Optional.of(decided(touched, shift, towards, still, file)));
+  }
+
+  private Moved decided(
+      Foot foot, ShiftMeter.Shift shift, int towards, Stillness still, String file) {
+    double um = shift.toePx() * umPerPx - still.medianUm;
+    double pick = tuning.fromPickPitch().value() * pitchPx * umPerPx;
+    double far = tuning.relative().value() * um;
+    double apart = shift.apartPx() * umPerPx / 2;
+    double bound = shift.boundPx() * umPerPx;
+    double u =
+        Math.sqrt(
+            still.spreadUm * still.spreadUm
+                + pick * pick
+                + far * far
+                + apart * apart
+                + bound * bound);
+    double along = um * towards;
+    double sided = tuning.sided().value() * u;
+    boolean moves =
+        along - sided > tuning.loosenedFromUm().value()
+            && shift.ratio() < tuning.clearlyMoved().value();
+    boolean firm =
+        Math.abs(um) + sided < tuning.firmToUm().value()
+            && shift.ratio() > tuning.clearlyFirm().value();
+    if (moves || firm) {
+      return lead(foot, moves ? Motion.MOVES : Motion.FIRM, um, u, file, Optional.empty());
+    }
+    boolean unclear = shift.ratio() >= tuning.clearlyMoved().value();
+    Note why = unclear ? new Note.MotionUnclear() : new Note.MotionBetween(Math.abs(um), u);
+    return lead(foot, Motion.CANNOT_TELL, um, u, file, Optional.of(why));
+  }
+
+  private Moved lead(
+      Foot foot, Motion motion, double um, double u, String file, Optional<Note> why) {
+    return new Moved(
+        foot.pin(),
+        motion,
+        OptionalDouble.of(um),
+        OptionalDouble.of(u),
+        OptionalDouble.of(2 * tuning.sided().value() * u),
+        Optional.of(file),
+        why);
+  }
+
+  /** How still the other leads lie: where the pair of photos sets its own limit. */
+  private record Stillness(double medianUm, double spreadUm, int leads) {
+
+    /** Whether the untouched leads moved together, by more than a soldered lead yields. */
+    boolean moved(NudgeTuning tuning) {
+      double u = spreadUm / Math.sqrt(Math.max(1, leads));
+      return Math.abs(medianUm) - tuning.sided().value() * u > tuning.loosenedFromUm().value();
+    }
+  }
+
+  private Stillness stillness(ShiftMeter meter, Foot touched) {
+    double[] shifts =
+        feet.stream()
+            .filter(foot -> Math.abs(foot.pin() - touched.pin()) > 1)
+            .mapToDouble(foot -> meter.still(foot) * umPerPx)
+            .sorted()
+            .toArray();
+    if (shifts.length == 0) {
+      return new Stillness(0, tuning.firmToUm().value(), 0);
+    }
+    double median = shifts[shifts.length / 2];
+    double[] sizes = Arrays.stream(shifts).map(s -> Math.abs(s - median)).sorted().toArray();
+    return new Stillness(median, FROM_MEDIAN * sizes[sizes.length / 2], shifts.length);
+  }
+
+  /**
+   * What several photos say together. Of photos that show one lead touched, the one that shows it
+   * move counts, then the one that shows it firm, then any.
+   */
+  public Nudge together(List<Read> reads) {
+    List<Moved> leads = new ArrayList<>();
+    for (Foot foot : feet) {
+      leads.add(
+          reads.stream()
+              .flatMap(read -> read.lead().stream())
+              .filter(moved -> moved.pin() == foot.pin())
+              .min(
+                  Comparator.comparing(Moved::motion)
+                      .thenComparing(moved -> moved.uUm().orElse(Double.MAX_VALUE)))
+              .orElseGet(() -> Moved.notTouched(foot.pin())));
+    }
+    return new Nudge(reads.stream().map(Read::pushed).toList(), leads);
+  }
+}

@@ -1,0 +1,105 @@
+package leadlight.register;
+
+import java.util.Arrays;
+import leadlight.model.Homography;
+import leadlight.model.Plane;
+
+/**
+ * One step of laying a cut over another: the projective change that makes their evened light agree
+ * best, by Gauss and Newton (Lucas and Kanade 1981; Baker and Matthews 2004), robust against what
+ * only one of them shows (Tukey's biweight).
+ */
+final class Alignment {
+
+  private static final int UNKNOWNS = 8;
+
+  /** Tukey's 4.685 spreads: 95 % efficiency for normal errors (Huber, Robust Statistics, 1981). */
+  private static final double BIWEIGHT = 4.685;
+
+  /** Spread of normal errors from their median size. */
+  private static final double FROM_MEDIAN = 1.4826;
+
+  private final Plane fixed;
+  private final Plane moving;
+  private final boolean[] use;
+  private final double half;
+
+  Alignment(Plane fixed, Plane moving, boolean[] use) {
+    this.fixed = fixed;
+    this.moving = moving;
+    this.use = use;
+    this.half = fixed.width() / 2.0;
+  }
+
+  /** From a place of the fixed cut to its place in the moving one, grid pixels. */
+  Homography step() {
+    double limit = BIWEIGHT * FROM_MEDIAN * medianDifference();
+    Normal normal = new Normal(UNKNOWNS);
+    double[] row = new double[UNKNOWNS];
+    int w = fixed.width();
+    for (int y = 1; y < fixed.height() - 1; y++) {
+      for (int x = 1; x < w - 1; x++) {
+        int i = y * w + x;
+        double r = fixed.data()[i] - moving.data()[i];
+        double q = r / limit;
+        if (use[i] && Math.abs(q) < 1) {
+          fill(row, x, y, gradient(i, 1), gradient(i, w));
+          normal.add(row, r, (1 - q * q) * (1 - q * q));
+        }
+      }
+    }
+    return map(normal.solution());
+  }
+
+  /** The mean gradient of both: errors of second order cancel. */
+  private double gradient(int i, int step) {
+    float[] a = fixed.data();
+    float[] b = moving.data();
+    return (a[i + step] - a[i - step] + b[i + step] - b[i - step]) / 4;
+  }
+
+  private void fill(double[] row, int px, int py, double gx, double gy) {
+    double x = (px - half) / half;
+    double y = (py - fixed.height() / 2.0) / half;
+    row[0] = gx;
+    row[1] = gx * x;
+    row[2] = gx * y;
+    row[3] = gy;
+    row[4] = gy * x;
+    row[5] = gy * y;
+    double both = gx * x + gy * y;
+    row[6] = both * x;
+    row[7] = both * y;
+  }
+
+  /** The small change as a projective map, right to first order in it. */
+  private Homography map(double[] c) {
+    double s = half;
+    Homography unit =
+        new Homography(
+            1 + c[1] / s,
+            c[2] / s,
+            c[0] / s,
+            c[4] / s,
+            1 + c[5] / s,
+            c[3] / s,
+            -c[6] / s,
+            -c[7] / s,
+            1);
+    double cy = fixed.height() / 2.0;
+    Homography in = new Homography(1 / s, 0, -half / s, 0, 1 / s, -cy / s, 0, 0, 1);
+    return in.inverse().after(unit).after(in);
+  }
+
+  private double medianDifference() {
+    double[] sizes = new double[use.length];
+    int n = 0;
+    for (int i = 0; i < use.length; i++) {
+      if (use[i]) {
+        sizes[n++] = Math.abs(fixed.data()[i] - moving.data()[i]);
+      }
+    }
+    Arrays.sort(sizes, 0, n);
+    return n == 0 ? 1 : Math.max(1e-3, sizes[n / 2]);
+  }
+}

@@ -1,0 +1,54 @@
+package leadlight.register;
+
+import leadlight.model.Homography;
+import leadlight.model.Plane;
+import leadlight.model.PointPx;
+import leadlight.vision.Frame;
+
+/**
+ * A photo's piece over a grid.
+ *
+ * @param grid where its pixels lie
+ * @param light grey levels, 0 to 255, not rounded
+ * @param seen whether a pixel lies in the photo
+ */
+public record Cut(RowGrid grid, Plane light, boolean[] seen) {
+
+  /** Beyond this many photo pixels a grid pixel the photo is halved first, else detail aliases. */
+  private static final double MOST_SHRINK = 2;
+
+  /**
+   * Cuts a photo.
+   *
+   * @param gridToPhoto grid pixels to photo pixels
+   */
+  public static Cut of(Frame photo, RowGrid grid, Homography gridToPhoto) {
+    PointPx a = gridToPhoto.map(grid.width() / 2.0, grid.height() / 2.0);
+    PointPx b = gridToPhoto.map(grid.width() / 2.0 + 1, grid.height() / 2.0);
+    if (a.distanceTo(b) > MOST_SHRINK) {
+      double factor = 1 / a.distanceTo(b);
+      try (Frame small = photo.shrunk(factor)) {
+        return straight(small, grid, shrinking(factor).after(gridToPhoto));
+      }
+    }
+    return straight(photo, grid, gridToPhoto);
+  }
+
+  /** Pixel centres lie at whole numbers, so shrinking moves the first centre by half a pixel. */
+  private static Homography shrinking(double factor) {
+    double shift = factor / 2 - 0.5;
+    return new Homography(factor, 0, shift, 0, factor, shift, 0, 0, 1);
+  }
+
+  private static Cut straight(Frame photo, RowGrid grid, Homography gridToPhoto) {
+    boolean[] seen = new boolean[grid.width() * grid.height()];
+    for (int j = 0; j < grid.height(); j++) {
+      for (int i = 0; i < grid.width(); i++) {
+        PointPx at = gridToPhoto.map(i, j);
+        seen[j * grid.width() + i] =
+            at.x() >= 0 && at.y() >= 0 && at.x() < photo.widthPx() && at.y() < photo.heightPx();
+      }
+    }
+    return new Cut(grid, photo.light(gridToPhoto, grid.width(), grid.height()), seen);
+  }
+}

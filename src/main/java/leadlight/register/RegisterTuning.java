@@ -1,0 +1,37 @@
+package leadlight.register;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import leadlight.data.DataFile;
+import leadlight.data.Figure;
+
+/**
+ * How photos are laid over each other: {@code models/motion/register.json}.
+ *
+ * @param beyondEndsPitch board beyond the first and last lead that is looked at, pitches
+ * @param behindHeelPitch part behind the heels, pitches
+ * @param aheadPitch board ahead of the lands, pitches
+ * @param coarsePitchPx pixels a pitch of the first search
+ * @param middlePitchPx of the next level
+ * @param finePitchPx most pixels a pitch of the last level
+ * @param reachPitch how far the camera may have moved, pitches
+ * @param evenPitch half side of the surroundings that light is evened against, pitches
+ * @param floorLevels least spread of light around a pixel, grey levels
+ * @param rounds steps at each level
+ */
+public record RegisterTuning(
+    @JsonProperty(required = true) Figure beyondEndsPitch,
+    @JsonProperty(required = true) Figure behindHeelPitch,
+    @JsonProperty(required = true) Figure aheadPitch,
+    @JsonProperty(required = true) Figure coarsePitchPx,
+    @JsonProperty(required = true) Figure middlePitchPx,
+    @JsonProperty(required = true) Figure finePitchPx,
+    @JsonProperty(required = true) Figure reachPitch,
+    @JsonProperty(required = true) Figure evenPitch,
+    @JsonProperty(required = true) Figure floorLevels,
+    @JsonProperty(required = true) Figure rounds) {
+
+  /** The built-in tuning. */
+  public static RegisterTuning builtIn() {
+    return DataFile.builtIn("motion/register.json").read(RegisterTuning.class);
+  }
+}

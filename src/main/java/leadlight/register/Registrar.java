@@ -1,0 +1,193 @@
+package leadlight.register;
+
+import java.util.Comparator;
+import java.util.List;
+import leadlight.model.ColourPatch;
+import leadlight.model.Homography;
+import leadlight.model.Lead;
+import leadlight.model.Plane;
+import leadlight.model.PointPx;
+import leadlight.model.RowOutcome;
+import leadlight.vision.Frame;
+import leadlight.vision.Matching;
+
+/** Lays other photos over one photo whose row is known. */
+public final class Registrar {
+
+  private final RegisterTuning tuning;
+  private final Frame photo;
+  private final RowOutcome.Found row;
+  private final double pitchMm;
+  private final RowGrid grid;
+
+  /**
+   * Takes the photo that stays.
+   *
+   * @param row the row in it
+   * @param pitchMm the row's nominal pitch
+   */
+  public Registrar(RegisterTuning tuning, Frame photo, RowOutcome.Found row, double pitchMm) {
+    this.tuning = tuning;
+    this.photo = photo;
+    this.row = row;
+    this.pitchMm = pitchMm;
+    this.grid = grid();
+  }
+
+  /** The finest grid: the row with board around it. */
+  public RowGrid finest() {
+    return grid;
+  }
+
+  /** From the finest grid to the photo that stays. */
+  public Homography gridToPhoto() {
+    return row.mmToPx().after(grid.toMm());
+  }
+
+  private RowGrid grid() {
+    Homography toMm = row.mmToPx().inverse();
+    double uMin = Double.MAX_VALUE;
+    double uMax = -Double.MAX_VALUE;
+    double vMin = Double.MAX_VALUE;
+    double vMax = -Double.MAX_VALUE;
+    for (Lead lead : row.leads()) {
+      for (PointPx at : List.of(lead.heelPx(), lead.toePx(), lead.landToePx())) {
+        PointPx mm = toMm.map(at.x(), at.y());
+        uMin = Math.min(uMin, mm.x());
+        uMax = Math.max(uMax, mm.x());
+        vMin = Math.min(vMin, mm.y());
+        vMax = Math.max(vMax, mm.y());
+      }
+    }
+    double ends = tuning.beyondEndsPitch().value() * pitchMm;
+    double behind = tuning.behindHeelPitch().value() * pitchMm;
+    double ahead = tuning.aheadPitch().value() * pitchMm;
+    double scale = Math.min(row.pitchPx(), tuning.finePitchPx().value()) / pitchMm;
+    return new RowGrid(
+        uMin - ends,
+        vMin - behind,
+        scale,
+        (int) Math.ceil((uMax - uMin + 2 * ends) * scale),
+        (int) Math.ceil((vMax - vMin + behind + ahead) * scale));
+  }
+
+  /** Lays a photo over, taken by a camera that moved little. */
+  public Overlay overlay(Frame moving) {
+    return refined(moving, near(moving));
+  }
+
+  /**
+   * Lays a photo over whose row was found: of the map that the two rows give, and of those that are
+   * counted one pin off, the one under which most of what is this row's own is found again.
+   *
+   * @param mmToMoving the row frame in the other photo
+   */
+  public Overlay overlay(Frame moving, Homography mmToMoving) {
+    List<Overlay> tried =
+        List.of(0, -1, 1).stream()
+            .map(pins -> counted(moving, mmToMoving, pins))
+            .sorted(Comparator.comparingDouble(Overlay::ownLikeness).reversed())
+            .toList();
+    Overlay best = tried.get(0);
+    return best.withMargin(best.ownLikeness() - tried.get(1).ownLikeness());
+  }
+
+  private Overlay counted(Frame moving, Homography mmToMoving, int pins) {
+    return refined(moving, mmToMoving.after(shift(pins * pitchMm, 0)));
+  }
+
+  private static Homography shift(double uMm, double vMm) {
+    return new Homography(1, 0, uMm, 0, 1, vMm, 0, 0, 1);
+  }
+
+  private static Homography inverseMm(RowGrid level) {
+    return level.toMm().inverse();
+  }
+
+  /** Row frame to the other photo, by the best place of the whole row at a coarse scale. */
+  private Homography near(Frame moving) {
+    RowGrid coarse = level(tuning.coarsePitchPx().value());
+    double reach = tuning.reachPitch().value() * pitchMm;
+    RowGrid wide =
+        new RowGrid(
+            coarse.fromUMm() - reach,
+            coarse.fromVMm() - reach,
+            coarse.pxPerMm(),
+            coarse.width() + (int) (2 * reach * coarse.pxPerMm()),
+            coarse.height() + (int) (2 * reach * coarse.pxPerMm()));
+    Plane part = evened(Cut.of(photo, coarse, row.mmToPx().after(coarse.toMm())));
+    Plane whole = evened(Cut.of(moving, wide, row.mmToPx().after(wide.toMm())));
+    Plane scores = Matching.correlation(grey(whole), grey(part));
+    int best = 0;
+    for (int i = 1; i < scores.data().length; i++) {
+      best = scores.data()[i] > scores.data()[best] ? i : best;
+    }
+    double du = best % scores.width() / coarse.pxPerMm() - reach;
+    double dv = best / scores.width() / coarse.pxPerMm() - reach;
+    return row.mmToPx().after(shift(du, dv));
+  }
+
+  private static ColourPatch grey(Plane light) {
+    return new ColourPatch(light, light, light);
+  }
+
+  private Overlay refined(Frame moving, Homography mmToMoving) {
+    Homography map = mmToMoving;
+    for (double pitchPx :
+        new double[] {tuning.coarsePitchPx().value(), tuning.middlePitchPx().value()}) {
+      if (pitchPx < row.pitchPx()) {
+        map = laid(moving, level(pitchPx), map).gridToMoving().after(inverseMm(level(pitchPx)));
+      }
+    }
+    return laid(moving, grid, map);
+  }
+
+  private RowGrid level(double pitchPx) {
+    return grid.scaled(Math.min(1, pitchPx / (grid.pxPerMm() * pitchMm)));
+  }
+
+  private Overlay laid(Frame moving, RowGrid level, Homography mmToMoving) {
+    Cut fixed = Cut.of(photo, level, row.mmToPx().after(level.toMm()));
+    Plane fixedEven = evened(fixed);
+    Homography map = mmToMoving.after(level.toMm());
+    int rounds = (int) tuning.rounds().value();
+    for (int round = 0; round < rounds; round++) {
+      Cut other = Cut.of(moving, level, map);
+      map = map.after(new Alignment(fixedEven, evened(other), both(fixed, other)).step());
+    }
+    Cut other = Cut.of(moving, level, map);
+    Plane otherEven = evened(other);
+    boolean[] both = both(fixed, other);
+    double pitchPx = level.pxPerMm() * pitchMm;
+    double own =
+        Likeness.of(
+            Likeness.own(fixedEven, pitchPx), Likeness.own(otherEven, pitchPx), inner(both, level));
+    return new Overlay(fixed, other, map, Likeness.of(fixedEven, otherEven, both), own, 0);
+  }
+
+  /** Evened light of a cut, at its own scale. */
+  public Plane evened(Cut cut) {
+    int radius =
+        (int) Math.max(2, Math.round(tuning.evenPitch().value() * pitchMm * cut.grid().pxPerMm()));
+    return Evened.of(cut.light(), radius, tuning.floorLevels().value());
+  }
+
+  /** Without the ends, which differ from the middle in one way in all rows. */
+  private boolean[] inner(boolean[] use, RowGrid level) {
+    boolean[] inner = use.clone();
+    double ends = (tuning.beyondEndsPitch().value() + 1) * pitchMm * level.pxPerMm();
+    for (int i = 0; i < inner.length; i++) {
+      int x = i % level.width();
+      inner[i] &= x >= ends && x < level.width() - ends;
+    }
+    return inner;
+  }
+
+  private static boolean[] both(Cut a, Cut b) {
+    boolean[] both = new boolean[a.seen().length];
+    for (int i = 0; i < both.length; i++) {
+      both[i] = a.seen()[i] && b.seen()[i];
+    }
+    return both;
+  }
+}

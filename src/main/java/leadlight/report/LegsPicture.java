@@ -1,0 +1,71 @@
+package leadlight.report;
+
+import java.util.List;
+import leadlight.model.GradedLeg;
+import leadlight.model.PointPx;
+import leadlight.vision.Canvas;
+import leadlight.vision.Frame;
+
+/** The photo with each anchor leg outlined, numbered and marked with its verdict. */
+public final class LegsPicture {
+
+  private static final int WIDTH_PX = 1280;
+  private static final double MARK_PX = 34;
+  private static final double LINE_PX = 2.5;
+
+  private LegsPicture() {}
+
+  /** The picture, PNG. */
+  public static byte[] png(Frame photo, List<GradedLeg> legs) {
+    double factor = Math.min(2.5, WIDTH_PX / (double) photo.widthPx());
+    int width = (int) Math.round(photo.widthPx() * factor);
+    int height = (int) Math.round(photo.heightPx() * factor);
+    try (Canvas canvas = new Canvas(width, height, Pen.PAPER)) {
+      canvas.paste(photo, 0, 0, width, height);
+      Pen pen = new Pen(canvas);
+      for (GradedLeg leg : legs) {
+        outline(pen, leg, factor);
+        mark(pen, leg, factor, width);
+      }
+      return canvas.png();
+    }
+  }
+
+  private static void outline(Pen pen, GradedLeg leg, double factor) {
+    List<PointPx> points = leg.outline();
+    for (int i = 0; i < points.size(); i++) {
+      PointPx from = points.get(i);
+      PointPx to = points.get((i + 1) % points.size());
+      for (double wide : new double[] {2 * LINE_PX, LINE_PX}) {
+        pen.line(
+            wide > LINE_PX ? Pen.INK : VerdictMark.filling(leg.verdict()),
+            wide,
+            (from.x() + 0.5) * factor,
+            (from.y() + 0.5) * factor,
+            (to.x() + 0.5) * factor,
+            (to.y() + 0.5) * factor);
+      }
+    }
+  }
+
+  private static void mark(Pen pen, GradedLeg leg, double factor, int width) {
+    double right =
+        leg.outline().stream().mapToDouble(PointPx::x).max().orElseThrow() * factor + MARK_PX * 0.7;
+    double left =
+        leg.outline().stream().mapToDouble(PointPx::x).min().orElseThrow() * factor - MARK_PX * 0.7;
+    double x = right + MARK_PX < width ? right : left;
+    double y = (leg.centre().y() + 0.5) * factor;
+    VerdictMark.draw(pen, leg.verdict(), x, y, MARK_PX);
+    if (leg.number().isPresent()) {
+      TextStyle style = new TextStyle(Typeface.BOLD, 24, Pen.INK);
+      String number = "" + leg.number().getAsInt();
+      double half = style.width(number) / 2 + 5;
+      double top = y + MARK_PX * 0.6;
+      pen.fill(
+          Pen.PAPER,
+          List.of(
+              new double[] {x - half, top, x + half, top, x + half, top + 30, x - half, top + 30}));
+      pen.textAround(style, number, x, top + 24);
+    }
+  }
+}

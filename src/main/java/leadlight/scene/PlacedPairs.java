@@ -1,0 +1,129 @@
+package leadlight.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Pairs of scenes: a row as it was set down, before any iron, and the same row after. Between them
+ * the board was put down again and the lamp shifted; some joints took solder, some did not and are
+ * as they were. NAME-before and NAME-after; what is open after was left unchanged.
+ */
+public final class PlacedPairs {
+
+  private static final double DEG = Math.PI / 180;
+
+  private final SceneSampler sampler;
+  private final SceneMix mix;
+  private final long seed;
+
+  /** Prepares the pairs. */
+  public PlacedPairs(SceneMix mix, long seed) {
+    this.sampler = new SceneSampler(mix, seed);
+    this.mix = mix;
+    this.seed = seed;
+  }
+
+  /** Before and after of one pair, numbered from 0. */
+  public List<SceneSpec> pair(int number) {
+    SceneSpec drawn = sampler.draw(number);
+    Dice dice = new Dice(Grain.mix(seed, number, "placed".hashCode()));
+    JointSampler placed = new JointSampler(mix, dice, drawn.part());
+    placed.drawWhole(SceneMix.Fault.OPEN_RESTING, dice.chance(0.5));
+    List<JointPlan> before = placed.joints();
+    double untouched = dice.even(0.1, 0.6);
+    List<JointPlan> after = new ArrayList<>();
+    for (int i = 0; i < before.size(); i++) {
+      JointPlan then = drawn.joints().get(i);
+      boolean took = then.condition() != Condition.OPEN && then.condition() != Condition.MISSING;
+      after.add(took && !dice.chance(untouched) ? at(then, before.get(i)) : before.get(i));
+    }
+    return List.of(
+        scene(drawn, "-before", drawn.camera(), drawn.lamps(), before, List.of()),
+        scene(
+            drawn,
+            "-after",
+            moved(drawn.camera(), dice),
+            shifted(drawn.lamps(), dice),
+            after,
+            drawn.dirt()));
+  }
+
+  /** Solder draws a lead a little towards its land's middle, no more. */
+  private static JointPlan at(JointPlan then, JointPlan before) {
+    JointPlan here = then.withPlace(0.7 * before.pose().shiftMm(), 0.7 * before.pose().skewRad());
+    return here.withLandRaised(null);
+  }
+
+  private static SceneSpec scene(
+      SceneSpec drawn,
+      String ending,
+      CameraSpec camera,
+      List<LampSpec> lamps,
+      List<JointPlan> joints,
+      List<Dirt> dirt) {
+    return new SceneSpec(
+        drawn.name() + ending,
+        drawn.seed(),
+        drawn.part(),
+        drawn.body(),
+        drawn.board(),
+        drawn.metal(),
+        lamps,
+        camera,
+        joints,
+        List.of(),
+        dirt);
+  }
+
+  private static CameraSpec moved(CameraSpec was, Dice dice) {
+    CameraSpec.Lens lens = was.lens();
+    CameraSpec.Sensing s = was.sensor();
+    return new CameraSpec(
+        was.widthPx(),
+        was.heightPx(),
+        was.pxPerMm() * dice.even(0.97, 1.03),
+        was.aimAlongRowMm() + dice.even(-0.3, 0.3),
+        was.aimAlongLeadMm() + dice.even(-0.3, 0.3),
+        was.rotationRad() + dice.even(-3, 3) * DEG,
+        new double[] {
+          was.tiltRad()[0] + dice.even(-1, 1) * DEG, was.tiltRad()[1] + dice.even(-1, 1) * DEG
+        },
+        was.distanceMm(),
+        new CameraSpec.Lens(
+            lens.k1(),
+            lens.blurPx() * dice.even(0.8, 1.3),
+            lens.blurSlope(),
+            lens.vignette(),
+            lens.fadeRight(),
+            lens.fadeDown(),
+            lens.glow(),
+            lens.fringe()),
+        new CameraSpec.Sensing(
+            s.mosaic(),
+            s.noise(),
+            s.redGain(),
+            s.blueGain(),
+            s.exposure() * dice.even(0.9, 1.1),
+            s.contrast(),
+            s.saturation(),
+            s.sharpen(),
+            s.jpegQuality()));
+  }
+
+  private static List<LampSpec> shifted(List<LampSpec> lamps, Dice dice) {
+    return lamps.stream()
+        .map(
+            lamp ->
+                new LampSpec(
+                    lamp.kind(),
+                    Math.min(90, lamp.elevationDeg() + dice.even(-4, 4)),
+                    lamp.spreadDeg(),
+                    lamp.azimuthDeg() + dice.even(-12, 12),
+                    lamp.count(),
+                    lamp.power() * dice.even(0.9, 1.1),
+                    lamp.red(),
+                    lamp.green(),
+                    lamp.blue()))
+        .toList();
+  }
+}

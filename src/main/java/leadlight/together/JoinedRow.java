@@ -1,0 +1,143 @@
+package leadlight.together;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadlight.grade.AcceptanceSet;
+import leadlight.grade.Grader;
+import leadlight.model.Besides;
+import leadlight.model.Familiarity;
+import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
+import leadlight.model.Note;
+import leadlight.model.Opinions;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.model.Verdict;
+import leadlight.register.Overlay;
+import leadlight.register.RegisterTuning;
+import leadlight.register.Registrar;
+import leadlight.vision.Frame;
+
+/**
+ * Joins photos of one row into the first of them: each is registered pin by pin and must show what
+ * is this row's own, else nothing is taken from it.
+ */
+public final class JoinedRow {
+
+  private final SameRow join = new SameRow();
+  private final JoinTuning tuning = JoinTuning.builtIn();
+  private final AcceptanceSet limits;
+
+  /** Takes the limits to judge by. */
+  public JoinedRow(AcceptanceSet limits) {
+    this.limits = limits;
+  }
+
+  /**
+   * A photo with what it showed alone.
+   *
+   * @param picture the upright picture, stays open
+   * @param scored its result
+   */
+  public record View(Frame picture, ScoredPhoto scored) {}
+
+  /**
+   * The result.
+   *
+   * @param scored the first photo's report with all of them in view
+   * @param besides which photos, and which joint is seen in which
+   */
+  public record Result(ScoredPhoto scored, Besides besides) {}
+
+  /** Joins; the first view's row must have been found for anything to be joined. */
+  public Result of(List<View> views) {
+    ScoredPhoto first = views.get(0).scored();
+    List<Besides.Other> others = new ArrayList<>();
+    List<ScoredPhoto> taken = new ArrayList<>(List.of(first));
+    for (View view : views.subList(1, views.size())) {
+      Optional<Note> refused = refused(views.get(0), view);
+      others.add(
+          new Besides.Other(
+              view.scored().photo().file(),
+              view.scored().photo().sha256(),
+              Besides.Role.SAME_ROW,
+              refused));
+      if (refused.isEmpty()) {
+        taken.add(view.scored());
+      }
+    }
+    List<List<String>> seenIn = first.joints().stream().map(j -> seenIn(taken, j.pin())).toList();
+    return new Result(
+        taken.size() == 1 ? first : joined(taken), new Besides(others, seenIn, List.of()));
+  }
+
+  private static List<String> seenIn(List<ScoredPhoto> taken, int pin) {
+    return taken.stream()
+        .filter(p -> joint(p, pin).unfitBecause().isEmpty())
+        .map(p -> p.photo().file())
+        .toList();
+  }
+
+  private static Joint joint(ScoredPhoto photo, int pin) {
+    return photo.joints().get(pin - 1).joint();
+  }
+
+  /** Why a photo is not joined: no row in it, another row, or one that is counted otherwise. */
+  private Optional<Note> refused(View first, View other) {
+    if (!(first.scored().row() instanceof RowOutcome.Found row)) {
+      return Optional.of(new Note.OtherRow(0));
+    }
+    if (other.scored().row() instanceof RowOutcome.NotFound none) {
+      return Optional.of(none.reason());
+    }
+    RowOutcome.Found there = (RowOutcome.Found) other.scored().row();
+    Overlay overlay =
+        new Registrar(
+                RegisterTuning.builtIn(),
+                first.picture(),
+                row,
+                first.scored().settings().row().pitchMm())
+            .overlay(other.picture(), there.mmToPx());
+    boolean same =
+        overlay.ownLikeness() >= tuning.leastOwn().value()
+            && overlay.margin() >= tuning.leastMargin().value()
+            && SamePins.are(overlay, row, there);
+    return same
+        ? Optional.empty()
+        : Optional.of(new Note.OtherRow(Math.max(0, overlay.ownLikeness())));
+  }
+
+  private ScoredPhoto joined(List<ScoredPhoto> taken) {
+    ScoredPhoto first = taken.get(0);
+    Settings settings = first.settings();
+    List<Joint> joints = new ArrayList<>();
+    for (GradedJoint graded : first.joints()) {
+      joints.add(join.joined(taken.stream().map(p -> joint(p, graded.pin())).toList()));
+    }
+    Grader.GradedRow graded =
+        new Grader(limits, settings.productClass(), settings.opinions())
+            .grade(
+                settings.row(), joints, SameRow.make(taken.stream().map(JoinedRow::make).toList()));
+    return new ScoredPhoto(
+        first.photo(),
+        settings,
+        first.row(),
+        first.view(),
+        graded.joints(),
+        graded.joints().stream()
+            .map(GradedJoint::verdict)
+            .reduce(Verdict::worse)
+            .orElse(Verdict.UNJUDGED),
+        graded.notes(),
+        first.fitness(),
+        first.notVisible(),
+        first.cautions());
+  }
+
+  private static Familiarity make(ScoredPhoto photo) {
+    boolean unfamiliar = photo.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
+    return new Familiarity(unfamiliar ? 1 : 0, photo.settings().opinions() != Opinions.MEASURES);
+  }
+}

@@ -1,0 +1,70 @@
+package leadlight.together;
+
+import java.util.List;
+import java.util.Optional;
+import leadlight.model.Homography;
+import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
+import leadlight.register.Overlay;
+import leadlight.register.RegisterTuning;
+import leadlight.register.Registrar;
+import leadlight.vision.Frame;
+
+/** What changed at each joint between a row as it was set down and the row after soldering. */
+final class Placed {
+
+  private final ChangeTuning tuning = ChangeTuning.builtIn();
+
+  /**
+   * What was found.
+   *
+   * @param likeness how much of what is this row's own was found again
+   * @param signals of each joint, pin 1 first
+   */
+  record Compared(double likeness, List<double[]> signals) {}
+
+  /** Compares; nothing if the two do not show one row. */
+  Optional<Compared> compare(
+      Frame after,
+      RowOutcome.Found afterRow,
+      Frame before,
+      RowOutcome.Found beforeRow,
+      RowSpec spec) {
+    Registrar registrar = new Registrar(RegisterTuning.builtIn(), after, afterRow, spec.pitchMm());
+    Overlay overlay = registrar.overlay(before, beforeRow.mmToPx());
+    if (overlay.likeness() < tuning.leastLikeness().value()
+        || !SamePins.are(overlay, afterRow, beforeRow)) {
+      return Optional.empty();
+    }
+    Homography toMm = afterRow.mmToPx().inverse();
+    ChangeSignals signals =
+        new ChangeSignals(
+            overlay,
+            registrar.evened(overlay.moving()),
+            registrar.evened(overlay.fixed()),
+            spec.pitchMm(),
+            toMm);
+    return Optional.of(
+        new Compared(overlay.likeness(), afterRow.leads().stream().map(signals::of).toList()));
+  }
+
+  /** Chance that solder came, by the signals of a joint. */
+  double soldered(double[] signals) {
+    double sum = tuning.offset().value();
+    for (int i = 0; i < signals.length; i++) {
+      double value = Double.isNaN(signals[i]) ? 0 : Math.max(0, signals[i]);
+      sum += tuning.weights().get(i) * Math.log(value + tuning.floor().value());
+    }
+    return 1 / (1 + Math.exp(-sum));
+  }
+
+  /** Whether a joint is as it was set down. */
+  boolean unchanged(double soldered) {
+    return soldered <= tuning.unchangedTo().value();
+  }
+
+  /** Whether solder surely came. */
+  boolean changed(double soldered) {
+    return soldered >= tuning.changedFrom().value();
+  }
+}

@@ -1,0 +1,126 @@
+package leadlight.together;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.grade.AcceptanceSet;
+import leadlight.grade.Rule;
+import leadlight.model.Besides;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.Note;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Verdict;
+import leadlight.vision.Frame;
+
+/**
+ * The photo taken before soldering joined into the report of the one after. A joint that is as it
+ * was set down is open, whatever it looks like. A joint that changed is not thereby sound: solder
+ * came, and whether it wets, the photo after must show.
+ */
+public final class PlacedJoin {
+
+  private final Placed placed = new Placed();
+  private final AcceptanceSet limits;
+
+  /** Takes the limits to judge by. */
+  public PlacedJoin(AcceptanceSet limits) {
+    this.limits = limits;
+  }
+
+  /** The report of the photo after, with the one before in view; frames stay open. */
+  public JoinedRow.Result of(JoinedRow.View after, JoinedRow.View before) {
+    Optional<Placed.Compared> compared = compared(after, before);
+    Optional<Note> refused =
+        compared.isPresent() ? Optional.empty() : Optional.of(why(before.scored()));
+    List<Besides.Change> changes = new ArrayList<>();
+    List<GradedJoint> joints = new ArrayList<>();
+    Rule open = limits.rule(FindingKind.OPEN, after.scored().settings().productClass());
+    for (GradedJoint joint : after.scored().joints()) {
+      Besides.Change change =
+          compared
+              .map(c -> change(placed.soldered(c.signals().get(joint.pin() - 1))))
+              .orElseGet(() -> new Besides.Change(OptionalDouble.empty(), refused));
+      boolean unchanged =
+          change.soldered().isPresent() && placed.unchanged(change.soldered().getAsDouble());
+      changes.add(change);
+      joints.add(unchanged ? unchanged(joint, change.soldered().getAsDouble(), open) : joint);
+    }
+    Besides.Other other =
+        new Besides.Other(
+            before.scored().photo().file(),
+            before.scored().photo().sha256(),
+            Besides.Role.PLACED,
+            refused);
+    return new JoinedRow.Result(
+        with(after.scored(), joints), new Besides(List.of(other), List.of(), changes));
+  }
+
+  private Besides.Change change(double soldered) {
+    boolean clear = placed.unchanged(soldered) || placed.changed(soldered);
+    return new Besides.Change(
+        OptionalDouble.of(soldered),
+        clear ? Optional.empty() : Optional.of(new Note.ChangeUnclear(soldered)));
+  }
+
+  private Optional<Placed.Compared> compared(JoinedRow.View after, JoinedRow.View before) {
+    return after.scored().row() instanceof RowOutcome.Found afterRow
+            && before.scored().row() instanceof RowOutcome.Found beforeRow
+        ? compare(after.picture(), afterRow, before.picture(), beforeRow, after.scored())
+        : Optional.empty();
+  }
+
+  private Optional<Placed.Compared> compare(
+      Frame after,
+      RowOutcome.Found afterRow,
+      Frame before,
+      RowOutcome.Found beforeRow,
+      ScoredPhoto scored) {
+    return placed.compare(after, afterRow, before, beforeRow, scored.settings().row());
+  }
+
+  private static Note why(ScoredPhoto before) {
+    return before.row() instanceof RowOutcome.NotFound none ? none.reason() : new Note.OtherRow(0);
+  }
+
+  /** A missing lead stays what it is: nothing was set down there. */
+  private static GradedJoint unchanged(GradedJoint joint, double soldered, Rule open) {
+    if (joint.findings().stream().anyMatch(f -> f.kind() == FindingKind.MISSING_LEAD)) {
+      return joint;
+    }
+    List<Finding> findings = new ArrayList<>();
+    findings.add(
+        new Finding(
+            FindingKind.OPEN,
+            List.of(joint.pin()),
+            open.verdict(),
+            1 - soldered,
+            OptionalDouble.empty(),
+            Optional.of(new Note.Unchanged(soldered)),
+            List.of(),
+            open.basis().words(),
+            open.settleBy().orElse("")));
+    joint.findings().stream()
+        .filter(f -> f.kind() != FindingKind.OPEN && f.kind() != FindingKind.INSUFFICIENT)
+        .forEach(findings::add);
+    return new GradedJoint(
+        joint.joint(), open.verdict(), findings, joint.checks(), List.of(), List.of());
+  }
+
+  private static ScoredPhoto with(ScoredPhoto was, List<GradedJoint> joints) {
+    return new ScoredPhoto(
+        was.photo(),
+        was.settings(),
+        was.row(),
+        was.view(),
+        joints,
+        joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
+        was.rowNotes(),
+        was.fitness(),
+        was.notVisible(),
+        was.cautions());
+  }
+}

@@ -1,0 +1,92 @@
+package leadlight.leg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.BoardSide;
+import leadlight.model.Doubt;
+import leadlight.model.GradedLeg;
+import leadlight.model.Verdict;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import org.junit.jupiter.api.Test;
+
+/** Four pictures of another renderer, fifteen legs; LegBenchmark counts the whole set. */
+class LegScorerTest {
+
+  private static final Path PICTURES = Path.of("src/test/resources/leadlight/leg");
+
+  private static List<GradedLeg> scored(LegTruth truth, LegRequest request) {
+    try (Photo photo = new PhotoReader().read(truth.photo())) {
+      return new LegScorer(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2)
+          .score(photo.frame(), request);
+    }
+  }
+
+  private static LegTruth truth(String name) {
+    return LegTruth.of(PICTURES).stream()
+        .filter(it -> it.photo().toString().contains(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void legsLieWhereTheyAre() {
+    for (LegTruth truth : LegTruth.of(PICTURES)) {
+      List<GradedLeg> legs = scored(truth, truth.byConnector());
+      assertThat(legs).as(truth.photo().toString()).hasSameSizeAs(truth.legs());
+      for (LegTruth.TrueLeg leg : truth.legs()) {
+        assertThat(truth.at(leg, legs, GradedLeg::centre))
+            .as("%s %s", truth.photo(), leg)
+            .isPresent();
+      }
+    }
+  }
+
+  @Test
+  void legsOfAPartThatDiffersTurnedHalfRoundAreNumbered() {
+    LegTruth truth = truth("legs-010");
+    List<GradedLeg> legs = scored(truth, truth.byConnector());
+    for (LegTruth.TrueLeg leg : truth.legs()) {
+      assertThat(truth.at(leg, legs, GradedLeg::centre).orElseThrow().number())
+          .hasValue(leg.number());
+    }
+  }
+
+  @Test
+  void noFaultyLegIsCalledGoodAndNoGoodOneFaulty() {
+    int called = 0;
+    for (LegTruth truth : LegTruth.of(PICTURES)) {
+      List<GradedLeg> legs = scored(truth, truth.byConnector());
+      for (LegTruth.TrueLeg leg : truth.legs()) {
+        Verdict verdict = truth.at(leg, legs, GradedLeg::centre).orElseThrow().verdict();
+        if (leg.verdict().equals("defect")) {
+          assertThat(verdict).as("%s %s", truth.photo(), leg).isNotEqualTo(Verdict.ACCEPTABLE);
+          called += verdict == Verdict.DEFECT ? 1 : 0;
+        } else if (leg.verdict().equals("acceptable")) {
+          assertThat(verdict).as("%s %s", truth.photo(), leg).isNotEqualTo(Verdict.DEFECT);
+        }
+      }
+    }
+    assertThat(called).as("faulty legs called").isGreaterThanOrEqualTo(2);
+  }
+
+  @Test
+  void fromTheComponentSideNothingIsVouchedFor() {
+    LegTruth truth = truth("legs-040");
+    assertThat(truth.side()).isEqualTo(BoardSide.COMPONENT);
+    assertThat(scored(truth, truth.byConnector()))
+        .allSatisfy(leg -> assertThat(leg.doubts()).containsExactly(new Doubt.ComponentSide()));
+  }
+
+  @Test
+  void aPhotoOfARowShowsNoLegs() {
+    Path row =
+        Path.of("sample-images").toFile().listFiles((d, n) -> n.endsWith(".jpg"))[0].toPath();
+    LegTruth legs = truth("legs-010");
+    LegTruth other = new LegTruth(row, BoardSide.SOLDER, legs.part(), legs.json());
+    assertThat(scored(other, legs.byConnector())).isEmpty();
+  }
+}

@@ -17,6 +17,8 @@ import leadlight.data.Figure;
  * @param evenPitch half side of the surroundings that light is evened against, pitches
  * @param floorLevels least spread of light around a pixel, grey levels
  * @param rounds steps at each level
+ * @param mostStretch how many times larger or smaller steps may make a map; beyond it they have run
+ *     away, as over a photo of something else
  */
 public record RegisterTuning(
     @JsonProperty(required = true) Figure beyondEndsPitch,
@@ -28,7 +30,8 @@ public record RegisterTuning(
     @JsonProperty(required = true) Figure reachPitch,
     @JsonProperty(required = true) Figure evenPitch,
     @JsonProperty(required = true) Figure floorLevels,
-    @JsonProperty(required = true) Figure rounds) {
+    @JsonProperty(required = true) Figure rounds,
+    @JsonProperty(required = true) Figure mostStretch) {
 
   /** The built-in tuning. */
   public static RegisterTuning builtIn() {

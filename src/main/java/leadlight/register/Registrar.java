@@ -151,9 +151,16 @@ public final class Registrar {
     Plane fixedEven = evened(fixed);
     Homography map = mmToMoving.after(level.toMm());
     int rounds = (int) tuning.rounds().value();
+    double startPx = gridPixel(level, map);
     for (int round = 0; round < rounds; round++) {
       Cut other = Cut.of(moving, level, map);
-      map = map.after(new Alignment(fixedEven, evened(other), both(fixed, other)).step());
+      Homography next =
+          map.after(new Alignment(fixedEven, evened(other), both(fixed, other)).step());
+      double stretch = gridPixel(level, next) / startPx;
+      if (!(stretch < tuning.mostStretch().value() && stretch > 1 / tuning.mostStretch().value())) {
+        break;
+      }
+      map = next;
     }
     Cut other = Cut.of(moving, level, map);
     Plane otherEven = evened(other);
@@ -163,6 +170,13 @@ public final class Registrar {
         Likeness.of(
             Likeness.own(fixedEven, pitchPx), Likeness.own(otherEven, pitchPx), inner(both, level));
     return new Overlay(fixed, other, map, Likeness.of(fixedEven, otherEven, both), own, 0);
+  }
+
+  /** How long a pixel of the grid is in the other photo, at the middle. */
+  private static double gridPixel(RowGrid level, Homography gridToMoving) {
+    double x = level.width() / 2.0;
+    double y = level.height() / 2.0;
+    return gridToMoving.map(x, y).distanceTo(gridToMoving.map(x + 1, y));
   }
 
   /** Evened light of a cut, at its own scale. */

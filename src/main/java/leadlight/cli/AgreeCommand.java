@@ -3,14 +3,13 @@ package leadlight.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import leadlight.quality.AgreePages;
 import leadlight.quality.AgreementStudy;
 import leadlight.quality.Grade;
 import leadlight.quality.Grades;
-import leadlight.quality.Reading;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -34,29 +33,7 @@ final class AgreeCommand implements Callable<Integer> {
   @Option(names = "--reference", paramLabel = "GRADER", description = "Who is right by definition.")
   private Optional<String> reference = Optional.empty();
 
-  @Option(
-      names = "--bad",
-      paramLabel = "VERDICT",
-      defaultValue = "defect",
-      split = ",",
-      description = "Verdicts that call an item bad (default: ${DEFAULT-VALUE}).")
-  private Set<String> bad;
-
-  @Option(
-      names = "--good",
-      paramLabel = "VERDICT",
-      defaultValue = "acceptable,process-indicator,good",
-      split = ",",
-      description = "Verdicts that call an item good (default: ${DEFAULT-VALUE}).")
-  private Set<String> good;
-
-  @Option(
-      names = "--open",
-      paramLabel = "VERDICT",
-      defaultValue = "unjudged,limit",
-      split = ",",
-      description = "Verdicts that decide nothing (default: ${DEFAULT-VALUE}).")
-  private Set<String> open;
+  @Mixin private VerdictWords words;
 
   @Option(names = "--as-given", description = "Compare verdicts as given, not good and bad.")
   private boolean asGiven;
@@ -80,8 +57,7 @@ final class AgreeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Grade> grades = inputs.stream().flatMap(p -> GradeFiles.read(p).stream()).toList();
-    AgreementStudy study =
-        new AgreementStudy(Grades.of(grades), new Reading(bad, good, open, asGiven), reference);
+    AgreementStudy study = new AgreementStudy(Grades.of(grades), words.reading(asGiven), reference);
     JointPictures pictures =
         new JointPictures(
             photos.orElse(Path.of("")), reports.map(ScoredJoints::in).orElse(List.of()));

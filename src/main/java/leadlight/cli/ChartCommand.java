@@ -54,30 +54,7 @@ final class ChartCommand implements Callable<Integer> {
       description = "day, connector, operator, pin, or any column (default: ${DEFAULT-VALUE}).")
   private String by;
 
-  @Option(
-      names = "--bad",
-      paramLabel = "VERDICT",
-      defaultValue = "defect",
-      split = ",",
-      description = "Verdicts that count (default: ${DEFAULT-VALUE}).")
-  private Set<String> bad;
-
-  @Option(
-      names = "--good",
-      paramLabel = "VERDICT",
-      defaultValue = "acceptable,process-indicator,good",
-      split = ",",
-      description = "Verdicts that call a joint good (default: ${DEFAULT-VALUE}).")
-  private Set<String> good;
-
-  @Option(
-      names = "--open",
-      paramLabel = "VERDICT",
-      defaultValue = "unjudged,limit",
-      split = ",",
-      description =
-          "Verdicts that decide nothing; such joints are not counted (default: ${DEFAULT-VALUE}).")
-  private Set<String> undecided;
+  @Mixin private VerdictWords words;
 
   @Option(
       names = "--unordered",
@@ -95,10 +72,7 @@ final class ChartCommand implements Callable<Integer> {
   public Integer call() {
     ChartKind chosen = kind();
     ChartData read =
-        data.map(
-                file ->
-                    ChartData.read(
-                        Table.read(file), chosen, by, new ChartData.Words(bad, good, undecided)))
+        data.map(file -> ChartData.read(Table.read(file), chosen, by, words.reading(false)))
             .orElseGet(() -> ChartData.of(joints(), chosen));
     boolean ordered = !unordered && !Set.of("connector", "operator", "pin").contains(by);
     ControlChart chart = ControlChart.of(chosen, read.groups(), ordered);
@@ -119,7 +93,7 @@ final class ChartCommand implements Callable<Integer> {
             .println(
                 "leadlight: not counted, because no row was found: photos in the record " + lost);
       }
-      return RecordJoints.read(open, by, bad, undecided);
+      return RecordJoints.read(open, by, words.reading(false));
     }
   }
 

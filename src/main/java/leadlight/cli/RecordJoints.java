@@ -2,9 +2,9 @@ package leadlight.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import leadlight.model.UserError;
 import leadlight.quality.ChartData;
+import leadlight.quality.Reading;
 import leadlight.record.JobRecord;
 import leadlight.record.RecordedJoint;
 import leadlight.record.Scoring;
@@ -19,15 +19,13 @@ final class RecordJoints {
    * Reads the last scoring of each photo.
    *
    * @param by day (of scoring), connector, operator or pin
-   * @param bad verdicts that count
-   * @param undecided verdicts of joints that were no opportunity, for nothing was decided of them
+   * @param words how verdicts are read; what decides nothing was no opportunity
    */
-  static List<ChartData.Graded> read(
-      JobRecord record, String by, Set<String> bad, Set<String> undecided) {
+  static List<ChartData.Graded> read(JobRecord record, String by, Reading words) {
     List<ChartData.Graded> joints = new ArrayList<>();
     for (Scoring scoring : record.scorings(Search.all().latestOnly())) {
       for (RecordedJoint joint : record.row(scoring.id()).joints()) {
-        if (undecided.contains(joint.verdict().id())) {
+        if (words.open().contains(joint.verdict().id())) {
           continue;
         }
         List<String> findings =
@@ -36,7 +34,7 @@ final class RecordJoints {
             new ChartData.Graded(
                 group(scoring, joint, by),
                 scoring.subject().job() + " " + scoring.subject().board(),
-                bad.contains(joint.verdict().id()),
+                words.bad().contains(joint.verdict().id()),
                 findings));
       }
     }

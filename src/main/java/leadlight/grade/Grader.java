@@ -94,6 +94,19 @@ public final class Grader {
   }
 
   /**
+   * A row's notes once more than its photo has settled some joints.
+   *
+   * @param notes what was said of it by the photo alone
+   * @param joints its joints as they are judged now
+   */
+  public List<Note> notes(List<Note> notes, List<GradedJoint> joints) {
+    return Stream.concat(
+            prodOrder(joints).stream(),
+            notes.stream().filter(note -> !(note instanceof Note.ProdOrder)))
+        .toList();
+  }
+
+  /**
    * Which of the unjudged leads to prod first: the chance that nothing holds them, falling. Leads
    * that are all as suspect have no order.
    */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Conformance;
 import leadlight.grade.Feature;
@@ -15,7 +14,6 @@ import leadlight.model.BoardSide;
 import leadlight.model.Doubt;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedLeg;
-import leadlight.model.PointPx;
 import leadlight.model.Quantity;
 import leadlight.model.Verdict;
 
@@ -28,18 +26,33 @@ final class LegGrader {
 
   private static final OptionalDouble NONE = OptionalDouble.empty();
   private static final JointGeometry NO_LENGTHS = new JointGeometry(NONE, NONE, NONE, NONE, NONE);
-  private static final int OUTLINE_POINTS = 36;
 
   private final AcceptanceSet limits;
   private final int productClass;
   private final BoardSide side;
   private final LegJudgement judgement;
+  private final int widthPx;
+  private final int heightPx;
 
-  LegGrader(AcceptanceSet limits, int productClass, BoardSide side, LegJudgement judgement) {
+  /**
+   * Takes what all legs of a photo are judged by.
+   *
+   * @param widthPx columns of the photo
+   * @param heightPx its rows
+   */
+  LegGrader(
+      AcceptanceSet limits,
+      int productClass,
+      BoardSide side,
+      LegJudgement judgement,
+      int widthPx,
+      int heightPx) {
     this.limits = limits;
     this.productClass = productClass;
     this.side = side;
     this.judgement = judgement;
+    this.widthPx = widthPx;
+    this.heightPx = heightPx;
   }
 
   /** The verdict. */
@@ -67,7 +80,7 @@ final class LegGrader {
     return new GradedLeg(
         leg.number() == 0 ? OptionalInt.empty() : OptionalInt.of(leg.number()),
         leg.place().centre(),
-        outline(leg),
+        leg.outline(),
         leg.match(),
         verdict,
         findings.stream().distinct().toList(),
@@ -89,10 +102,18 @@ final class LegGrader {
     if (landPx < judgement.leastLandPx().value()) {
       return Optional.of(new Doubt.LegTooSmall(landPx, judgement.leastLandPx().value()));
     }
+    if (!inside(leg)) {
+      return Optional.of(new Doubt.LegCropped());
+    }
     if (leg.match() <= judgement.hiddenTo().value()) {
       return Optional.of(new Doubt.LegHidden(leg.match()));
     }
     return side == BoardSide.COMPONENT ? Optional.of(new Doubt.ComponentSide()) : Optional.empty();
+  }
+
+  private boolean inside(FoundLeg leg) {
+    return leg.outline().stream()
+        .allMatch(at -> at.x() >= 0 && at.y() >= 0 && at.x() < widthPx && at.y() < heightPx);
   }
 
   private void decide(
@@ -103,6 +124,7 @@ final class LegGrader {
       List<Doubt> doubts,
       List<String> clauses) {
     if (limit.isEmpty()) {
+      doubts.add(new Doubt.NoLegLimit());
       return;
     }
     double needed = limit.get().value();
@@ -120,18 +142,5 @@ final class LegGrader {
                   ? new Doubt.WettingUndecided(measured.value(), measured.u(), needed, kept)
                   : new Doubt.CoverUndecided(measured.value(), measured.u(), needed, kept));
     }
-  }
-
-  private static List<PointPx> outline(FoundLeg leg) {
-    Obround land = leg.leg().land();
-    return IntStream.range(0, OUTLINE_POINTS)
-        .mapToObj(
-            i -> {
-              double dx = Math.cos(2 * Math.PI * i / OUTLINE_POINTS);
-              double dy = Math.sin(2 * Math.PI * i / OUTLINE_POINTS);
-              double reach = land.reachMm(dx, dy);
-              return leg.place().at(dx * reach, dy * reach);
-            })
-        .toList();
   }
 }

@@ -2,6 +2,7 @@ package leadlight.leg;
 
 import java.util.List;
 import java.util.Map;
+import leadlight.data.Scorecard;
 import leadlight.model.Quantity;
 import leadlight.model.Unit;
 import leadlight.vision.Frame;
@@ -29,10 +30,10 @@ final class LegMeter {
   /** Measures a leg in its photo. */
   Measured measure(Frame frame, FoundLeg leg) {
     LegSectors sectors = new LegSectors(new LegCut(frame, leg), leg.leg());
-    Counted wetted = count(sectors.signals(), judgement.wetted());
-    Counted covered = count(sectors.ringSignals(), judgement.covered());
-    double[] chances =
-        sectors.signals().stream().mapToDouble(it -> judgement.wetted().chance(it::get)).toArray();
+    List<Map<String, Double>> signals = sectors.signals();
+    double[] chances = chances(signals, judgement.wetted());
+    Counted wetted = count(chances);
+    Counted covered = count(chances(new RingCells(sectors).signals(signals), judgement.covered()));
     double open = 0;
     double area = 0;
     for (int i = 0; i < chances.length; i++) {
@@ -61,14 +62,17 @@ final class LegMeter {
     }
   }
 
-  private static Counted count(List<Map<String, Double>> all, leadlight.data.Scorecard card) {
+  private static double[] chances(List<Map<String, Double>> all, Scorecard card) {
+    return all.stream().mapToDouble(signals -> card.chance(signals::get)).toArray();
+  }
+
+  private static Counted count(double[] chances) {
     double yes = 0;
     double variance = 0;
-    for (Map<String, Double> each : all) {
-      double chance = card.chance(each::get);
+    for (double chance : chances) {
       yes += chance > 0.5 ? 1 : 0;
       variance += chance * (1 - chance);
     }
-    return new Counted(yes / all.size(), Math.sqrt(variance / all.size()));
+    return new Counted(yes / chances.length, Math.sqrt(variance / chances.length));
   }
 }

@@ -26,7 +26,9 @@ public final class LegScorer {
   /** The legs that were found, in the order of their numbers; none if none shows. */
   public List<GradedLeg> score(Frame frame, LegRequest request) {
     LegMeter meter = new LegMeter(judgement);
-    LegGrader grader = new LegGrader(limits, productClass, request.side(), judgement);
+    LegGrader grader =
+        new LegGrader(
+            limits, productClass, request.side(), judgement, frame.widthPx(), frame.heightPx());
     return new LegFinder(frame, tuning, request.side())
         .find(request).stream().map(leg -> grader.grade(leg, meter.measure(frame, leg))).toList();
   }

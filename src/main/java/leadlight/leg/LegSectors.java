@@ -20,7 +20,9 @@ final class LegSectors {
   private static final double[] RING = {0.1, 0.3, 0.5, 0.7, 0.9};
   private static final double[] OUTSIDE = {1.15, 1.3};
   private static final double[] INSIDE_LEG = {0.0, 0.1, 0.2};
-  private static final int NEAR = 3;
+
+  /** Sectors to either side that count as neighbours. */
+  static final int NEAR = 3;
 
   private final LegCut cut;
   private final LegRequest.Leg leg;
@@ -59,7 +61,7 @@ final class LegSectors {
   }
 
   /** Share of the way from the hole's edge to the land's. */
-  private double[] ring(int sector, double share) {
+  double[] ring(int sector, double share) {
     double inner = leg.hole().reachMm(dx(sector), dy(sector));
     double outer = leg.land().reachMm(dx(sector), dy(sector));
     double reach = inner + share * (outer - inner);
@@ -72,21 +74,27 @@ final class LegSectors {
     return cut.at(dx(sector) * reach, dy(sector) * reach);
   }
 
+  /** The bright end of the land, grey levels. */
+  double bright() {
+    return bright;
+  }
+
   /** From the middle of the hole to its edge in a sector. */
   double holeReachMm(int sector) {
     return leg.hole().reachMm(dx(sector), dy(sector));
   }
 
-  private static double light(double[] rgb) {
+  /** Mean of the channels: metal is grey to gold, so none is preferred. */
+  static double light(double[] rgb) {
     return (rgb[0] + rgb[1] + rgb[2]) / 3;
   }
 
   /** How much warmer than grey: gold and bare copper are, solder is not. */
-  private static double warm(double[] rgb) {
+  static double warm(double[] rgb) {
     return ((rgb[0] + rgb[1]) / 2 - rgb[2]) / Math.max(8, light(rgb));
   }
 
-  private static double green(double[] rgb) {
+  static double green(double[] rgb) {
     return (rgb[1] - (rgb[0] + rgb[2]) / 2) / Math.max(8, light(rgb));
   }
 
@@ -124,82 +132,6 @@ final class LegSectors {
       all.add(signals);
     }
     return all;
-  }
-
-  private static final double[] CELLS = {0.04, 0.2, 0.36, 0.52, 0.68, 0.84, 0.96};
-
-  /**
-   * The signals of the cells of the ring of copper, sector by sector and in each from the hole's
-   * edge to the land's.
-   */
-  List<Map<String, Double>> ringSignals() {
-    double[][] light = new double[COUNT][CELLS.length];
-    double[][] warm = new double[COUNT][CELLS.length];
-    double[][] green = new double[COUNT][CELLS.length];
-    for (int i = 0; i < COUNT; i++) {
-      for (int k = 0; k < CELLS.length; k++) {
-        double[] rgb = ring(i, CELLS[k]);
-        light[i][k] = light(rgb) / bright;
-        warm[i][k] = warm(rgb);
-        green[i][k] = green(rgb);
-      }
-    }
-    List<Map<String, Double>> cells = new ArrayList<>();
-    List<Map<String, Double>> sectors = signals();
-    for (int i = 0; i < COUNT; i++) {
-      for (int k = 0; k < CELLS.length; k++) {
-        Map<String, Double> cell = new LinkedHashMap<>();
-        int last = CELLS.length - 1;
-        cell.put("cell", (double) k);
-        cell.put("light", light[i][k]);
-        cell.put("warm", warm[i][k]);
-        cell.put("green", green[i][k]);
-        cell.put("lighter_than_inside", light[i][k] - light[i][Math.max(0, k - 1)]);
-        cell.put("lighter_than_outside", light[i][k] - light[i][Math.min(last, k + 1)]);
-        cell.put("warmer_than_innermost", warm[i][k] - warm[i][0]);
-        cell.put("warmer_than_outermost", warm[i][k] - warm[i][last]);
-        cell.put("light_round", round(light, k));
-        cell.put("warm_round", round(warm, k));
-        cell.put("light_unlike_round", light[i][k] - round(light, k));
-        cell.put("warm_unlike_round", warm[i][k] - round(warm, k));
-        cell.put("roughness", rough(light, i, k));
-        for (String name : FOR_CELLS) {
-          cell.put(name, sectors.get(i).get(name));
-        }
-        cells.add(cell);
-      }
-    }
-    return cells;
-  }
-
-  private static final List<String> FOR_CELLS =
-      List.of(
-          "gap_darkest",
-          "gap_light",
-          "gap_outer_light",
-          "hole_step",
-          "hole_edge",
-          "hole_edge_typical",
-          "hole_step_typical",
-          "ring_spread",
-          "ring_spread_typical",
-          "ring_warm_typical",
-          "ring_slope",
-          "ring_slope_typical",
-          "gap_light_typical",
-          "board_light");
-
-  private static double round(double[][] of, int k) {
-    return Arrays.stream(of).mapToDouble(it -> it[k]).average().orElseThrow();
-  }
-
-  /** Spread of light among neighbours: solder is mirror-like, bare copper even. */
-  private static double rough(double[][] light, int i, int k) {
-    double[] near = new double[2 * NEAR + 1];
-    for (int other = -NEAR; other <= NEAR; other++) {
-      near[other + NEAR] = light[Math.floorMod(i + other, COUNT)][k];
-    }
-    return spread(near);
   }
 
   private double middle() {
@@ -274,7 +206,7 @@ final class LegSectors {
     return Arrays.stream(values).average().orElseThrow();
   }
 
-  private static double spread(double[] values) {
+  static double spread(double[] values) {
     double mean = mean(values);
     return Math.sqrt(
         Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElseThrow());

@@ -164,6 +164,20 @@ public sealed interface Doubt extends Remark {
   record FirmYetOpen(double toUm) implements Doubt {}
 
   /**
+   * The lead held when it was pushed, so it is not merely set down; how much solder it has, this
+   * photo does not show.
+   *
+   * @param toUm how far it may have moved at most, 95 %
+   */
+  record FirmAmountUnknown(double toUm) implements Doubt {}
+
+  /** The limits in use say nothing of anchor legs on this side. */
+  record NoLegLimit() implements Doubt {}
+
+  /** The land of a leg is cut off by the frame. */
+  record LegCropped() implements Doubt {}
+
+  /**
    * Words of a scoring from before doubts had codes.
    *
    * @param words as they were written then

@@ -8,8 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Subgroups and findings from a table, in one of two forms: counts (columns group, units, count) or
@@ -37,42 +35,10 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
    * @param words how verdicts are read
    * @throws UserError if a verdict is none that was named, with its line
    */
-  public static ChartData read(Table table, ChartKind kind, String by, Words words) {
+  public static ChartData read(Table table, ChartKind kind, String by, Reading words) {
     return table.has("units") && table.has("count")
         ? counts(table)
         : of(joints(table, kind, by, words), kind);
-  }
-
-  /**
-   * How verdicts are read.
-   *
-   * @param bad those that count as a defect
-   * @param good those that count as none
-   * @param open those that decide nothing; such joints were no opportunity
-   */
-  public record Words(Set<String> bad, Set<String> good, Set<String> open) {
-
-    /** Copies the sets. */
-    public Words {
-      bad = Set.copyOf(bad);
-      good = Set.copyOf(good);
-      open = Set.copyOf(open);
-    }
-
-    private String known(Table.Row row) {
-      String verdict = row.text("verdict");
-      if (bad.contains(verdict) || good.contains(verdict) || open.contains(verdict)) {
-        return verdict;
-      }
-      throw row.trouble(
-          "\"%s\" is no verdict that is known (%s); correct it, or name it with --bad, --good or --open"
-              .formatted(
-                  verdict,
-                  Stream.of(bad, good, open)
-                      .flatMap(Set::stream)
-                      .sorted()
-                      .collect(Collectors.joining(", "))));
-    }
   }
 
   private static ChartData counts(Table table) {
@@ -87,11 +53,12 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
     return new ChartData(groups, List.of());
   }
 
-  private static List<Graded> joints(Table table, ChartKind kind, String by, Words words) {
+  private static List<Graded> joints(Table table, ChartKind kind, String by, Reading words) {
     List<Graded> joints = new ArrayList<>();
     for (Table.Row row : table.rows()) {
-      String verdict = words.known(row);
-      if (words.open.contains(verdict)) {
+      String verdict = row.text("verdict");
+      String side = words.side(verdict).orElseThrow(() -> row.trouble(words.unknown(verdict)));
+      if (side.equals(Reading.OPEN)) {
         continue;
       }
       String board = kind == ChartKind.U ? row.text("board") : "";
@@ -100,7 +67,7 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
               .flatMap(f -> Arrays.stream(f.split(";")))
               .map(String::strip)
               .toList();
-      joints.add(new Graded(row.text(by), board, words.bad.contains(verdict), findings));
+      joints.add(new Graded(row.text(by), board, side.equals(Reading.BAD), findings));
     }
     return joints;
   }

@@ -1,6 +1,7 @@
 package leadlight.quality;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,26 +35,38 @@ public record Reading(Set<String> bad, Set<String> good, Set<String> open, boole
    * @throws UserError if the word is none that was named
    */
   String side(Grade grade) {
-    if (open.contains(grade.verdict())) {
-      return OPEN;
+    return side(grade.verdict())
+        .orElseThrow(
+            () ->
+                new UserError(
+                    "%s said of %s in trial %d: %s"
+                        .formatted(
+                            grade.grader(),
+                            grade.item(),
+                            grade.trial(),
+                            unknown(grade.verdict()))));
+  }
+
+  /** The same of a word; empty if it is none that was named. */
+  Optional<String> side(String verdict) {
+    if (open.contains(verdict)) {
+      return Optional.of(OPEN);
     }
-    if (bad.contains(grade.verdict())) {
-      return BAD;
+    if (bad.contains(verdict)) {
+      return Optional.of(BAD);
     }
-    if (good.contains(grade.verdict())) {
-      return GOOD;
-    }
-    throw new UserError(
-        "\"%s\", said of %s by %s in trial %d, is no verdict that is known (%s); correct it, or name it with --bad, --good or --open"
-            .formatted(
-                grade.verdict(),
-                grade.item(),
-                grade.grader(),
-                grade.trial(),
-                Stream.of(bad, good, open)
-                    .flatMap(Set::stream)
-                    .sorted()
-                    .collect(Collectors.joining(", "))));
+    return good.contains(verdict) ? Optional.of(GOOD) : Optional.empty();
+  }
+
+  /** What is wrong with a word that was not named, and what to do. */
+  String unknown(String verdict) {
+    return "\"%s\" is no verdict that is known (%s); correct it, or name it with --bad, --good or --open"
+        .formatted(
+            verdict,
+            Stream.of(bad, good, open)
+                .flatMap(Set::stream)
+                .sorted()
+                .collect(Collectors.joining(", ")));
   }
 
   /** The category in which grades are compared. */

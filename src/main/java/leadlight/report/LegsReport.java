@@ -131,7 +131,7 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
     json.writeEndObject();
   }
 
-  /** The lines, worst legs first, at most 80 characters wide but for the file's name. */
+  /** The lines, a leg each in their order, at most 80 characters wide but for the file's name. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(photo.file() + ": " + headline());

@@ -84,13 +84,19 @@ public final class JoinedRow {
     return photo.joints().get(pin - 1).joint();
   }
 
-  /** Why a photo is not joined: no row in it, another row, or one that is counted otherwise. */
+  /**
+   * Why a photo is not joined: no row in it, another row, one that is counted otherwise, or a make
+   * on which its chances were never shown to be right.
+   */
   private Optional<Note> refused(View first, View other) {
     if (!(first.scored().row() instanceof RowOutcome.Found row)) {
       return Optional.of(new Note.OtherRow(0));
     }
     if (other.scored().row() instanceof RowOutcome.NotFound none) {
       return Optional.of(none.reason());
+    }
+    if (unfamiliar(other.scored()) && !unfamiliar(first.scored())) {
+      return Optional.of(new Note.Unfamiliar());
     }
     RowOutcome.Found there = (RowOutcome.Found) other.scored().row();
     Overlay overlay =
@@ -136,8 +142,13 @@ public final class JoinedRow {
         first.cautions());
   }
 
-  private static Familiarity make(ScoredPhoto photo) {
-    boolean unfamiliar = photo.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
-    return new Familiarity(unfamiliar ? 1 : 0, photo.settings().opinions() != Opinions.MEASURES);
+  private static boolean unfamiliar(ScoredPhoto photo) {
+    return photo.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
+  }
+
+  /** How familiar a photo was, as its notes say. */
+  static Familiarity make(ScoredPhoto photo) {
+    return new Familiarity(
+        unfamiliar(photo) ? 1 : 0, photo.settings().opinions() != Opinions.MEASURES);
   }
 }

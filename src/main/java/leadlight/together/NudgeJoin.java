@@ -6,14 +6,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import leadlight.grade.AcceptanceSet;
+import leadlight.grade.Grader;
 import leadlight.grade.Rule;
+import leadlight.model.Chances;
 import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
+import leadlight.model.Joint;
 import leadlight.model.Note;
 import leadlight.model.Nudge;
 import leadlight.model.Nudge.Motion;
+import leadlight.model.Question;
+import leadlight.model.Reading;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
 
@@ -29,10 +34,19 @@ public final class NudgeJoin {
   /** The photo at rest, its verdicts with the nudge in view. */
   public static ScoredPhoto of(ScoredPhoto rest, Nudge nudge, AcceptanceSet limits) {
     Rule open = limits.rule(FindingKind.OPEN, rest.settings().productClass());
-    List<GradedJoint> joints =
-        rest.joints().stream()
-            .map(joint -> joined(joint, nudge.leads().get(joint.pin() - 1), open))
-            .toList();
+    Grader grader = new Grader(limits, rest.settings().productClass(), rest.settings().opinions());
+    List<GradedJoint> held = held(rest, nudge, grader);
+    List<GradedJoint> joints = new ArrayList<>();
+    for (int i = 0; i < held.size(); i++) {
+      GradedJoint joint = rest.joints().get(i);
+      Nudge.Moved lead = nudge.leads().get(joint.pin() - 1);
+      joints.add(
+          switch (lead.motion()) {
+            case MOVES -> moves(joint, lead, open);
+            case FIRM -> firm(joint, held.get(i), lead);
+            case NOT_TOUCHED, CANNOT_TELL -> joint;
+          });
+    }
     return new ScoredPhoto(
         rest.photo(),
         rest.settings(),
@@ -40,18 +54,51 @@ public final class NudgeJoin {
         rest.view(),
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
-        rest.rowNotes(),
+        grader.notes(rest.rowNotes(), joints),
         rest.fitness(),
         Stream.concat(rest.notVisible().stream(), Stream.of(new Note.TornLand())).toList(),
         rest.cautions());
   }
 
-  private static GradedJoint joined(GradedJoint joint, Nudge.Moved lead, Rule open) {
-    return switch (lead.motion()) {
-      case MOVES -> moves(joint, lead, open);
-      case FIRM -> firm(joint, lead);
-      case NOT_TOUCHED, CANNOT_TELL -> joint;
-    };
+  /** The row graded again, an open joint ruled out where a lead held. */
+  private static List<GradedJoint> held(ScoredPhoto rest, Nudge nudge, Grader grader) {
+    List<Joint> joints =
+        rest.joints().stream()
+            .map(GradedJoint::joint)
+            .map(
+                joint ->
+                    nudge.leads().get(joint.pin() - 1).motion() == Motion.FIRM
+                        ? notOpen(joint)
+                        : joint)
+            .toList();
+    return grader.grade(rest.settings().row(), joints, JoinedRow.make(rest)).joints();
+  }
+
+  /** What is left of each opinion once it is known that the lead is there and not open. */
+  private static Joint notOpen(Joint joint) {
+    return new Joint(
+        joint.lead(),
+        joint.measures(),
+        joint.evidence(),
+        joint.unfitBecause(),
+        joint.byMeasures().map(NudgeJoin::notOpen),
+        joint
+            .byReader()
+            .map(
+                reading ->
+                    new Reading(
+                        notOpen(reading.chances()),
+                        reading.strangeness(),
+                        reading.unlike(),
+                        reading.moved())));
+  }
+
+  /** Starved, given not open: by the definition of conditional probability. */
+  private static Chances notOpen(Chances chances) {
+    double unwetted = chances.of(Question.UNWETTED);
+    double open = unwetted * chances.of(Question.OPEN);
+    double starved = open >= 1 ? 0 : (unwetted - open) / (1 - open);
+    return chances.with(Question.UNWETTED, starved).with(Question.OPEN, 0);
   }
 
   private static GradedJoint moves(GradedJoint joint, Nudge.Moved lead, Rule open) {
@@ -69,49 +116,55 @@ public final class NudgeJoin {
     List<Finding> findings = new ArrayList<>(List.of(finding));
     joint.findings().stream().filter(f -> !ofWetting(f.kind())).forEach(findings::add);
     return new GradedJoint(
-        joint.joint(), open.verdict(), findings, joint.checks(), List.of(), List.of());
+        joint.joint(),
+        open.verdict(),
+        findings,
+        joint.checks(),
+        open.verdict() == Verdict.UNJUDGED
+            ? List.of(new Doubt.ToSettle(FindingKind.OPEN))
+            : List.of(),
+        List.of());
   }
 
   /** The one-sided level at which motion is said (JCGM 106:2012). */
   private static final double SURE = 0.95;
 
-  private static GradedJoint firm(GradedJoint joint, Nudge.Moved lead) {
-    double toUm = Math.abs(lead.shiftUm().orElse(0)) + lead.smallestSeenUm().orElse(0) / 2;
-    boolean saidOpen = joint.findings().stream().anyMatch(f -> f.kind() == FindingKind.OPEN);
-    List<Finding> findings =
-        joint.findings().stream().filter(f -> f.kind() != FindingKind.OPEN).toList();
-    List<Doubt> doubts = new ArrayList<>(joint.doubts().stream().filter(d -> !ofOpen(d)).toList());
-    if (saidOpen) {
-      doubts.add(new Doubt.FirmYetOpen(toUm));
+  /**
+   * A lead that held.
+   *
+   * @param alone what the photo alone said
+   * @param held the same with an open joint ruled out
+   */
+  private static GradedJoint firm(GradedJoint alone, GradedJoint held, Nudge.Moved lead) {
+    if (held.verdict() == Verdict.DEFECT) {
+      return held;
     }
-    Verdict worst =
-        findings.stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
-    if (worst == Verdict.DEFECT) {
-      return new GradedJoint(joint.joint(), worst, findings, joint.checks(), List.of(), List.of());
+    double toUm = Math.abs(lead.shiftUm().orElse(0)) + lead.smallestSeenUm().orElse(0) / 2;
+    boolean saidOpen = alone.findings().stream().anyMatch(f -> f.kind() == FindingKind.OPEN);
+    List<Doubt> doubts =
+        held.doubts().stream().map(doubt -> nowOfAmount(doubt, toUm)).distinct().toList();
+    if (saidOpen) {
+      doubts = Stream.concat(Stream.of(new Doubt.FirmYetOpen(toUm)), doubts.stream()).toList();
     }
     if (!doubts.isEmpty()) {
       return new GradedJoint(
-          joint.joint(), Verdict.UNJUDGED, findings, joint.checks(), doubts, List.of());
+          held.joint(), Verdict.UNJUDGED, held.findings(), held.checks(), doubts, List.of());
     }
-    if (worst == Verdict.UNJUDGED) {
-      doubts.add(new Doubt.ToSettle(findings.get(0).kind()));
-      return new GradedJoint(joint.joint(), worst, findings, joint.checks(), doubts, List.of());
-    }
-    List<Note> grounds = new ArrayList<>(joint.grounds());
+    List<Note> grounds = new ArrayList<>(held.grounds());
     grounds.add(new Note.Firm(toUm));
-    return new GradedJoint(joint.joint(), worst, findings, joint.checks(), List.of(), grounds);
+    return new GradedJoint(
+        held.joint(), held.verdict(), held.findings(), held.checks(), List.of(), grounds);
+  }
+
+  /** That it is not merely set down is known now; whether it has enough solder is not. */
+  private static Doubt nowOfAmount(Doubt doubt, double toUm) {
+    return doubt instanceof Doubt.UnfamiliarPhoto || doubt instanceof Doubt.FilletNotSeen
+        ? new Doubt.FirmAmountUnknown(toUm)
+        : doubt;
   }
 
   private static boolean ofWetting(FindingKind kind) {
     return kind == FindingKind.OPEN || kind == FindingKind.INSUFFICIENT;
-  }
-
-  /** Doubts that come to this: joined or merely set down. */
-  private static boolean ofOpen(Doubt doubt) {
-    return doubt instanceof Doubt.FilletNotSeen
-        || doubt instanceof Doubt.UnfamiliarPhoto
-        || doubt instanceof Doubt.Possible possible && possible.kind() == FindingKind.OPEN
-        || doubt instanceof Doubt.OpinionsDiffer differ && differ.kind() == FindingKind.OPEN;
   }
 
   /** Whether any lead moves, or one that was touched cannot be told. */

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.grade.AcceptanceSet;
+import leadlight.grade.Grader;
 import leadlight.grade.Rule;
 import leadlight.model.Besides;
+import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
@@ -107,10 +109,17 @@ public final class PlacedJoin {
         .filter(f -> f.kind() != FindingKind.OPEN && f.kind() != FindingKind.INSUFFICIENT)
         .forEach(findings::add);
     return new GradedJoint(
-        joint.joint(), open.verdict(), findings, joint.checks(), List.of(), List.of());
+        joint.joint(),
+        open.verdict(),
+        findings,
+        joint.checks(),
+        open.verdict() == Verdict.UNJUDGED
+            ? List.of(new Doubt.ToSettle(FindingKind.OPEN))
+            : List.of(),
+        List.of());
   }
 
-  private static ScoredPhoto with(ScoredPhoto was, List<GradedJoint> joints) {
+  private ScoredPhoto with(ScoredPhoto was, List<GradedJoint> joints) {
     return new ScoredPhoto(
         was.photo(),
         was.settings(),
@@ -118,7 +127,8 @@ public final class PlacedJoin {
         was.view(),
         joints,
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
-        was.rowNotes(),
+        new Grader(limits, was.settings().productClass(), was.settings().opinions())
+            .notes(was.rowNotes(), joints),
         was.fitness(),
         was.notVisible(),
         was.cautions());

@@ -117,9 +117,9 @@ public final class SameRow {
     return Math.log(p / (1 - p));
   }
 
-  /** The photos' make: familiar if one of them is. */
+  /** The photos' make: as unfamiliar as the most unfamiliar of them, for its chances count, too. */
   public static Familiarity make(List<Familiarity> makes) {
-    double least = makes.stream().mapToDouble(Familiarity::unfamiliar).min().orElse(1);
-    return new Familiarity(least, makes.get(0).byReader());
+    double most = makes.stream().mapToDouble(Familiarity::unfamiliar).max().orElse(1);
+    return new Familiarity(most, makes.get(0).byReader());
   }
 }

@@ -143,7 +143,7 @@ class LegBenchmark {
               "" + leg.open(),
               leg.verdict());
       List<Map<String, Double>> own = signals.signals();
-      List<Map<String, Double>> ring = signals.ringSignals();
+      List<Map<String, Double>> ring = new RingCells(signals).signals(own);
       if (!header) {
         sectors.println(
             "photo,way,variant,leg,side,condition,wetted_deg,land_covered,hole_open,class2,sector,"

@@ -11,6 +11,7 @@ import leadlight.model.GradedLeg;
 import leadlight.model.Verdict;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
+import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 
 /** Four pictures of another renderer, fifteen legs; LegBenchmark counts the whole set. */
@@ -88,5 +89,32 @@ class LegScorerTest {
     LegTruth legs = truth("legs-010");
     LegTruth other = new LegTruth(row, BoardSide.SOLDER, legs.part(), legs.json());
     assertThat(scored(other, legs.byConnector())).isEmpty();
+  }
+
+  @Test
+  void limitsThatSayNothingOfLegsVouchForNone() {
+    LegTruth truth = truth("legs-023");
+    try (Photo photo = new PhotoReader().read(truth.photo())) {
+      assertThat(
+              new LegScorer(AcceptanceSet.load("nasa-8739-2"), 2)
+                  .score(photo.frame(), truth.byConnector()))
+          .hasSize(4)
+          .allSatisfy(leg -> assertThat(leg.doubts()).contains(new Doubt.NoLegLimit()));
+    }
+  }
+
+  @Test
+  void aLandThatTheFrameCutsIsNotJudged() {
+    LegTruth truth = truth("legs-010");
+    try (Photo photo = new PhotoReader().read(truth.photo());
+        Frame cut =
+            photo.frame().cropped(0, 0, photo.frame().widthPx() - 70, photo.frame().heightPx())) {
+      assertThat(
+              new LegScorer(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2)
+                  .score(cut, truth.byConnector()))
+          .filteredOn(leg -> leg.centre().x() > cut.widthPx() - 30)
+          .isNotEmpty()
+          .allSatisfy(leg -> assertThat(leg.doubts()).containsExactly(new Doubt.LegCropped()));
+    }
   }
 }

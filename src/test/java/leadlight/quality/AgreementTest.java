@@ -201,7 +201,7 @@ class AgreementTest {
             () ->
                 new Reading(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"), false)
                     .side(grades.of("tech", "pin 3").get(0)))
-        .hasMessageContaining("\"Defect\", said of pin 3 by tech in trial 1")
+        .hasMessageContaining("tech said of pin 3 in trial 1: \"Defect\"")
         .hasMessageContaining("acceptable, defect, unjudged");
   }
 }

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Pages of control charts: NIST/SEMATECH e-Handbook 6.3.3.2, and tables of joints. */
 class ChartPagesTest {
 
-  private static final ChartData.Words WORDS =
-      new ChartData.Words(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"));
+  private static final Reading WORDS =
+      new Reading(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"), false);
 
   @TempDir private Path folder;
 

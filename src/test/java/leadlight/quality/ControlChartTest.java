@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 
 class ControlChartTest {
 
-  private static final ChartData.Words WORDS =
-      new ChartData.Words(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"));
+  private static final Reading WORDS =
+      new Reading(Set.of("defect"), Set.of("acceptable"), Set.of("unjudged"), false);
 
   /** NIST/SEMATECH e-Handbook 6.3.3.2: 30 wafers, 50 chips each. */
   @Test

@@ -1,10 +1,12 @@
 package leadlight.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import leadlight.connector.ConnectorLibrary;
+import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
 import leadlight.leg.ConnectorLegs;
 import leadlight.leg.LegRequest;
@@ -108,7 +110,11 @@ final class LegsCommand implements Callable<Integer> {
       LegsReport report =
           new LegsReport(photo.info(), side, productClass, scorer.score(photo.frame(), request));
       String name = stem(file.getFileName().toString());
-      WholeFile.write(out.resolve(name + ".legs.json"), report.json());
+      Path json = out.resolve(name + ".legs.json");
+      if (Files.exists(json) && !DataFile.at(json).text().contains(photo.info().sha256())) {
+        throw new UserError(json + " is of another photo; name another folder by --out");
+      }
+      WholeFile.write(json, report.json());
       WholeFile.write(
           out.resolve(name + ".legs.png"), LegsPicture.png(photo.frame(), report.legs()));
       report.lines().forEach(streams.out()::println);

@@ -70,4 +70,14 @@ class LegsCommandTest {
     assertThat(folder.resolve("legs-023.legs.json")).hasBinaryContent(first);
     assertThat(folder.resolve("legs-023.legs.png")).hasBinaryContent(picture);
   }
+
+  @Test
+  void resultsOfAnotherPhotoAreNotOverwritten() throws IOException {
+    Path theirs = folder.resolve("legs-023.legs.json");
+    Files.writeString(theirs, "{\"photo\": {\"sha256\": \"0\"}}");
+    Run run = legs("--side", "solder", "--connector", "video-a-19-holes");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("is of another photo; name another folder by --out");
+    assertThat(theirs).content().contains("\"0\"");
+  }
 }

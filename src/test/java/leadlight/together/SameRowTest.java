@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import leadlight.model.Familiarity;
 import org.junit.jupiter.api.Test;
 
 class SameRowTest {
@@ -38,5 +39,11 @@ class SameRowTest {
   void theOrderOfPhotosPlaysNoPart() {
     assertThat(join.pooled(List.of(0.7, 0.02, 0.2)))
         .isCloseTo(join.pooled(List.of(0.2, 0.7, 0.02)), within(1e-12));
+  }
+
+  @Test
+  void photosAreAsUnfamiliarAsTheMostUnfamiliarOfThem() {
+    assertThat(SameRow.make(List.of(new Familiarity(0, true), new Familiarity(1, true))))
+        .isEqualTo(new Familiarity(1, true));
   }
 }

@@ -1,0 +1,55 @@
+package leadlight.together;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.Besides;
+import leadlight.model.Note;
+import leadlight.model.Opinions;
+import leadlight.model.RowSpec;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
+import org.junit.jupiter.api.Test;
+
+class JoinedRowTest {
+
+  private static final AcceptanceSet LIMITS = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
+
+  private static ScoredPhoto unfamiliar(ScoredPhoto photo) {
+    return new ScoredPhoto(
+        photo.photo(),
+        photo.settings(),
+        photo.row(),
+        photo.view(),
+        photo.joints(),
+        photo.verdict(),
+        List.of(new Note.Unfamiliar()),
+        photo.fitness(),
+        photo.notVisible(),
+        photo.cautions());
+  }
+
+  @Test
+  void aPhotoOfAMakeThatWasNeverShownToBeReadRightTakesNoPart() {
+    RowSpec row = RowSpec.plain(12, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+    Settings settings = new Settings(row, 2, LIMITS.id(), Optional.empty(), Opinions.BOTH);
+    try (Photo photo =
+        new PhotoReader().read(Path.of("src/test/resources/nudge/nudge-007-a.jpg"))) {
+      ScoredPhoto scored = new PhotoScorer(settings, LIMITS).score(photo);
+      JoinedRow.View first = new JoinedRow.View(photo.frame(), scored);
+      JoinedRow.View other = new JoinedRow.View(photo.frame(), unfamiliar(scored));
+
+      Besides besides = new JoinedRow(LIMITS).of(List.of(first, other)).besides();
+      assertThat(besides.photos().get(0).refused()).contains(new Note.Unfamiliar());
+      Besides same = new JoinedRow(LIMITS).of(List.of(first, first)).besides();
+      assertThat(same.photos().get(0).refused()).isEmpty();
+    }
+  }
+}

@@ -12,6 +12,7 @@ Of photographs, --notes has what a person noted: the maker and, of some, each jo
 """
 import argparse
 import glob
+import hashlib
 import json
 import os
 import time
@@ -19,16 +20,19 @@ import time
 import numpy as np
 import pandas as pd
 import torch
-from net import FAULTS, HEIGHT, LOOK, MIRRORED, QUESTIONS, STRANGE, WIDTH, Reader, Show, scaled
+from net import (EMBEDDING, FAULTS, HEIGHT, LOOK, MIRRORED, QUESTIONS, STRANGE, WIDTH, Reader,
+                 RowReader, Show, bridged, flooded, in_row, scaled)
 
-# Share of each source in what is shown; the rest of a batch is strange pictures.
-SHARES = {"scenes": 0.50, "more": 0.12, "lamps": 0.06, "nudge": 0.06, "whole-bad": 0.08,
-          "rough": 0.08, "real": 0.10}
-# Of photographed joints that are shown: bad, good, and those of which nobody knows. Bad and good
-# alike often, so that photographs do not come to mean good, or bad.
-REAL_SHARES = (0.4, 0.4, 0.2)
+# Share of each source in what is shown. A quarter of the rows is bad throughout: a third of bench
+# scenes, and the set whole-bad.
+SHARES = {"bench": 0.25, "scenes": 0.26, "metal": 0.08, "more": 0.09, "lamps": 0.05, "nudge": 0.03,
+          "whole-bad": 0.07, "rough": 0.08, "real": 0.09}
+# Of photographed joints that are shown: bad and good ones of makers of whom there are both, alike
+# often, so that a make of picture does not come to mean good, or bad; sound ones, of which half get
+# metal across a gap; and those of which nobody knows.
+PAIRED, GRAFTED, UNKNOWN = 0.6, 0.2, 0.2
 STRANGE_SHARE = 0.12
-BATCH = 768
+ROWS, JOINTS = 96, 16  # shown at once
 RATE = 3e-3
 DECAY = 0.03
 AVERAGE = 0.998
@@ -101,13 +105,12 @@ def noted(table, notes, truth, weight):
 
 
 def load(folder, notes):
-    """Joints of a folder of patches: table, pictures, typical picture of each, truth, weights."""
+    """Joints of a folder of patches: table, pictures, row of each, truth, weights."""
     table = pd.read_csv(os.path.join(folder, "joints.csv"), keep_default_na=False)
     shape = (-1, 3, HEIGHT, WIDTH)
     own = np.fromfile(os.path.join(folder, "joints.bin"), np.uint8).reshape(shape)
-    typical = np.fromfile(os.path.join(folder, "typical.bin"), np.uint8).reshape(shape)
     row = rows(table)
-    assert len(own) == len(table) and len(typical) == row[-1] + 1, folder
+    assert len(own) == len(table), folder
     condition, grade = table.condition.values, table.class2.values
     before, after = bridges(table, row)
     lack = np.isin(condition, ["open", "insufficient"])
@@ -136,98 +139,176 @@ def load(folder, notes):
     if by_eye.any():
         table["said"] = noted(table, notes, truth, weight)
     weight[by_eye & wrong] = 0
-    return table, own, typical, row, truth, weight
+    return table, own, row, truth, weight
 
 
 class Source:
+    """Rows of joints of one kind of picture on the GPU."""
+
     def __init__(self, folders, device, notes, without):
-        own, typical, row, truth, weight, said = [], [], [], [], [], []
+        own, row, truth, weight, said, maker = [], [], [], [], [], []
+        rows_before = 0
         for folder in folders:
-            table, o, t, r, y, w = load(folder, notes)
+            table, o, r, y, w = load(folder, notes)
             w[table.maker.isin(without).values] = 0
             said.append(table.said.values)
-            row.append(torch.from_numpy(r + sum(len(x) for x in typical)))
+            maker.append(table.maker.values)
+            row.append(r + rows_before)
+            rows_before = row[-1][-1] + 1
             own.append(torch.from_numpy(o))
-            typical.append(torch.from_numpy(t))
             truth.append(torch.from_numpy(y))
             weight.append(torch.from_numpy(w))
-        keep = torch.cat(weight).sum(1) > 0
-        self.own, self.typical = torch.cat(own)[keep].to(device), torch.cat(typical).to(device)
-        self.row = torch.cat(row)[keep].to(device)
+        weight = torch.cat(weight)
+        keep = weight.sum(1) > 0
+        self.own = torch.cat(own)[keep].to(device)
         self.truth = torch.cat(truth)[keep].float().to(device)
-        self.weight = torch.cat(weight)[keep].to(device)
-        said = np.concatenate(said)[keep.numpy()]
-        of = np.select([np.isin(said, ["open", "bridge"]), said == "good"], [0, 1], 2)
-        self.kinds = [torch.from_numpy(np.flatnonzero(of == k)).to(device) for k in range(3)]
-        self.first = torch.searchsorted(self.row, self.row)
-        self.count = torch.searchsorted(self.row, self.row, right=True) - self.first
+        self.weight = weight[keep].to(device)
+        self.said = np.concatenate(said)[keep.numpy()]
+        self.maker = np.concatenate(maker)[keep.numpy()]
+        _, self.row, count = np.unique(np.concatenate(row)[keep.numpy()], return_inverse=True,
+                                       return_counts=True)
+        self.count = torch.from_numpy(count).to(device)
+        self.first = self.count.cumsum(0) - self.count
 
     def batch(self, n, show):
-        i = self.chosen(n, show)
-        other = self.first[i] + (show.rand(len(i)) * self.count[i]).long()
-        return (self.own[i], self.typical[self.row[i]], self.own[other], self.truth[i],
-                self.weight[i])
+        """Joints of n rows, JOINTS of each, by chance."""
+        return self.of(torch.randint(len(self.count), (n,), generator=show.generator,
+                                     device=show.device), show)
 
-    def chosen(self, n, show):
-        def some(k, of):
-            return torch.randint(of, (k,), generator=show.generator, device=show.device)
-        if not len(self.kinds[0]):
-            return some(n, len(self.own))
-        return torch.cat([kind[some(int(n * share), len(kind))]
-                          for kind, share in zip(self.kinds, REAL_SHARES) if len(kind)])
+    def of(self, row, show):
+        place = (show.rand(len(row), JOINTS) * self.count[row].unsqueeze(1)).long()
+        i = (self.first[row].unsqueeze(1) + place).flatten()
+        return scaled(self.own[i]), self.truth[i], self.weight[i].clone()
 
 
-def beside(own, typical, other, show):
-    """The joint and what is shown beside it: its row's typical joint, but often only itself, another
-    joint of the row, or nothing, so that being like its row is never enough to be good."""
-    which = show.rand(len(own)).view(-1, 1, 1, 1)
-    shown = torch.where(which < 0.35, typical, own)
-    shown = torch.where(which > 0.7, other, shown)
-    shown = torch.where(which > 0.85, torch.full_like(own, 128), shown)
-    return torch.cat([own, shown], 1)
+class Photographs(Source):
+    """Rows of photographs, of which some have a maker with joints known to be bad and good."""
+
+    def __init__(self, *options):
+        super().__init__(*options)
+        bad, good = np.isin(self.said, ["open", "bridge"]), self.said == "good"
+        both = sorted(set(self.maker[bad]) & set(self.maker[good]))
+        lonely = good & ~np.isin(self.maker, both)
+        wetting = [QUESTIONS.index(q) for q in ("missing", "unwetted", "open")]
+        self.weight[np.ix_(np.flatnonzero(lonely), wetting)] = 0
+        self.paired = [self.rows_with(state & (self.maker == who))
+                       for who in both for state in (bad, good)]
+        self.sound, self.unknown = self.rows_with(good), self.rows_with(~bad & ~good)
+
+    def rows_with(self, which):
+        return torch.from_numpy(np.unique(self.row[which])).to(self.own.device)
+
+    def batch(self, n, show):
+        kinds = self.paired + [self.unknown, self.sound, self.sound]
+        shares = [PAIRED / len(self.paired)] * len(self.paired) if self.paired else []
+        shares += [UNKNOWN, GRAFTED / 2, 1]
+        parts, left = [], n
+        for kind, share in zip(kinds, shares):
+            k = min(left, round(n * share))
+            parts.append(kind[torch.randint(len(kind), (k,), generator=show.generator,
+                                            device=show.device)])
+            left -= k
+        own, truth, weight = self.of(torch.cat(parts), show)
+        before, after = QUESTIONS.index("bridge_before"), QUESTIONS.index("bridge_after")
+        at = len(own) - JOINTS * (len(parts[-1]) + len(parts[-2]))
+        weight[at:, :LOOK] = 0
+        to = at + JOINTS * len(parts[-2])
+        own[at:to], truth[at:to, after] = bridged(own[at:to], show)
+        weight[at:to, after] = 1
+        own[to:], yes = flooded(own[to:], show)
+        for gap in (before, after):
+            truth[to:, gap], weight[to:, gap] = yes.float(), 1
+        return own, truth, weight
 
 
-def learn(sources, steps, seed, planes, device, log):
+class Lesson:
+    """Batches of rows with their truth, varied by chance."""
+
+    def __init__(self, sources, show):
+        self.sources, self.show = sources, show
+        total = sum(SHARES[name] for name in sources)
+        self.rows = {name: round(ROWS * SHARES[name] / total) for name in sources}
+        largest = max(self.rows, key=self.rows.get)
+        self.rows[largest] += ROWS - sum(self.rows.values())
+
+    def batch(self):
+        """Pictures, truth and weights, JOINTS to a row."""
+        parts = [source.batch(self.rows[name], self.show)
+                 for name, source in self.sources.items()]
+        x, truth, weight = (torch.cat(p) for p in zip(*parts))
+        x, truth, weight = self.mirrored(*self.mixed(x, truth, weight))
+        x = self.show.shaded(self.show.lit(self.show.warped(x)))
+        x, truth, weight = self.mixed(x, truth, weight)
+        x = self.made_strange(x, truth, weight)
+        x, truth, weight = self.mixed(x, truth, weight)
+        x, truth, weight = self.mixed(self.show.taken(x), truth, weight)
+        real = truth[:, LOOK] > 0
+        drawn = weight[~real, LOOK].sum()
+        weight[real, LOOK] *= drawn / weight[real, LOOK].sum().clamp(1)
+        x = x.clamp(-2, 127 / 64).contiguous(memory_format=torch.channels_last)
+        return x, truth, weight
+
+    def made_strange(self, x, truth, weight):
+        """Half of the joints of some rows."""
+        odd = int(STRANGE_SHARE * ROWS) * JOINTS
+        i = torch.arange(2 * odd, device=x.device)
+        i = i[self.show.rand(2 * odd).argsort()[:odd]]
+        x = x.index_copy(0, i, self.show.strange(x[i]))
+        truth[i], weight[i] = 0, 0
+        truth[i, STRANGE], weight[i, STRANGE] = 1, 1
+        return x
+
+    def mixed(self, x, truth, weight):
+        """The rows in another order."""
+        order = torch.randperm(ROWS, generator=self.show.generator, device=x.device)
+        order = (order.unsqueeze(1) * JOINTS + torch.arange(JOINTS, device=x.device)).flatten()
+        return x[order], truth[order], weight[order]
+
+    def mirrored(self, x, truth, weight):
+        half = ROWS // 2 * JOINTS
+        return (torch.cat([x[:half].flip(3), x[half:]]),
+                torch.cat([truth[:half][:, MIRRORED], truth[half:]]),
+                torch.cat([weight[:half][:, MIRRORED], weight[half:]]))
+
+
+class Both(torch.nn.Module):
+    """The reader of joints and the reader of their row, trained as one."""
+
+    def __init__(self):
+        super().__init__()
+        self.joint, self.row = Reader(), RowReader()
+
+    def forward(self, x):
+        own = self.joint(x)
+        thought = own[:, len(QUESTIONS):].unflatten(0, (-1, JOINTS))
+        return own[:, :len(QUESTIONS)], self.row(in_row(thought))
+
+
+def missed(score, truth, weight):
+    loss = torch.nn.functional.binary_cross_entropy_with_logits(
+        score.float(), truth * 0.99 + 0.005, weight=weight, reduction="none")
+    return loss.sum() / weight.sum().clamp(1)
+
+
+def learn(sources, steps, seed, device, log):
     torch.manual_seed(seed)
     generator = torch.Generator(device=device)
     generator.manual_seed(seed)
-    show = Show(generator)
-    net = Reader(planes).to(device, memory_format=torch.channels_last)
+    lesson = Lesson(sources, Show(generator, JOINTS))
+    net = Both().to(device, memory_format=torch.channels_last)
     kept = torch.optim.swa_utils.AveragedModel(
         net, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(AVERAGE), use_buffers=True)
     optimiser = torch.optim.AdamW(net.parameters(), RATE, weight_decay=DECAY)
     schedule = torch.optim.lr_scheduler.OneCycleLR(optimiser, RATE, total_steps=steps,
                                                    pct_start=0.1)
-    total = sum(SHARES[name] for name in sources)
     for step in range(steps):
-        parts = [source.batch(int(BATCH * SHARES[name] / total), show)
-                 for name, source in sources.items()]
-        own, typical, other, truth, weight = (torch.cat(p) for p in zip(*parts))
-        x = beside(own, typical, other, show)
-        real = truth[:, LOOK] > 0
-        weight[real, LOOK] *= (~real).sum() / real.sum().clamp(1)
-        order = torch.randperm(len(x), generator=generator, device=device)
-        x, truth, weight = scaled(x[order]), truth[order], weight[order]
-        half = len(x) // 2
-        x = torch.cat([x[:half].flip(3), x[half:]])
-        truth = torch.cat([truth[:half][:, MIRRORED], truth[half:]])
-        weight = torch.cat([weight[:half][:, MIRRORED], weight[half:]])
-        order = torch.randperm(len(x), generator=generator, device=device)
-        x, truth, weight = x[order], truth[order], weight[order]
-        x = show.shaded(show.lit(show.warped(x)))
-        odd = int(STRANGE_SHARE * len(x))
-        x = torch.cat([show.strange(x[:odd]), x[odd:]])
-        truth[:odd], weight[:odd] = 0, 0
-        truth[:odd, STRANGE], weight[:odd, STRANGE] = 1, 1
-        order = torch.randperm(len(x), generator=generator, device=device)
-        x, truth, weight = show.taken(x[order]), truth[order], weight[order]
-        x = x.clamp(-2, 127 / 64).contiguous(memory_format=torch.channels_last)
+        x, truth, weight = lesson.batch()
         with torch.autocast(device.type, torch.bfloat16):
-            score = net(x)
-        loss = torch.nn.functional.binary_cross_entropy_with_logits(
-            score.float(), truth * 0.99 + 0.005, weight=weight, reduction="none")
-        faults, look = weight[:, :LOOK].sum(), weight[:, LOOK].sum().clamp(1)
-        loss = loss[:, :LOOK].sum() / faults + loss[:, LOOK].sum() / look
+            joint, row = net(x)
+        faults = slice(0, LOOK)
+        loss = (missed(joint[:, faults], truth[:, faults], weight[:, faults])
+                + missed(joint[:, LOOK:], truth[:, LOOK:], weight[:, LOOK:])
+                + missed(row, truth[:, faults], weight[:, faults]))
         optimiser.zero_grad(set_to_none=True)
         loss.backward()
         torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
@@ -241,20 +322,24 @@ def learn(sources, steps, seed, planes, device, log):
 
 @torch.no_grad()
 def scores(net, folders, device, notes):
+    """Table, scores by joint, scores by row, truth, weights."""
     parts = [scores_of(net, folder, device, notes) for folder in folders]
-    tables, score, truth, weight = zip(*parts)
-    return (pd.concat(tables, ignore_index=True), np.concatenate(score), np.concatenate(truth),
-            np.concatenate(weight))
+    tables, *values = zip(*parts)
+    return (pd.concat(tables, ignore_index=True), *(np.concatenate(v) for v in values))
 
 
 def scores_of(net, folder, device, notes):
-    table, own, typical, row, truth, weight = load(folder, notes)
-    out = []
+    table, own, row, truth, weight = load(folder, notes)
+    joint = []
     for at in range(0, len(own), 2048):
-        x = torch.cat([torch.from_numpy(own[at:at + 2048]),
-                       torch.from_numpy(typical[row[at:at + 2048]])], 1).to(device)
-        out.append(net(scaled(x)).cpu().numpy())
-    return table, np.concatenate(out).astype(np.float64), truth, weight
+        x = torch.from_numpy(own[at:at + 2048]).to(device)
+        joint.append(net.joint(scaled(x)))
+    joint = torch.cat(joint)
+    thought = joint[:, len(QUESTIONS):]
+    by_row = [net.row(in_row(thought[torch.from_numpy(row == r).to(device)].unsqueeze(0)))
+              for r in range(row[-1] + 1)]
+    return (table, joint.cpu().numpy().astype(np.float64),
+            torch.cat(by_row).cpu().numpy().astype(np.float64), truth, weight)
 
 
 def platt(score, truth, weight):
@@ -272,12 +357,13 @@ def platt(score, truth, weight):
 
 
 def calibrated(net, folders, device, notes):
-    """Scales and the border of strangeness, from pictures that were not learned from."""
-    _, score, truth, weight = scores(net, folders, device, notes)
-    scale = {q: platt(score[:, i], truth[:, i], weight[:, i])
-             for i, q in enumerate(QUESTIONS) if q in FAULTS}
-    known = 1 / (1 + np.exp(-score[weight[:, 0] > 0, STRANGE]))
-    return scale, float(np.clip(np.quantile(known, USUAL), *BORDER))
+    """Scales of both readers' chances and the border of strangeness, from pictures that were not
+    learned from."""
+    _, joint, row, truth, weight = scores(net, folders, device, notes)
+    scales = [{q: platt(score[:, QUESTIONS.index(q)], truth[:, QUESTIONS.index(q)],
+                        weight[:, QUESTIONS.index(q)]) for q in FAULTS} for score in (joint, row)]
+    known = 1 / (1 + np.exp(-joint[weight[:, 0] > 0, STRANGE]))
+    return scales, float(np.clip(np.quantile(known, USUAL), *BORDER))
 
 
 def chances(score, scale):
@@ -310,10 +396,8 @@ def area_under(chance, truth):
     return float((rank[truth].sum() - yes * (yes + 1) / 2) / (yes * no)) if yes * no else None
 
 
-def counted(net, folders, device, scale, border, out, name, notes):
-    table, score, truth, weight = scores(net, folders, device, notes)
-    chance = chances(score, scale)
-    figures = {"joints": int(len(table))}
+def figures_of(chance, truth, weight):
+    figures = {}
     for f, question in enumerate(FAULTS):
         q = QUESTIONS.index(question)
         use = weight[:, q] > 0
@@ -325,18 +409,27 @@ def counted(net, folders, device, scale, border, out, name, notes):
                 "missed_at_half": int((c[t] < 0.5).sum()),
                 "false_at_half": int((c[~t] >= 0.5).sum()),
                 "reliability": reliability(c, t)}
-    strange = 1 / (1 + np.exp(-score[:, STRANGE]))
+    return figures
+
+
+def counted(net, folders, device, scales, border, out, name, notes):
+    table, joint, row, truth, weight = scores(net, folders, device, notes)
+    frame = table[["photo", "lamp", "mask", "pitch_px", "edge_blur_px", "row", "pin", "condition",
+                   "class2", "true_findings", "side_overhang_of_lead_width", "wetted_from",
+                   "wetted_to", "verdict", "said", "maker"] + ["m_" + q for q in FAULTS]].copy()
+    figures = {"joints": int(len(table))}
+    for reader, score, scale in (("alone", joint, scales[0]), ("in_row", row, scales[1])):
+        chance = chances(score, scale)
+        figures[reader] = figures_of(chance, truth, weight)
+        for f, question in enumerate(FAULTS):
+            frame[f"{reader}_{question}"] = np.round(chance[:, f], 6)
+        frame[f"{reader}_strange"] = np.round(1 / (1 + np.exp(-score[:, STRANGE])), 5)
+    strange = frame.alone_strange.values
     right = truth[:, STRANGE] == 0
     figures["called_strange"] = [int((strange[right] > border).sum()), int(right.sum())]
     figures["wrong_rows_called_strange"] = [int((strange[~right] > border).sum()),
                                             int((~right).sum())]
-    frame = table[["photo", "lamp", "mask", "pitch_px", "edge_blur_px", "row", "pin", "condition",
-                   "class2", "true_findings", "side_overhang_of_lead_width", "wetted_from",
-                   "wetted_to", "verdict", "said", "maker"] + ["m_" + q for q in FAULTS]].copy()
-    for f, question in enumerate(FAULTS):
-        frame["r_" + question] = np.round(chance[:, f], 6)
-    frame["r_strange"] = np.round(strange, 5)
-    frame["score_photographed"] = np.round(score[:, LOOK], 4)
+    frame["score_photographed"] = np.round(joint[:, LOOK], 4)
     frame["bridge_before"], frame["bridge_after"] = truth[:, 4], truth[:, 5]
     frame.to_csv(os.path.join(out, f"read-{name}.csv"), index=False)
     return figures
@@ -358,7 +451,6 @@ def main():
     parser.add_argument("--test", action="append", default=[])
     parser.add_argument("--notes", help="folder of *.row.json")
     parser.add_argument("--without", default="", help="makers of photographs not to learn from")
-    parser.add_argument("--beside", action="store_true", help="show the row's typical joint too")
     parser.add_argument("--steps", type=int, default=9500)
     parser.add_argument("--seed", type=int, default=20261125)
     parser.add_argument("--source", default="")
@@ -371,42 +463,44 @@ def main():
         print(f"{time.time() - began:6.0f} s {words}", flush=True)
 
     notes = Notes(options.notes)
-    sources = {name: Source(folders, device, notes,
-                            [maker for maker in options.without.split(",") if maker])
+    without = [maker for maker in options.without.split(",") if maker]
+    sources = {name: (Photographs if name == "real" else Source)(folders, device, notes, without)
                for name, folders in by_name(options.fit).items()}
     log(", ".join(f"{name}: {len(source.own)} joints" for name, source in sources.items()))
-    net = learn(sources, options.steps, options.seed, 6 if options.beside else 3, device, log)
-    scale, border = calibrated(net, options.calibrate, device, notes)
+    net = learn(sources, options.steps, options.seed, device, log)
+    scales, border = calibrated(net, options.calibrate, device, notes)
     figures = {"learned_from": {n: len(s.own) for n, s in sources.items()},
                "steps": options.steps, "seed": options.seed, "without": options.without}
     tests = {**by_name(options.test), "calibrate": options.calibrate}
     for name, folders in tests.items():
-        figures[name] = counted(net, folders, device, scale, border, options.out, name,
+        figures[name] = counted(net, folders, device, scales, border, options.out, name,
                                 notes)
         log(f"{name}: " + ", ".join(
             f"{q} {f['area'] and round(f['area'], 5)} missed {f['missed_at_half']}/{f['yes']}"
             f" false {f['false_at_half']}/{f['of'] - f['yes']}"
-            for q, f in figures[name].items() if isinstance(f, dict))
+            for q, f in figures[name]["in_row"].items())
             + f", strange {figures[name]['called_strange']}")
-    export(net.cpu().float(), options, scale, border)
+    net = net.cpu().float()
+    export("alone", net.joint, torch.zeros(1, 6, HEIGHT, WIDTH), options, scales[0],
+           {"unlike_from": round(border, 5)})
+    export("in-row", net.row, torch.zeros(1, 3 * EMBEDDING), options, scales[1], {})
     with open(os.path.join(options.out, "figures.json"), "w", encoding="utf-8") as file:
         json.dump(figures, file, indent=1)
     log("done")
 
 
-def export(net, options, scale, border):
-    import hashlib
-    path = os.path.join(options.out, "reader.onnx")
-    torch.onnx.export(net, torch.zeros(1, 6, HEIGHT, WIDTH), path, input_names=["joints"],
-                      output_names=["scores"], opset_version=17, dynamo=False,
+def export(name, net, shown, options, scale, more):
+    path = os.path.join(options.out, name + ".onnx")
+    torch.onnx.export(net, shown, path, input_names=["joints"], output_names=["scores"],
+                      opset_version=17, dynamo=False,
                       dynamic_axes={"joints": {0: "n"}, "scores": {0: "n"}})
     with open(path, "rb") as file:
         sha = hashlib.sha256(file.read()).hexdigest()
-    with open(os.path.join(options.out, "reader.json"), "w", encoding="utf-8") as file:
+    with open(os.path.join(options.out, name + ".json"), "w", encoding="utf-8") as file:
         json.dump({"source": options.source, "sha256": sha, "scores": QUESTIONS,
                    "scales": {q: {"slope": round(a, 5), "shift": round(b, 5)}
                               for q, (a, b) in {**scale, "photographed": (1, 0)}.items()},
-                   "unlike_from": round(border, 5)}, file, indent=1)
+                   **more}, file, indent=1)
         file.write("\n")
 
 

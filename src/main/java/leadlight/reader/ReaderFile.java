@@ -26,6 +26,9 @@ record ReaderFile(
   /** The network that looks at each joint alone. */
   static final String ALONE = "alone";
 
+  /** The network that weighs what the first saw of a joint with what it saw of its row. */
+  static final String IN_ROW = "in-row";
+
   /** The network that looks at each joint beside the row's typical one. */
   static final String BESIDE = "beside";
 

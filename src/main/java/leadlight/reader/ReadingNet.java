@@ -46,6 +46,16 @@ final class ReadingNet {
     return network.run(shown, count, 2 * RowPictures.PLANES, row.height(), row.width());
   }
 
+  /** The scores of joints of which another network's view is shown, one line each. */
+  float[][] scores(float[][] shown) {
+    int length = shown[0].length;
+    float[] lines = new float[shown.length * length];
+    for (int i = 0; i < shown.length; i++) {
+      System.arraycopy(shown[i], 0, lines, i * length, length);
+    }
+    return network.run(lines, shown.length, length);
+  }
+
   /**
    * The chances of a row's joints. A gap is seen in the pictures of both its joints; the greater of
    * the two chances counts for both: a bridge missed is worse than one looked at in vain (on 560

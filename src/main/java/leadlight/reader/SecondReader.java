@@ -11,15 +11,13 @@ import leadlight.model.Region;
 import leadlight.model.RowPictures;
 
 /**
- * Reads the joints of a row with two small networks that learned from rendered scenes. One looks at
- * each joint alone, so that a row bad throughout gets no credit for being alike; the other beside
- * the row's typical joint, which tells solder that is odd from solder that this lamp draws so.
- * Where the row's middle joint is surely soldered by the first, both opinions count (the mean of
- * their log odds); where it is surely bad, likeness to it proves nothing and the first counts
- * alone; between, the second may make a call a doubt, but takes no doubt away. They say how likely
- * each fault is, how unlike the joint is to all that they learned from, and whether the photo looks
- * like those on which their opinion was shown to hold. The same pictures always give the same
- * reading.
+ * Reads the joints of a row with three small networks that learned from rendered scenes. One looks
+ * at each joint alone; the second weighs what the first saw of the joint with what it saw of the
+ * whole row, and gives the chances of faults; rows bad throughout were among those that it learned
+ * from. The third looks at the joint beside the row's typical one: it may make a call of the second
+ * a doubt ({@link TwoNets}) and says how unlike the joint is to all that they learned from. The
+ * first also says whether the photo looks like those on which their opinion was shown to hold. The
+ * same pictures always give the same reading.
  */
 public final class SecondReader {
 
@@ -29,11 +27,13 @@ public final class SecondReader {
   private static final float RANGE = 64;
 
   private final ReadingNet alone;
+  private final ReadingNet inRow;
   private final ReadingNet beside;
   private final TwoNets rule = TwoNets.builtIn();
 
   private SecondReader() {
     this.alone = ReadingNet.builtIn(ReaderFile.ALONE);
+    this.inRow = ReadingNet.builtIn(ReaderFile.IN_ROW);
     this.beside = ReadingNet.builtIn(ReaderFile.BESIDE);
   }
 
@@ -55,6 +55,7 @@ public final class SecondReader {
    */
   public static String version() {
     return ReaderFile.builtIn(ReaderFile.ALONE).sha256().substring(0, 6)
+        + ReaderFile.builtIn(ReaderFile.IN_ROW).sha256().substring(0, 6)
         + ReaderFile.builtIn(ReaderFile.BESIDE).sha256().substring(0, 6);
   }
 
@@ -78,7 +79,8 @@ public final class SecondReader {
     float[] shown = shown(row);
     float[][] byAlone = alone.scores(shown, row);
     float[][] byBeside = beside.scores(shown, row);
-    List<Chances> chances = rule.both(alone.chances(byAlone), beside.chances(byBeside));
+    float[][] byRow = inRow.scores(InRow.shown(byAlone, alone.file().scores().size()));
+    List<Chances> chances = rule.both(inRow.chances(byRow), beside.chances(byBeside));
     int each = shown.length / byAlone.length;
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < byAlone.length; i++) {

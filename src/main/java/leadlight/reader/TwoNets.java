@@ -9,17 +9,15 @@ import leadlight.model.Chances;
 import leadlight.model.Question;
 
 /**
- * How the opinions of both networks become one: {@code models/reader/together.json}.
+ * How the opinions of two networks become one: {@code models/reader/together.json}. The network
+ * that reads joints in their row decides; the one that compares with the row's typical joint may
+ * make a call a doubt, unless the row is bad throughout. It takes no doubt away: a row bad
+ * throughout is like its own typical joint.
  *
- * @param sureBelow chance of a lack of solder at the row's middle joint, by the network that looks
- *     at joints alone, below which the row is surely soldered and likeness to it counts
- * @param badFrom the same chance from which the row is surely bad and likeness to it proves
- *     nothing; between the two the network that compares takes no doubt away, but it may make a
- *     call a doubt
+ * @param badFrom chance of a lack of solder at the row's middle joint from which the row is bad
+ *     throughout and likeness to it proves nothing
  */
-record TwoNets(
-    @JsonProperty(required = true) Figure sureBelow,
-    @JsonProperty(required = true) Figure badFrom) {
+record TwoNets(@JsonProperty(required = true) Figure badFrom) {
 
   /** Neither yes nor no. */
   private static final double DOUBT = 0.5;
@@ -32,38 +30,30 @@ record TwoNets(
   }
 
   /** One opinion a joint. */
-  List<Chances> both(List<Chances> alone, List<Chances> beside) {
+  List<Chances> both(List<Chances> inRow, List<Chances> beside) {
     double[] lack =
-        alone.stream()
+        inRow.stream()
             .mapToDouble(it -> Math.max(it.of(Question.MISSING), it.of(Question.UNWETTED)))
             .sorted()
             .toArray();
-    double middle = lack[lack.length / 2];
-    Row row =
-        middle < sureBelow.value() ? Row.SURE : middle < badFrom.value() ? Row.BETWEEN : Row.BAD;
-    return IntStream.range(0, alone.size())
-        .mapToObj(i -> joined(alone.get(i), beside.get(i), row))
+    if (lack[lack.length / 2] >= badFrom.value()) {
+      return inRow;
+    }
+    return IntStream.range(0, inRow.size())
+        .mapToObj(i -> joined(inRow.get(i), beside.get(i)))
         .toList();
   }
 
-  /** What the row's middle joint says of the row. */
-  private enum Row {
-    SURE,
-    BETWEEN,
-    BAD
+  private static Chances joined(Chances inRow, Chances beside) {
+    return Chances.of(question -> joined(question, inRow.of(question), beside.of(question)));
   }
 
-  private static Chances joined(Chances alone, Chances beside, Row row) {
-    return Chances.of(question -> joined(question, alone.of(question), beside.of(question), row));
-  }
-
-  /** Which name a lack of solder gets says nothing of good or bad: there both always count. */
-  private static double joined(Question question, double alone, double beside, Row row) {
-    double mean = ReaderFile.logistic((logOdds(alone) + logOdds(beside)) / 2);
-    if (row == Row.SURE || question == Question.OPEN) {
-      return mean;
+  /** Which name a lack of solder gets is no call. */
+  private static double joined(Question question, double inRow, double beside) {
+    if (question == Question.OPEN || inRow <= DOUBT) {
+      return inRow;
     }
-    return row == Row.BAD || alone <= DOUBT ? alone : Math.max(DOUBT, mean);
+    return Math.max(DOUBT, ReaderFile.logistic((logOdds(inRow) + logOdds(beside)) / 2));
   }
 
   private static double logOdds(double chance) {

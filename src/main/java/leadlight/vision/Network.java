@@ -50,13 +50,29 @@ public final class Network {
    */
   public synchronized float[][] run(
       float[] pictures, int count, int planes, int height, int width) {
+    return run(pictures, new int[] {count, planes, height, width});
+  }
+
+  /**
+   * Runs the network on several lines of values at once.
+   *
+   * @param values line by line
+   * @param count lines
+   * @param length values a line
+   * @return the output's values, one line a line
+   */
+  public synchronized float[][] run(float[] values, int count, int length) {
+    return run(values, new int[] {count, length});
+  }
+
+  private float[][] run(float[] values, int[] shape) {
     try (MatScope scope = new MatScope()) {
-      Mat in = scope.add(new Mat(new int[] {count, planes, height, width}, CvType.CV_32F));
-      in.put(new int[] {0, 0, 0, 0}, pictures);
+      Mat in = scope.add(new Mat(shape, CvType.CV_32F));
+      in.put(new int[shape.length], values);
       net.setInput(in);
       Mat out = scope.add(net.forward());
-      float[][] lines = new float[count][out.cols()];
-      for (int i = 0; i < count; i++) {
+      float[][] lines = new float[shape[0]][out.cols()];
+      for (int i = 0; i < lines.length; i++) {
         out.get(i, 0, lines[i]);
       }
       return lines;

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Trains the second reader and writes reader.onnx, reader.json and figures.json.
+"""Trains the second reader and writes alone.onnx, in-row.onnx, their .json and figures.json.
 
     leadlight reader patches FOLDER --out DIR       (once for each set of pictures)
     python3 models/reader/train.py --out models/reader --fit scenes=DIR --fit more=DIR \\
@@ -483,7 +483,8 @@ def main():
     net = net.cpu().float()
     export("alone", net.joint, torch.zeros(1, 6, HEIGHT, WIDTH), options, scales[0],
            {"unlike_from": round(border, 5)})
-    export("in-row", net.row, torch.zeros(1, 3 * EMBEDDING), options, scales[1], {})
+    export("in-row", net.row, torch.zeros(1, 3 * EMBEDDING), options, scales[1],
+           {"unlike_from": BORDER[0]})
     with open(os.path.join(options.out, "figures.json"), "w", encoding="utf-8") as file:
         json.dump(figures, file, indent=1)
     log("done")

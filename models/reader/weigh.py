@@ -64,6 +64,7 @@ def bridges(table):
 def read(file):
     """A table of train.py, in which both joints of a gap have the greater of its two chances."""
     table = pd.read_csv(file, keep_default_na=False)
+    table = table.rename(columns=lambda name: name.replace("in_row_", "r_"))
     table = table[table["r_missing"].astype(str) != ""].reset_index(drop=True)
     if "bridge_before" not in table:
         table["bridge_before"], table["bridge_after"] = bridges(table)

@@ -56,6 +56,10 @@ class ArchitectureTest {
               "pipeline",
               Set.of("model", "data", "vision", "photo", "row", "joint", "reader", "grade")),
           Map.entry("record", Set.of("model", "data", "text")),
+          Map.entry(
+              "life",
+              Set.of("model", "data", "vision", "photo", "pipeline", "grade", "report", "record")),
+          Map.entry("serve", Set.of("model")),
           Map.entry("trial", Set.of("model", "vision")),
           Map.entry("quality", Set.of("model", "data", "trial")),
           Map.entry("summary", Set.of("model", "data", "record", "text")),

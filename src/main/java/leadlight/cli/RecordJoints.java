@@ -10,7 +10,7 @@ import leadlight.record.RecordedJoint;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
 
-/** The joints of the job record, grouped for a chart; a person's verdict goes before the tool's. */
+/** The joints of the job record, grouped for a chart; what stands counts. */
 final class RecordJoints {
 
   private RecordJoints() {}
@@ -29,7 +29,10 @@ final class RecordJoints {
           continue;
         }
         List<String> findings =
-            joint.tool().findings().stream().map(f -> f.kind().id()).distinct().toList();
+            joint.standing().joint().findings().stream()
+                .map(f -> f.kind().id())
+                .distinct()
+                .toList();
         joints.add(
             new ChartData.Graded(
                 group(scoring, joint, by),

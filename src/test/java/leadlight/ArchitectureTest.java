@@ -58,7 +58,17 @@ class ArchitectureTest {
           Map.entry("record", Set.of("model", "data", "text")),
           Map.entry(
               "life",
-              Set.of("model", "data", "vision", "photo", "pipeline", "grade", "report", "record")),
+              Set.of(
+                  "model",
+                  "data",
+                  "vision",
+                  "photo",
+                  "connector",
+                  "pipeline",
+                  "grade",
+                  "report",
+                  "record",
+                  "text")),
           Map.entry("serve", Set.of("model")),
           Map.entry("trial", Set.of("model", "vision")),
           Map.entry("quality", Set.of("model", "data", "trial")),

@@ -95,8 +95,12 @@ public final class Main {
         .addSubcommand(new RecordCommand.ShowCommand(streams))
         .addSubcommand(new RecordCommand.ExportCommand(streams))
         .addSubcommand(new RecordCommand.VerifyCommand(streams))
-        .addSubcommand(new SayCommands.OverruleCommand())
-        .addSubcommand(new SayCommands.BenchCommand())
+        .addSubcommand(new SayCommands.OverruleCommand(streams))
+        .addSubcommand(new SayCommands.ProdCommand(streams))
+        .addSubcommand(new SayCommands.MeterCommand(streams))
+        .addSubcommand(new LifeCommands.NoteCommand(streams))
+        .addSubcommand(new LifeCommands.HandBackCommand(streams))
+        .addSubcommand(new BoardCommand(streams))
         .setCaseInsensitiveEnumValuesAllowed(true);
   }
 

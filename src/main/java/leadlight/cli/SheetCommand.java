@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import leadlight.data.WholeFile;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
-import leadlight.model.UserError;
 import leadlight.page.CustomerSheet;
 import leadlight.page.PageContext;
 import leadlight.page.SheetRequest;
@@ -74,9 +73,7 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
+    ProductClass.check(productClass);
     AcceptanceSet set = limits.load();
     Settings settings = new Settings(row.spec(), productClass, set.id(), Optional.empty());
     PageContext context = pages.context(set, row.request());

@@ -86,7 +86,25 @@ class ArchitectureTest {
                   "record",
                   "quality",
                   "text",
-                  "page")),
+                  "page",
+                  "serve")),
+          Map.entry(
+              "desk",
+              Set.of(
+                  "model",
+                  "data",
+                  "vision",
+                  "photo",
+                  "connector",
+                  "grade",
+                  "motion",
+                  "report",
+                  "text",
+                  "page",
+                  "record",
+                  "summary",
+                  "life",
+                  "serve")),
           Map.entry(
               "batch",
               Set.of(

@@ -60,6 +60,7 @@ public final class Main {
   /** The command that is asked for alone: to read what all have to offer takes a tenth second. */
   private static Map<String, Supplier<Object>> commands(Streams streams, String... args) {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    all.put("bench", () -> new BenchCommand(streams));
     all.put("score", () -> withStatuses(new ScoreCommand(streams)));
     all.put("nudge", () -> withStatuses(new NudgeCommand(streams)));
     all.put("batch", () -> withStatuses(new BatchCommand(streams)));

@@ -9,11 +9,13 @@ import leadlight.data.DataFile;
  * @param mostHeats how often a joint may be heated
  * @param glanceMs how often the page looks at the camera's picture while it is focused
  * @param shownPx the longer side of photos on the page
+ * @param nearPxPerPitch pixels a pitch from which the camera is near enough
  */
 public record BenchRules(
     @JsonProperty(required = true) Count mostHeats,
     @JsonProperty(required = true) Count glanceMs,
-    @JsonProperty(required = true) Count shownPx) {
+    @JsonProperty(required = true) Count shownPx,
+    @JsonProperty(required = true) Count nearPxPerPitch) {
 
   /** A number of things. */
   public record Count(

@@ -101,6 +101,11 @@ public final class BoardPage {
     return output.toString().getBytes(StandardCharsets.UTF_8);
   }
 
+  /** The policy that the page brings along, for who serves it under one of its own. */
+  public static String ownPolicy() {
+    return Assets.policy(Assets.text("board.css"));
+  }
+
   Messages words() {
     return words;
   }
@@ -218,7 +223,9 @@ public final class BoardPage {
   }
 
   private void ofJoint(BoardStanding.Shot shot, RecordedJoint joint, List<Entry> entries) {
-    joint.bench().forEach(result -> entries.add(of(shot, joint, result, Optional.empty())));
+    joint.bench().stream()
+        .filter(result -> result.otherPin().orElse(Integer.MAX_VALUE) > joint.pin())
+        .forEach(result -> entries.add(of(shot, joint, result, Optional.empty())));
     joint.overrules().forEach(opinion -> entries.add(of(shot, joint, opinion, Optional.empty())));
     for (TakenBack back : joint.takenBack()) {
       back.bench().ifPresent(result -> entries.add(of(shot, joint, result, Optional.of(back))));

@@ -70,7 +70,7 @@ final class BoardCommand implements Callable<Integer> {
   /**
    * Letters, digits and hyphens of a name; so two names may meet in one, which is then replaced.
    */
-  private static String file(String name) {
+  static String file(String name) {
     return name.strip().replaceAll("[^\\p{L}\\p{N}]+", "-");
   }
 

@@ -47,6 +47,7 @@ final class BenchRoutes {
   private static final Map<String, Reply> FIXED =
       Map.of(
           "bench.css", Reply.asset(BenchRoutes.class, "bench.css", "text/css; charset=utf-8"),
+          "sign.svg", Reply.asset(BenchRoutes.class, "sign.svg", "image/svg+xml"),
           "bench.js", Reply.asset(BenchRoutes.class, "bench.js", "text/javascript; charset=utf-8"));
 
   /** Which board comes onto the bench. */

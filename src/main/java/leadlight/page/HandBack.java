@@ -33,7 +33,7 @@ public final class HandBack {
   }
 
   /** What forbids it, in one line. */
-  static String contradictions(BoardStanding stands, Messages words) {
+  public static String contradictions(BoardStanding stands, Messages words) {
     return said(stands.open().stream().filter(p -> p.code().forbids()).toList(), words);
   }
 

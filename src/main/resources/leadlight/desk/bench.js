@@ -21,7 +21,14 @@
   async function get(path) {
     const answer = await fetch(path);
     if (!answer.ok) throw new Error(await answer.text());
-    return answer.json();
+    return camel(await answer.json());
+  }
+
+  /** Names as the script has them: "width_px" is widthPx. Keys that are numbers or words stay. */
+  function camel(tree) {
+    if (Array.isArray(tree)) return tree.map(camel);
+    if (tree === null || typeof tree !== "object") return tree;
+    return Object.fromEntries(Object.entries(tree).map(([key, value]) => [key.replace(/_([a-z])/g, (m, c) => c.toUpperCase()), camel(value)]));
   }
 
   async function post(path, body, type) {
@@ -50,7 +57,7 @@
   async function refresh(show) {
     const before = state?.changes;
     try {
-      state = await get("state");
+      state = { boards: [], presets: [], preset: "", lamp: "", last: [], open: [], facts: [], heats: {}, ...(await get("state")) };
     } catch {
       trouble(say("lost-server"));
       return;
@@ -71,6 +78,7 @@
     const wanted = show || shot?.scoring || state.last[0]?.scoring;
     if (state.last.some((thumb) => thumb.scoring === wanted)) await open(wanted, show !== undefined && show !== 0);
     else close();
+    document.body.dataset.changes = state.changes;
   }
 
   const heats = () => {
@@ -100,13 +108,15 @@
 
   async function open(scoring, shown) {
     try {
-      shot = await get(`shot/${scoring}`);
+      shot = { counts: [], pins: [], steps: [], hints: [], ...(await get(`shot/${scoring}`)) };
+      shot.pins = shot.pins.map((pin) => ({ what: [], how: [], said: [], with: "", title: "", ...pin }));
     } catch (e) {
       trouble(e.message);
       return;
     }
     document.querySelectorAll("#last button").forEach((b) => b.setAttribute("aria-current", Number(b.dataset.scoring) === shot.scoring));
     by("verdict").hidden = false;
+    by("verdict").dataset.scoring = shot.scoring;
     by("verdict-sign").setAttribute("href", `#sign-${shot.verdict}`);
     by("verdict-word").textContent = shot.word;
     by("counts").textContent = [...shot.counts, ...(shot.pins.length ? [] : shot.hints)].join(" · ");
@@ -192,6 +202,7 @@
   function step() {
     const pin = pinOf(at);
     by("step").hidden = !pin;
+    by("step").dataset.pin = at;
     if (!pin) return;
     by("step-at").textContent = say("step", order().indexOf(at) + 1, order().length);
     by("step-title").textContent = say("pin", at) + (pin.title ? `: ${pin.title}` : "") + (pin.with ? ` (${pin.with})` : "");
@@ -305,7 +316,7 @@
   async function camera() {
     by("camera").hidden = true;
     try {
-      stream = await navigator.mediaDevices.getUserMedia({ video: { width: { ideal: 1920 }, height: { ideal: 1080 } }, audio: false });
+      stream = await navigator.mediaDevices.getUserMedia({ video: { width: { ideal: 4096 }, height: { ideal: 2160 }, resizeMode: "none" }, audio: false });
       stream.getVideoTracks()[0].addEventListener("ended", lost);
       by("video").srcObject = stream;
       await by("video").play();
@@ -339,7 +350,7 @@
     set("fit-row", glance.row, glance.leads ? say("fit.leads", glance.leads) : say(glance.row ? "fit.row" : "fit.no-row"));
     set("fit-near", glance.near, say(glance.near ? "fit.near" : "fit.far"));
     set("fit-sharp", glance.sharp, say(glance.sharp ? "fit.sharp" : "fit.soft"));
-    by("hint").textContent = glance.hints[0] ?? "";
+    by("hint").textContent = glance.hints?.[0] ?? "";
   }
 
   async function look() {
@@ -349,7 +360,7 @@
       if (state.camera) {
         const frame = await picture();
         const answer = frame && (await fetch("glance", { method: "POST", body: frame, headers: { "Content-Type": "image/jpeg" } }));
-        if (answer?.ok) fitness(await answer.json());
+        if (answer?.ok) fitness(camel(await answer.json()));
       } else {
         const newest = await get("newest");
         if (newest.stamp && newest.stamp !== stamp) {
@@ -416,7 +427,7 @@
   });
 
   async function start() {
-    words = await get("words");
+    words = await (await fetch("words")).json();
     document.querySelectorAll("#tests [data-test]").forEach((button) => button.addEventListener("click", () => said(button)));
     const clicks = {
       "b-heat": heated, "b-look": looked, "b-back": takeBack, previous: () => move(-1), next: () => move(1), take, push, camera, job: choose,

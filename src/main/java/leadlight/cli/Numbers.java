@@ -14,9 +14,11 @@ final class Numbers {
 
   static Double of(String text) {
     Matcher matcher = NUMBER.matcher(text.strip());
-    if (!matcher.matches()) {
+    try {
+      // What else Java takes for a number, as NaN, is refused by who knows the range.
+      return Double.valueOf(matcher.matches() ? matcher.group(1).replace(',', '.') : text);
+    } catch (NumberFormatException e) {
       throw new TypeConversionException("'" + text + "' is not a number, as 0.5, 0,5 or 0.5mm");
     }
-    return Double.valueOf(matcher.group(1).replace(',', '.'));
   }
 }

@@ -147,7 +147,7 @@ class DrillCommandsTest {
             new Object[] {6, "meter", "ok"})) {
       Run bench =
           Run.of(
-              "record", "bench", 1, said[0], said[1], said[2], "--by", "Ada", "--record", record);
+              "record", said[1], 1, said[0], said[2], "--by", "Ada", "--record", record);
       assertThat(bench.status()).as(bench.err()).isZero();
     }
     Run made =

@@ -33,7 +33,7 @@ class TyposTest {
     "record --finding opn,did you mean open?",
     "score x.jpg --pitch half --leads 19,is not a number",
     "score x.jpg --leads 19 --pitch 0.5 --stage finl --job 1,did you mean final?",
-    "score x.jpg --leads 19 --pitch 0.5 --preset port,docs/bench.md",
+    "score x.jpg --preset port,docs/bench.md",
     "man scroe,did you mean score?"
   })
   void theLineSaysWhatWasMeant(String line, String said) {

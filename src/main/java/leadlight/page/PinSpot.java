@@ -32,7 +32,7 @@ public record PinSpot(
     double size) {
 
   /** Share of the pitch that a number of two figures may take, else neighbours touch. */
-  private static final double OF_PITCH = 0.72;
+  private static final double OF_PITCH = 0.6;
 
   /** Numbers smaller than this cannot be read; then every other one stands farther out. */
   private static final double LEAST_PX = 13;

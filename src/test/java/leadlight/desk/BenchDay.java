@@ -2,7 +2,9 @@ package leadlight.desk;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -20,6 +22,8 @@ import leadlight.life.Presets;
 import leadlight.page.PageContext;
 import leadlight.page.PhotoPage;
 import leadlight.page.StatedLimits;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
 import leadlight.record.JobRecord;
 import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
@@ -152,12 +156,46 @@ final class BenchDay {
   }
 
   /**
-   * Motion JPEG as the fake camera reads it: pictures one after the other, here always the same.
+   * The picture as the fake camera reads it: two equal frames of uncompressed video, Y'CbCr 4:2:0
+   * of limited range (ITU-R BT.601-7, table 3).
    */
   private Path stream(Path picture) throws IOException {
-    Path stream = folder.resolve(picture.getFileName().toString().replace(".jpg", ".mjpeg"));
-    Files.write(stream, Files.readAllBytes(picture));
+    Path stream = folder.resolve(picture.getFileName().toString().replace(".jpg", ".y4m"));
+    try (Photo photo = new PhotoReader().read(picture)) {
+      int wide = photo.frame().widthPx();
+      int width = wide & ~1;
+      int height = photo.frame().heightPx() & ~1;
+      byte[] rgb = photo.frame().rgb();
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      out.writeBytes(ascii("YUV4MPEG2 W%d H%d F10:1 Ip A1:1\n".formatted(width, height)));
+      for (int frame = 0; frame < 2; frame++) {
+        out.writeBytes(ascii("FRAME\n"));
+        plane(out, rgb, new int[] {wide, width, height, 1}, 16, 65.481, 128.553, 24.966);
+        plane(out, rgb, new int[] {wide, width, height, 2}, 128, -37.797, -74.203, 112);
+        plane(out, rgb, new int[] {wide, width, height, 2}, 128, 112, -93.786, -18.214);
+      }
+      Files.write(stream, out.toByteArray());
+    }
     return stream;
+  }
+
+  private static byte[] ascii(String text) {
+    return text.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  /** One plane; the size is the picture's width, width and height of the video, and the step. */
+  private static void plane(
+      ByteArrayOutputStream out, byte[] rgb, int[] size, double zero, double... by) {
+    for (int y = 0; y < size[2]; y += size[3]) {
+      for (int x = 0; x < size[1]; x += size[3]) {
+        int at = 3 * (y * size[0] + x);
+        double sum = 0;
+        for (int c = 0; c < 3; c++) {
+          sum += by[c] * (rgb[at + c] & 0xff);
+        }
+        out.write((int) Math.round(zero + sum / 255));
+      }
+    }
   }
 
   private BenchSetup setup(JobRecord record, String language) {

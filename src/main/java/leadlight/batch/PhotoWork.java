@@ -124,12 +124,12 @@ final class PhotoWork {
                   setup.person(),
                   now,
                   again));
-      return kept(photo, scored, json, id);
+      return kept(photo, json, id);
     };
   }
 
   /** Another run may have recorded the same photo since {@link #begin} looked; then that counts. */
-  private Outcome kept(JobPhoto photo, ScoredPhoto scored, Path json, long id) {
+  private Outcome kept(JobPhoto photo, Path json, long id) {
     Path results = record.results(id);
     boolean ours = results.equals(json.toAbsolutePath());
     if (!ours) {
@@ -138,7 +138,7 @@ final class PhotoWork {
     return new Outcome(
         photo,
         ours ? RunPhoto.Outcome.SCORED : RunPhoto.Outcome.UNCHANGED,
-        Optional.of(scored.verdict()),
+        Optional.of(record.verdict(record.scoring(id))),
         Optional.of(results),
         Optional.empty());
   }
@@ -151,7 +151,7 @@ final class PhotoWork {
     return new Outcome(
         photo,
         RunPhoto.Outcome.UNCHANGED,
-        Optional.of(before.verdict()),
+        Optional.of(record.verdict(before)),
         Optional.of(before.results()),
         Optional.empty());
   }

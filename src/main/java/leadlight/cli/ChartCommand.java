@@ -54,6 +54,15 @@ final class ChartCommand implements Callable<Integer> {
       description = "day, connector, operator, pin, or any column (default: ${DEFAULT-VALUE}).")
   private String by;
 
+  @Option(
+      names = "--stage",
+      paramLabel = "STAGE",
+      defaultValue = "last",
+      description =
+          "Of the record: last (each board's), all, as-received, after-rework or final (default:"
+              + " ${DEFAULT-VALUE}).")
+  private String stage;
+
   @Mixin private VerdictWords words;
 
   @Option(
@@ -86,14 +95,14 @@ final class ChartCommand implements Callable<Integer> {
 
   private List<ChartData.Graded> joints() {
     try (JobRecord open = record.existing()) {
-      long lost = RecordJoints.withoutRow(open);
+      long lost = RecordJoints.withoutRow(open, stage);
       if (lost > 0) {
         streams
             .err()
             .println(
                 "leadlight: not counted, because no row was found: photos in the record " + lost);
       }
-      return RecordJoints.read(open, by, words.reading(false));
+      return RecordJoints.read(open, by, stage, words.reading(false));
     }
   }
 

@@ -45,7 +45,8 @@ final class DrillDesk {
     }
   }
 
-  private static void browse(String address) {
+  /** Opens an address in the browser, where the system can. */
+  static void browse(String address) {
     try {
       if (can(Desktop.Action.BROWSE)) {
         Desktop.getDesktop().browse(URI.create(address));

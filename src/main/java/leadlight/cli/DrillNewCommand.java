@@ -117,9 +117,7 @@ final class DrillNewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
+    ProductClass.check(productClass);
     if (cards < 1 || cards > 999) {
       throw new UserError("--cards must be 1 to 999, is " + cards);
     }

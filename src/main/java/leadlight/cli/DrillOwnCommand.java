@@ -9,7 +9,6 @@ import leadlight.drill.OwnWork;
 import leadlight.drill.Taking;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
-import leadlight.model.UserError;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
@@ -67,9 +66,7 @@ final class DrillOwnCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
+    ProductClass.check(productClass);
     OpenDeck deck = deck(limits.load());
     Path pictures = out.resolve(file.getFileName());
     if (desk.inTerminal()) {

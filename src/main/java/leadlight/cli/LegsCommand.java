@@ -92,9 +92,7 @@ final class LegsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
+    ProductClass.check(productClass);
     LegRequest request = request();
     LegScorer scorer = new LegScorer(limits.load(), productClass);
     OutputFolder.make(out);

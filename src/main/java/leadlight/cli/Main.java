@@ -38,7 +38,8 @@ public final class Main {
     return run(new Streams(in, out, err, false), args);
   }
 
-  private static int run(Streams streams, String... args) {
+  private static int run(Streams streams, String... given) {
+    String[] args = HelpWords.of(given);
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
     CommandLine command = new CommandLine(new Main());
@@ -47,6 +48,8 @@ public final class Main {
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(Double.class, Numbers::of)
+        .registerConverter(double.class, Numbers::of)
         .setParameterExceptionHandler((e, arguments) -> usage(e))
         .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
     try {
@@ -60,6 +63,7 @@ public final class Main {
   /** The command that is asked for alone: to read what all have to offer takes a tenth second. */
   private static Map<String, Supplier<Object>> commands(Streams streams, String... args) {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    all.put("bench", () -> new BenchCommand(streams));
     all.put("score", () -> withStatuses(new ScoreCommand(streams)));
     all.put("nudge", () -> withStatuses(new NudgeCommand(streams)));
     all.put("batch", () -> withStatuses(new BatchCommand(streams)));
@@ -76,7 +80,14 @@ public final class Main {
     all.put("gauge", () -> new GaugeCommand(streams));
     all.put("chart", () -> new ChartCommand(streams));
     all.put("drill", () -> DrillCommand.line(streams));
-    Optional<String> asked = Stream.of(args).limit(1).filter(all::containsKey).findFirst();
+    all.put("completion", () -> new ManualCommands.CompletionCommand(streams));
+    all.put("man", () -> new ManualCommands.ManCommand(streams));
+    Optional<String> asked =
+        Stream.of(args)
+            .limit(1)
+            .filter(all::containsKey)
+            .filter(name -> !ManualCommands.NEED_ALL.contains(name))
+            .findFirst();
     asked.ifPresent(name -> all.keySet().retainAll(Set.of(name)));
     return all;
   }
@@ -95,8 +106,12 @@ public final class Main {
         .addSubcommand(new RecordCommand.ShowCommand(streams))
         .addSubcommand(new RecordCommand.ExportCommand(streams))
         .addSubcommand(new RecordCommand.VerifyCommand(streams))
-        .addSubcommand(new SayCommands.OverruleCommand())
-        .addSubcommand(new SayCommands.BenchCommand())
+        .addSubcommand(new SayCommands.OverruleCommand(streams))
+        .addSubcommand(new SayCommands.ProdCommand(streams))
+        .addSubcommand(new SayCommands.MeterCommand(streams))
+        .addSubcommand(new LifeCommands.NoteCommand(streams))
+        .addSubcommand(new LifeCommands.HandBackCommand(streams))
+        .addSubcommand(new BoardCommand(streams))
         .setCaseInsensitiveEnumValuesAllowed(true);
   }
 
@@ -121,7 +136,8 @@ public final class Main {
     CommandLine command = e.getCommandLine();
     String first = e.getMessage().lines().findFirst().orElse("wrong usage");
     String name = command.getCommandSpec().qualifiedName();
-    command.getErr().println("leadlight: " + first + " (see " + name + " --help)");
+    String meant = Suggestions.of(e).map(near -> "; did you mean " + near + "?").orElse("");
+    command.getErr().println("leadlight: " + first + meant + " (see " + name + " --help)");
     return ExitStatus.UNUSABLE.code();
   }
 

@@ -1,12 +1,21 @@
 package leadlight.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import leadlight.grade.AcceptanceSet;
+import leadlight.life.JobScorer;
+import leadlight.life.PhotoShelf;
+import leadlight.model.Nudge;
 import leadlight.model.Settings;
-import leadlight.model.UserError;
 import leadlight.page.PhotoPage;
+import leadlight.record.BenchResult;
+import leadlight.record.BenchTest;
+import leadlight.record.JobRecord;
+import leadlight.record.Subject;
 import leadlight.vision.Threads;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,26 +73,62 @@ final class NudgeCommand implements Callable<Integer> {
 
   @Mixin private ThreadOption threads;
 
+  @Mixin private JobOptions job;
+
   NudgeCommand(Streams streams) {
     this.streams = streams;
   }
 
   @Override
   public Integer call() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
+    ProductClass.check(productClass);
     Threads.set(threads.count());
     AcceptanceSet set = limits.load();
     Settings settings =
         new Settings(row.spec(), productClass, set.id(), hint.hint(), reader.opinions());
+    job.subject();
     OutputFolder.make(out);
     PhotoPage page = new PhotoPage(pages.context(set, row.request()));
     NudgeRun run = new NudgeRun(settings, set);
     NudgeRun.Result result =
         run.read(photos.get(0), NudgeRun.pushed(photos.subList(1, photos.size())));
     try (result) {
+      job.subject().ifPresent(subject -> record(result, subject, settings, set));
       return new NudgeFiles(set, page, out, json, streams).write(result).code();
+    }
+  }
+
+  /** The photo at rest goes into the record, and what each pushed lead did as a prod of it. */
+  private void record(
+      NudgeRun.Result result, Subject subject, Settings settings, AcceptanceSet set) {
+    try (JobRecord record = JobRecord.open(job.record().folder())) {
+      JobScorer scorer =
+          new JobScorer(
+              new JobScorer.Desk(
+                  set,
+                  Reports.context(set),
+                  Reports.writer(set, pages, row.request()),
+                  record,
+                  out,
+                  job.person(),
+                  Clock.systemDefaultZone()),
+              settings);
+      Path kept =
+          job.keep() ? new PhotoShelf(job.record().folder()).keep(photos.get(0)) : photos.get(0);
+      long id = scorer.keep(result.rest(), kept, subject, result.alone(), false).scoring();
+      result.nudge().leads().forEach(lead -> prod(record, id, lead));
+      streams.out().println("recorded as scoring " + id + ", each pushed lead as a prod");
+    }
+  }
+
+  private void prod(JobRecord record, long scoring, Nudge.Moved lead) {
+    if (lead.motion() == Nudge.Motion.MOVES || lead.motion() == Nudge.Motion.FIRM) {
+      String said = lead.motion() == Nudge.Motion.MOVES ? "moves" : "firm";
+      record.bench(
+          scoring,
+          lead.pin(),
+          new BenchResult(
+              BenchTest.PROD, said, OptionalInt.empty(), job.person(), ZonedDateTime.now()));
     }
   }
 }

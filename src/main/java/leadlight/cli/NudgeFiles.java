@@ -6,7 +6,6 @@ import java.util.Optional;
 import leadlight.data.WholeFile;
 import leadlight.grade.AcceptanceSet;
 import leadlight.page.PhotoPage;
-import leadlight.reader.SecondReader;
 import leadlight.report.NudgePicture;
 import leadlight.report.NudgeReport;
 import leadlight.report.ReportContext;
@@ -25,12 +24,7 @@ final class NudgeFiles {
   private final Streams streams;
 
   NudgeFiles(AcceptanceSet limits, PhotoPage page, Path out, boolean json, Streams streams) {
-    this.context =
-        new ReportContext(
-            Version.number(),
-            SecondReader.version(),
-            limits.name(),
-            String.join(" ", limits.notes()));
+    this.context = Reports.context(limits);
     this.writer = new ReportWriter(context, page::html);
     this.out = out;
     this.json = json;
@@ -53,7 +47,8 @@ final class NudgeFiles {
       NudgeReport.lines(nudge.nudge()).forEach(streams.out()::println);
       streams.out().println("  wrote " + jsonFile);
       streams.out().println("  wrote " + picture);
-      TerminalSummary.lines(nudge.scored(), Optional.of(written)).forEach(streams.out()::println);
+      TerminalSummary.lines(nudge.scored(), Optional.of(written), TerminalSummary.Detail.USUAL)
+          .forEach(streams.out()::println);
     }
     return NudgeJoin.worst(nudge.nudge()).map(ExitStatus::of).orElse(ExitStatus.GOOD);
   }

@@ -35,9 +35,11 @@ final class NudgeRun {
   /**
    * A read nudge; closes the photo at rest.
    *
-   * @param scored the photo at rest, the nudge joined
+   * @param alone the photo at rest by itself
+   * @param scored the same, the nudge joined
    */
-  record Result(Photo rest, RowOutcome.Found row, ScoredPhoto scored, Nudge nudge)
+  record Result(
+      Photo rest, RowOutcome.Found row, ScoredPhoto alone, ScoredPhoto scored, Nudge nudge)
       implements AutoCloseable {
     @Override
     public void close() {
@@ -89,7 +91,7 @@ final class NudgeRun {
         }
       }
       Nudge nudge = reader.together(reads);
-      return new Result(rest, row, NudgeJoin.of(scored, nudge, limits), nudge);
+      return new Result(rest, row, scored, NudgeJoin.of(scored, nudge, limits), nudge);
     } catch (RuntimeException | Error e) {
       rest.close();
       throw e;

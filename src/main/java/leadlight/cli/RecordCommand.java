@@ -35,12 +35,10 @@ final class RecordCommand implements Callable<Integer> {
     Search asked = search.search();
     int[] count = {0};
     try (JobRecord open = record.existing()) {
-      open.each(
-          asked,
-          scoring -> {
-            streams.out().println(RecordLines.line(scoring));
-            count[0]++;
-          });
+      for (Scoring scoring : open.scorings(asked)) {
+        streams.out().println(RecordLines.line(scoring, open.verdict(scoring)));
+        count[0]++;
+      }
     }
     streams.out().println(count[0] == 1 ? "1 scoring" : count[0] + " scorings");
     return ExitStatus.GOOD.code();

@@ -22,6 +22,7 @@ import leadlight.record.JobRecord;
 import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
+import leadlight.record.Standing;
 import leadlight.text.Sentences;
 
 /** Writes scorings with their joints, one at a time. */
@@ -48,10 +49,14 @@ final class RecordExport {
           "verdict",
           "findings",
           "unjudged_because",
+          "counts_by",
+          "tool_verdict",
+          "tool_findings",
           "overruled_as",
           "overruled_by",
           "reason",
-          "bench");
+          "bench",
+          "taken_back");
 
   private static final Sentences SENTENCES = Sentences.english();
 
@@ -114,19 +119,22 @@ final class RecordExport {
   private static List<String> line(Scoring scoring, RecordedJoint joint) {
     List<String> line = new ArrayList<>(of(scoring));
     line.add("" + joint.pin());
+    Standing standing = joint.standing();
+    line.add(standing.joint().verdict().id());
+    line.add(words(standing.joint().findings()));
+    line.add(Cells.harmless(SENTENCES.joined(standing.joint().doubts())));
+    line.add(standing.source().id());
     line.add(joint.tool().verdict().id());
-    line.add(
-        joint.tool().findings().stream()
-            .map(RecordExport::words)
-            .collect(Collectors.joining("; ")));
-    line.add(Cells.harmless(SENTENCES.joined(joint.tool().doubts())));
-    line.add(joint.overrules().isEmpty() ? "" : joint.verdict().id());
+    line.add(words(joint.tool().findings()));
+    line.add(last(joint.overrules().stream().map(opinion -> opinion.verdict().id())));
     line.add(last(joint.overrules().stream().map(opinion -> opinion.person())));
     line.add(last(joint.overrules().stream().map(opinion -> opinion.reason())));
+    line.add(joint.bench().stream().map(RecordLines::result).collect(Collectors.joining("; ")));
     line.add(
-        joint.bench().stream()
-            .map(result -> result.test().id() + " " + result.result())
-            .collect(Collectors.joining("; ")));
+        Cells.harmless(
+            joint.takenBack().stream()
+                .map(RecordLines::takenBack)
+                .collect(Collectors.joining("; "))));
     for (Measure measure : Measure.values()) {
       Quantity quantity = joint.tool().joint().measures().get(measure);
       line.add(quantity == null ? "" : Double.toString(quantity.value()));
@@ -134,6 +142,10 @@ final class RecordExport {
     }
     line.addAll(RecordOpinions.cells(joint.tool().joint()));
     return line;
+  }
+
+  private static String words(List<Finding> findings) {
+    return findings.stream().map(RecordExport::words).collect(Collectors.joining("; "));
   }
 
   private static String words(Finding finding) {

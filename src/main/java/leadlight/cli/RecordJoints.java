@@ -1,7 +1,10 @@
 package leadlight.cli;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import leadlight.model.UserError;
 import leadlight.quality.ChartData;
 import leadlight.quality.Reading;
@@ -9,8 +12,10 @@ import leadlight.record.JobRecord;
 import leadlight.record.RecordedJoint;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
+import leadlight.record.Stage;
+import leadlight.record.Subject;
 
-/** The joints of the job record, grouped for a chart; a person's verdict goes before the tool's. */
+/** The joints of the job record, grouped for a chart; what stands counts. */
 final class RecordJoints {
 
   private RecordJoints() {}
@@ -19,17 +24,21 @@ final class RecordJoints {
    * Reads the last scoring of each photo.
    *
    * @param by day (of scoring), connector, operator or pin
+   * @param stage a stage, "all", or "last": of each board the last that it reached
    * @param words how verdicts are read; what decides nothing was no opportunity
    */
-  static List<ChartData.Graded> read(JobRecord record, String by, Reading words) {
+  static List<ChartData.Graded> read(JobRecord record, String by, String stage, Reading words) {
     List<ChartData.Graded> joints = new ArrayList<>();
-    for (Scoring scoring : record.scorings(Search.all().latestOnly())) {
+    for (Scoring scoring : ofStage(record, stage)) {
       for (RecordedJoint joint : record.row(scoring.id()).joints()) {
         if (words.open().contains(joint.verdict().id())) {
           continue;
         }
         List<String> findings =
-            joint.tool().findings().stream().map(f -> f.kind().id()).distinct().toList();
+            joint.standing().joint().findings().stream()
+                .map(f -> f.kind().id())
+                .distinct()
+                .toList();
         joints.add(
             new ChartData.Graded(
                 group(scoring, joint, by),
@@ -41,11 +50,39 @@ final class RecordJoints {
     return joints;
   }
 
+  /** A board is counted once: at the stage asked for, or at the last that it reached. */
+  private static List<Scoring> ofStage(JobRecord record, String stage) {
+    List<Scoring> all = record.scorings(Search.all().latestOnly());
+    if (stage.equals("all")) {
+      return all;
+    }
+    if (stage.equals("last")) {
+      Map<String, Subject> last = new HashMap<>();
+      all.forEach(s -> last.merge(board(s.subject()), s.subject(), RecordJoints::later));
+      return all.stream().filter(s -> s.subject().equals(last.get(board(s.subject())))).toList();
+    }
+    Stage only =
+        Stage.of(stage)
+            .orElseThrow(
+                () ->
+                    new UserError(
+                        "--stage must be last, all, as-received, after-rework or final, is "
+                            + stage));
+    return all.stream().filter(s -> s.subject().stage() == only).toList();
+  }
+
+  private static String board(Subject subject) {
+    return subject.job() + "\n" + subject.board();
+  }
+
+  private static Subject later(Subject one, Subject other) {
+    Comparator<Subject> way = Comparator.comparing(Subject::stage).thenComparing(Subject::attempt);
+    return way.compare(one, other) >= 0 ? one : other;
+  }
+
   /** Photos of the record whose row was not found, so that none of their joints is counted. */
-  static long withoutRow(JobRecord record) {
-    return record.scorings(Search.all().latestOnly()).stream()
-        .filter(s -> s.rowReason().isPresent())
-        .count();
+  static long withoutRow(JobRecord record, String stage) {
+    return ofStage(record, stage).stream().filter(s -> s.rowReason().isPresent()).count();
   }
 
   private static String group(Scoring scoring, RecordedJoint joint, String by) {

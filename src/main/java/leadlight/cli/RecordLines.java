@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import leadlight.model.Finding;
+import leadlight.model.GradedJoint;
 import leadlight.model.Verdict;
 import leadlight.record.BenchResult;
 import leadlight.record.Overrule;
 import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
+import leadlight.record.Standing;
+import leadlight.record.TakenBack;
 import leadlight.text.Sentences;
 
 /** Entries of the record as lines of a terminal. */
@@ -25,7 +28,7 @@ final class RecordLines {
   private RecordLines() {}
 
   /** "12 2026-11-25 17:05 +00:00 job, board, as received usb-c-16 defect photo.jpg". */
-  static String line(Scoring scoring) {
+  static String line(Scoring scoring, Verdict verdict) {
     return "%4d  %s  %s, %s, %s  %s  %s  %s"
         .formatted(
             scoring.id(),
@@ -34,13 +37,13 @@ final class RecordLines {
             printable(scoring.subject().board()),
             scoring.subject().stageWords(),
             scoring.method().settings().row().connectorId(),
-            scoring.verdict().id(),
+            verdict.id(),
             printable(scoring.photo().file()));
   }
 
   static List<String> all(Scoring scoring, RecordedRow row) {
     List<String> lines = new ArrayList<>();
-    lines.add(line(scoring));
+    lines.add(line(scoring, row.joints().isEmpty() ? scoring.verdict() : row.verdict()));
     lines.add("  photo    " + printable(scoring.photoPath().toString()));
     lines.add("  sha256   " + scoring.photo().sha256());
     scoring.photo().takenAt().ifPresent(at -> lines.add("  taken    " + at));
@@ -59,26 +62,58 @@ final class RecordLines {
   }
 
   private static void add(List<String> lines, RecordedJoint joint, int leads) {
-    String findings =
-        joint.tool().findings().stream()
-            .map(Finding::kind)
-            .map(kind -> " " + kind.id())
-            .collect(Collectors.joining());
-    lines.add("  pin %2d  %s%s".formatted(joint.pin(), joint.tool().verdict().id(), findings));
-    SENTENCES.of(joint.tool().doubts()).forEach(why -> lines.add("          " + why));
+    Standing standing = joint.standing();
+    lines.add(
+        "  pin %2d  %s%s"
+            .formatted(joint.pin(), said(standing.joint()), by(joint, standing.source())));
+    SENTENCES.of(standing.joint().doubts()).forEach(why -> lines.add("          " + why));
     if (joint.tool().verdict() != Verdict.ACCEPTABLE) {
       RecordOpinions.line(joint.tool().joint(), leads)
           .ifPresent(line -> lines.add("          " + line));
     }
     joint.bench().forEach(result -> lines.add("          " + bench(result)));
-    joint.overrules().forEach(opinion -> lines.add("          " + overrule(opinion)));
+    joint.overrules().forEach(opinion -> lines.add("          " + printable(overrule(opinion))));
+    joint.takenBack().forEach(back -> lines.add("          " + printable(takenBack(back))));
+  }
+
+  private static String said(GradedJoint joint) {
+    return joint.verdict().id()
+        + joint.findings().stream()
+            .map(Finding::kind)
+            .map(kind -> " " + kind.id())
+            .distinct()
+            .collect(Collectors.joining());
+  }
+
+  private static String by(RecordedJoint joint, Standing.Source source) {
+    return source == Standing.Source.TOOL
+        ? ""
+        : "  (by the %s; the tool said %s)".formatted(source.id(), said(joint.tool()));
   }
 
   private static String bench(BenchResult result) {
+    return "%s (%s, %s)"
+        .formatted(result(result), printable(result.person()), TIME.format(result.at()));
+  }
+
+  /** "meter to pin 6: ok". */
+  static String result(BenchResult result) {
     String to = result.otherPin().isPresent() ? " to pin " + result.otherPin().getAsInt() : "";
-    return "%s%s: %s (%s, %s)"
-        .formatted(
-            result.test().id(), to, result.result(), result.person(), TIME.format(result.at()));
+    return "%s%s: %s".formatted(result.test().id(), to, result.result());
+  }
+
+  /** "taken back by Ada: prod: moves (wrong lead)". */
+  static String takenBack(TakenBack back) {
+    String what =
+        back.opinion()
+            .map(RecordLines::overrule)
+            .or(() -> back.bench().map(RecordLines::bench))
+            .orElseThrow();
+    return "taken back by "
+        + back.person()
+        + ": "
+        + what
+        + (back.reason().isEmpty() ? "" : ", because " + back.reason());
   }
 
   private static String overrule(Overrule opinion) {

@@ -13,7 +13,6 @@ import leadlight.connector.RowRequest;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
-import leadlight.model.UserError;
 import leadlight.page.PhotoPage;
 import leadlight.reader.SecondReader;
 import leadlight.report.ReportContext;
@@ -66,9 +65,7 @@ final class RunOptions {
   }
 
   Defaults defaults() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
+    ProductClass.check(productClass);
     return new Defaults(row.request(), body.side(), productClass);
   }
 

@@ -13,7 +13,6 @@ import leadlight.page.DayPage;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.record.JobRecord;
-import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
 import leadlight.report.ComparedRows;
@@ -91,7 +90,7 @@ final class RunReport {
 
   private ShownRow shown(PhotoLine line, Scoring scoring, Photo photo) {
     RecordedRow row = record.row(scoring.id());
-    List<GradedJoint> joints = row.joints().stream().map(RecordedJoint::tool).toList();
+    List<GradedJoint> joints = row.standing();
     return new ShownRow(
         line.subject().stageWords() + ", " + RecordLines.printable(line.file()),
         scoring.method().settings().row(),

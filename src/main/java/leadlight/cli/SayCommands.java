@@ -17,12 +17,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** What people add to the record: their own opinion, and what the bench said. */
+/** What people add to the record of a joint: their own opinion, and what the bench said. */
 final class SayCommands {
 
   private SayCommands() {}
 
-  /** Which joint is spoken of. */
+  /** Which joint is spoken of, by whom; and whether the last word on it is taken back. */
   static final class WhichJoint {
 
     @Parameters(index = "0", paramLabel = "NUMBER", description = "Number of the scoring.")
@@ -31,9 +31,81 @@ final class SayCommands {
     @Parameters(index = "1", paramLabel = "PIN", description = "Pin, from 1.")
     private int pin;
 
+    @Option(
+        names = "--take-back",
+        description = "Take back the last one that stands at this pin; it is kept as taken back.")
+    private boolean takeBack;
+
+    @Option(names = "--reason", paramLabel = "TEXT", defaultValue = "", description = "Why.")
+    private String reason;
+
     @Mixin private RecordOption record;
 
     @Mixin private Person person;
+
+    @Mixin private PageOptions pages;
+
+    private interface Change {
+      void in(JobRecord record);
+    }
+
+    /** Makes the change, brings the results up to date, and says in one line what counts now. */
+    Integer change(String what, Change change, Streams streams) {
+      try (JobRecord open = record.existing()) {
+        Verdict before = verdict(open);
+        change.in(open);
+        Verdict now = verdict(open);
+        Reports.refresh(open, record, scoring, pages);
+        streams
+            .out()
+            .println(
+                "recorded: scoring %d pin %d %s (%s); %s"
+                    .formatted(
+                        scoring,
+                        pin,
+                        RecordLines.printable(what),
+                        RecordLines.printable(person.name()),
+                        before == now
+                            ? "it stays " + now.id()
+                            : "it was " + before.id() + " and is now " + now.id()));
+      }
+      return ExitStatus.GOOD.code();
+    }
+
+    private Verdict verdict(JobRecord open) {
+      return open.row(open.scoring(scoring).id()).joints().stream()
+          .filter(joint -> joint.pin() == pin)
+          .findFirst()
+          .orElseThrow(
+              () ->
+                  new UserError(
+                      "scoring %d has no pin %d; \"leadlight record show %d\" lists them"
+                          .formatted(scoring, pin, scoring)))
+          .verdict();
+    }
+
+    private JobRecord.Withdrawal withdrawal() {
+      return new JobRecord.Withdrawal(reason, person.name(), ZonedDateTime.now());
+    }
+
+    private Integer takeBackBench(String what, Streams streams) {
+      return change(
+          what + " taken back", open -> open.takeBackBench(scoring, pin, withdrawal()), streams);
+    }
+
+    private Integer bench(BenchTest test, String result, OptionalInt other, Streams streams) {
+      String said = result.toLowerCase(Locale.ROOT);
+      if (!test.results().contains(said)) {
+        throw new UserError(
+            test.id() + " comes to " + String.join(", ", test.results()) + ", not " + result);
+      }
+      BenchResult made = new BenchResult(test, said, other, person.name(), ZonedDateTime.now());
+      return change(RecordLines.result(made), open -> open.bench(scoring, pin, made), streams);
+    }
+  }
+
+  private static UserError missing(String what) {
+    return new UserError(what + "; or give --take-back to take the last one back");
   }
 
   /** A person's opinion, kept beside the tool's. */
@@ -43,90 +115,138 @@ final class SayCommands {
       mixinStandardHelpOptions = true)
   static final class OverruleCommand implements Callable<Integer> {
 
+    private final Streams streams;
+
     @Mixin private WhichJoint which;
 
     @Parameters(
         index = "2",
+        arity = "0..1",
         paramLabel = "VERDICT",
         description = "acceptable, process-indicator or defect.")
-    private String verdict;
+    private Optional<String> verdict = Optional.empty();
 
     @Option(names = "--finding", paramLabel = "KIND", description = "What is seen.")
     private String finding;
 
-    @Option(names = "--reason", required = true, paramLabel = "TEXT", description = "Why.")
-    private String reason;
+    OverruleCommand(Streams streams) {
+      this.streams = streams;
+    }
 
     @Override
     public Integer call() {
-      Verdict said =
-          Arrays.stream(Verdict.values())
-              .filter(v -> v != Verdict.UNJUDGED && v.id().equals(verdict))
-              .findFirst()
-              .orElseThrow(
-                  () ->
-                      new UserError(
-                          "VERDICT must be acceptable, process-indicator or defect, is "
-                              + verdict));
-      if (reason.isBlank()) {
+      if (which.takeBack) {
+        return which.change(
+            "overrule taken back",
+            open -> open.takeBackOverrule(which.scoring, which.pin, which.withdrawal()),
+            streams);
+      }
+      String word =
+          verdict.orElseThrow(
+              () -> missing("say acceptable, process-indicator or defect behind the pin"));
+      if (which.reason.isBlank()) {
         throw new UserError("--reason is empty; say why");
       }
-      try (JobRecord record = which.record.existing()) {
-        record.overrule(
-            which.scoring,
-            which.pin,
-            new Overrule(
-                said,
-                Optional.ofNullable(finding).map(SearchOptions::kind),
-                reason,
-                which.person.name(),
-                ZonedDateTime.now()));
-      }
-      return ExitStatus.GOOD.code();
+      Overrule overrule =
+          new Overrule(
+              said(word),
+              Optional.ofNullable(finding).map(SearchOptions::kind),
+              which.reason,
+              which.person.name(),
+              ZonedDateTime.now());
+      return which.change(
+          "overruled as " + word,
+          open -> open.overrule(which.scoring, which.pin, overrule),
+          streams);
+    }
+
+    private static Verdict said(String word) {
+      return Arrays.stream(Verdict.values())
+          .filter(v -> v != Verdict.UNJUDGED && v.id().equals(word))
+          .findFirst()
+          .orElseThrow(
+              () ->
+                  new UserError(
+                      "VERDICT must be acceptable, process-indicator or defect, is " + word));
     }
   }
 
-  /** What the bench said. */
+  /** What a probe said. */
   @Command(
-      name = "bench",
-      description =
-          "Adds what the bench said of a joint: prod (firm, moves), meter (open, short, ok).",
+      name = "prod",
+      description = {
+        "Adds what a prod said of a joint: firm or moves.",
+        "A lead that moves is open, whatever a photo looks like; one that is firm is not open, and"
+            + " nothing else."
+      },
       mixinStandardHelpOptions = true)
-  static final class BenchCommand implements Callable<Integer> {
+  static final class ProdCommand implements Callable<Integer> {
+
+    private final Streams streams;
 
     @Mixin private WhichJoint which;
 
-    @Parameters(index = "2", paramLabel = "prod|meter", description = "How it was tried.")
-    private BenchTest test;
+    @Parameters(index = "2", arity = "0..1", paramLabel = "firm|moves", description = "The result.")
+    private Optional<String> result = Optional.empty();
 
-    @Parameters(index = "3", paramLabel = "RESULT", description = "What it came to.")
-    private String result;
+    ProdCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      if (which.takeBack) {
+        return which.takeBackBench("bench result", streams);
+      }
+      String said = result.orElseThrow(() -> missing("say firm or moves behind the pin"));
+      return which.bench(BenchTest.PROD, said, OptionalInt.empty(), streams);
+    }
+  }
+
+  /** What a meter said. */
+  @Command(
+      name = "meter",
+      description = {
+        "Adds what a meter said of a joint.",
+        "Put to the joint alone: ok (connected) or open. With --to PIN: ok (no connection between"
+            + " the two) or short."
+      },
+      mixinStandardHelpOptions = true)
+  static final class MeterCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Mixin private WhichJoint which;
+
+    @Parameters(
+        index = "2",
+        arity = "0..1",
+        paramLabel = "ok|open|short",
+        description = "The result.")
+    private Optional<String> result = Optional.empty();
 
     @Option(names = "--to", paramLabel = "PIN", description = "The meter's other pin.")
     private Integer other;
 
+    MeterCommand(Streams streams) {
+      this.streams = streams;
+    }
+
     @Override
     public Integer call() {
-      String said = result.toLowerCase(Locale.ROOT);
-      if (!test.results().contains(said)) {
+      if (which.takeBack) {
+        return which.takeBackBench("bench result", streams);
+      }
+      String said = result.orElseThrow(() -> missing("say ok, open or short behind the pin"));
+      if (other != null && said.equalsIgnoreCase("open")) {
         throw new UserError(
-            test.id() + " comes to " + String.join(", ", test.results()) + ", not " + result);
+            "between two pins say ok (no connection) or short; open is of a joint alone");
       }
-      if (other != null && test == BenchTest.PROD) {
-        throw new UserError("--to goes with meter; a prod has no other pin");
+      if (other != null && other == which.pin) {
+        throw new UserError("--to names the same pin; name the other one");
       }
-      try (JobRecord record = which.record.existing()) {
-        record.bench(
-            which.scoring,
-            which.pin,
-            new BenchResult(
-                test,
-                said,
-                other == null ? OptionalInt.empty() : OptionalInt.of(other),
-                which.person.name(),
-                ZonedDateTime.now()));
-      }
-      return ExitStatus.GOOD.code();
+      OptionalInt to = other == null ? OptionalInt.empty() : OptionalInt.of(other);
+      return which.bench(BenchTest.METER, said, to, streams);
     }
   }
 }

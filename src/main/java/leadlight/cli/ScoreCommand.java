@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.connector.RowRequest;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
-import leadlight.page.PhotoPage;
+import leadlight.record.Subject;
+import leadlight.report.ReportWriter;
 import leadlight.vision.Threads;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,7 +46,9 @@ final class ScoreCommand implements Callable<Integer> {
       description = "Folder for the results (default: ${DEFAULT-VALUE}).")
   private Path out;
 
-  @Option(names = "--json", description = "Print each photo's JSON instead of the summary.")
+  @Option(
+      names = "--json",
+      description = "Print one JSON document instead of the summary: of several photos a list.")
   private boolean json;
 
   @Option(
@@ -74,29 +78,65 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Mixin private ThreadOption threads;
 
+  @Mixin private JobOptions job;
+
+  @Mixin private TalkOptions talk;
+
+  @Mixin private PresetOption preset;
+
   ScoreCommand(Streams streams) {
     this.streams = streams;
   }
 
   @Override
   public Integer call() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
-    int count = threads.count();
+    ProductClass.check(productClass);
+    RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), photos.get(0));
+    Optional<Subject> subject = job.subject();
     AcceptanceSet set = limits.load();
     Settings settings =
-        new Settings(row.spec(), productClass, set.id(), hint.hint(), reader.opinions());
+        new Settings(
+            asked.spec(),
+            preset.productClass(productClass),
+            set.id(),
+            hint.hint(),
+            reader.opinions());
     OutputFolder.make(out);
-    PhotoPage page = new PhotoPage(pages.context(set, row.request()));
+    ReportWriter writer = Reports.writer(set, pages, asked);
+    ScoreTalk told = new ScoreTalk(streams, talk, json, writer);
+    talk.detail();
+    ExitStatus status = run(settings, set, writer, told, subject);
+    told.end(photos.size() > 1 && !sameRow);
+    return status.code();
+  }
+
+  private ExitStatus run(
+      Settings settings,
+      AcceptanceSet set,
+      ReportWriter writer,
+      ScoreTalk told,
+      Optional<Subject> subject) {
+    int count = threads.count();
     if (sameRow || placed.isPresent()) {
-      if (sameRow && placed.isPresent()) {
-        throw new UserError("give --same-row or --placed, not both");
-      }
+      refuseMixed(subject);
       Threads.set(count);
-      TogetherRun run = new TogetherRun(settings, set, page, out, json, streams);
-      return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos)).code();
+      TogetherRun run = new TogetherRun(settings, set, writer, out, told);
+      return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos));
     }
-    return new ScoreRun(settings, set, page, out, json, streams).score(photos, count).code();
+    if (subject.isPresent()) {
+      Threads.set(count);
+      return new JobRun(settings, set, writer, out, job, told).score(photos, subject.get());
+    }
+    return new ScoreRun(settings, set, writer, out, told, streams).score(photos, count);
+  }
+
+  private void refuseMixed(Optional<Subject> subject) {
+    if (sameRow && placed.isPresent()) {
+      throw new UserError("give --same-row or --placed, not both");
+    }
+    if (subject.isPresent()) {
+      throw new UserError(
+          "--job records single photos; record each photo, then join them without --job");
+    }
   }
 }

@@ -1,24 +1,18 @@
 package leadlight.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
-import leadlight.page.PhotoPage;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
 import leadlight.pipeline.PhotoScorer;
-import leadlight.reader.SecondReader;
-import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
-import leadlight.report.TerminalSummary;
 import leadlight.report.WrittenReport;
 import leadlight.vision.Threads;
 
@@ -28,31 +22,23 @@ final class ScoreRun {
   private final CompletableFuture<PhotoScorer> scorer;
   private final ReportWriter writer;
   private final Path out;
-  private final boolean json;
+  private final ScoreTalk talk;
   private final Streams streams;
   private ExitStatus worst = ExitStatus.GOOD;
 
   ScoreRun(
       Settings settings,
       AcceptanceSet limits,
-      PhotoPage page,
+      ReportWriter writer,
       Path out,
-      boolean json,
+      ScoreTalk talk,
       Streams streams) {
     // Its data files are read while the first photo is: together they were a tenth of a second.
     this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits));
-    this.writer =
-        new ReportWriter(
-            new ReportContext(
-                Version.number(), SecondReader.version(), limits.name(), provenance(limits)),
-            page::html);
+    this.writer = writer;
     this.out = out;
-    this.json = json;
+    this.talk = talk;
     this.streams = streams;
-  }
-
-  private static String provenance(AcceptanceSet limits) {
-    return String.join(" ", limits.notes());
   }
 
   /** Scores and reports in the order of the photos; the worst status of all. */
@@ -72,7 +58,7 @@ final class ScoreRun {
       Photo open = photo;
       return () -> report(file, open, scored);
     } catch (UserError e) {
-      return () -> refused(e);
+      return () -> talk.refused(e);
     } catch (RuntimeException | Error e) {
       close(photo);
       return () -> fault(file, e);
@@ -88,22 +74,13 @@ final class ScoreRun {
   private ExitStatus report(Path file, Photo photo, ScoredPhoto scored) {
     try (photo) {
       WrittenReport written = writer.write(scored, photo.frame(), out);
-      if (json) {
-        streams.out().print(new String(writer.json(scored), StandardCharsets.UTF_8));
-      } else {
-        TerminalSummary.lines(scored, Optional.of(written)).forEach(streams.out()::println);
-      }
+      talk.of(scored, written);
       return ExitStatus.of(scored.verdict());
     } catch (UserError e) {
-      return refused(e);
+      return talk.refused(e);
     } catch (RuntimeException | Error e) {
       return fault(file, e);
     }
-  }
-
-  private ExitStatus refused(UserError e) {
-    streams.err().println("leadlight: " + e.getMessage());
-    return ExitStatus.UNUSABLE;
   }
 
   private ExitStatus fault(Path file, Throwable e) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 import leadlight.record.Search;
+import leadlight.text.Likeness;
 import picocli.CommandLine.Option;
 
 /** Which scorings of the record are meant. */
@@ -54,6 +55,11 @@ final class SearchOptions {
                 new UserError(
                     "no finding is called "
                         + name
+                        + Likeness.nearest(
+                                name,
+                                Arrays.stream(FindingKind.values()).map(FindingKind::id).toList())
+                            .map(near -> "; did you mean " + near + "?")
+                            .orElse("")
                         + "; there are "
                         + Arrays.stream(FindingKind.values())
                             .map(FindingKind::id)

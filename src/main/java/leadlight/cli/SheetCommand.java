@@ -1,59 +1,47 @@
 package leadlight.cli;
 
 import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.connector.RowRequest;
 import leadlight.data.WholeFile;
 import leadlight.grade.AcceptanceSet;
-import leadlight.model.Settings;
+import leadlight.life.BenchRules;
+import leadlight.life.PhotoShelf;
+import leadlight.life.StandingPhoto;
 import leadlight.model.UserError;
 import leadlight.page.CustomerSheet;
-import leadlight.page.PageContext;
+import leadlight.page.HandBack;
 import leadlight.page.SheetRequest;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
-import leadlight.pipeline.PhotoScorer;
+import leadlight.record.JobRecord;
+import leadlight.record.LifeEvent;
+import leadlight.summary.BoardStanding;
+import leadlight.text.Messages;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code leadlight sheet}: one page for the customer. */
 @Command(
     name = "sheet",
     description = {
-      "Makes a page for the customer, before and after in plain words.",
-      "Writes PHOTO.sheet.html and PHOTO.sheet.pdf. Sheets of that name are replaced."
+      "Makes a page for the customer from the record of a job: before and after in plain words.",
+      "Says no more than the record does: what nobody saw is \"not inspected\". Refuses where"
+          + " something recorded contradicts a hand-back.",
+      "Writes sheet-JOB-BOARD.html and .pdf. Sheets of that name are replaced."
     },
     mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
 
   private final Streams streams;
 
-  @Parameters(paramLabel = "PHOTO", description = "The row as it is now.")
-  private Path now;
+  @Mixin private BoardOption board;
 
-  @Option(names = "--before", paramLabel = "PHOTO", description = "The row before the work.")
-  private Path before;
-
-  @Option(names = "--job", paramLabel = "TEXT", description = "The job.")
-  private String job;
-
-  @Option(names = "--board", paramLabel = "TEXT", description = "The board.")
-  private String board;
-
-  @Option(
-      names = "--signed",
-      paramLabel = "NAME",
-      description = "Who looked at the joints and signs; nobody by default.")
-  private String signed;
-
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Option(names = "--shop", paramLabel = "TEXT", description = "Name of the workshop.")
+  private Optional<String> shop = Optional.empty();
 
   @Option(
       names = "--out",
@@ -62,7 +50,7 @@ final class SheetCommand implements Callable<Integer> {
       description = "Folder for the sheet (default: ${DEFAULT-VALUE}).")
   private Path out;
 
-  @Mixin private RowOptions row;
+  @Mixin private RecordOption record;
 
   @Mixin private Limits limits;
 
@@ -74,40 +62,84 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (productClass < 1 || productClass > 3) {
-      throw new UserError("--class must be 1, 2 or 3, is " + productClass);
-    }
-    AcceptanceSet set = limits.load();
-    Settings settings = new Settings(row.spec(), productClass, set.id(), Optional.empty());
-    PageContext context = pages.context(set, row.request());
     OutputFolder.make(out);
-    PhotoScorer scorer = new PhotoScorer(settings, set);
-    try (Photo after = new PhotoReader().read(now);
-        Photo first = before == null ? null : new PhotoReader().read(before)) {
-      write(
-          new CustomerSheet(
-              context,
-              new SheetRequest(told(job), told(board), told(signed)),
-              Optional.ofNullable(first).map(photo -> shot(scorer, photo)),
-              shot(scorer, after)));
+    try (JobRecord open = record.existing()) {
+      JobRecord.BoardName name = board.existing(open);
+      BoardStanding stands =
+          BoardStanding.of(
+              open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
+      Optional<LifeEvent> decision = stands.lastOf(LifeEvent.Kind.HAND_BACK);
+      boolean stays = decision.flatMap(LifeEvent::good).map(yes -> !yes).orElse(false);
+      if (!stays && !stands.mayBeHandedBack()) {
+        streams
+            .err()
+            .println(
+                "leadlight: no sheet, for the record contradicts a hand-back: "
+                    + HandBack.contradictions(stands, Messages.of("en")));
+        return ExitStatus.DEFECT.code();
+      }
+      return write(stands, decision).code();
     }
-    return ExitStatus.GOOD.code();
   }
 
-  private static Optional<String> told(String text) {
-    return Optional.ofNullable(text).filter(given -> !given.isBlank());
+  private ExitStatus write(BoardStanding stands, Optional<LifeEvent> decision) {
+    List<BoardStanding.Shot> last = stands.last();
+    BoardStanding.Shot now =
+        last.stream()
+            .max((a, b) -> a.verdict().compareTo(b.verdict()))
+            .orElseThrow(() -> new UserError("no photo of this board is in the record"));
+    BoardStanding.Shot first = stands.shots().get(0);
+    PhotoShelf shelf = new PhotoShelf(record.folder());
+    AcceptanceSet set = limits.load();
+    Optional<Photo> before = first.equals(now) ? Optional.empty() : shelf.open(first.scoring());
+    try (Photo after = opened(shelf, now)) {
+      CustomerSheet sheet =
+          new CustomerSheet(
+              pages.context(set, RowRequest.NONE),
+              request(stands, decision, now),
+              before.map(photo -> shot(set, photo, first)),
+              shot(set, after, now));
+      String file =
+          "sheet-" + BoardCommand.file(stands.job()) + "-" + BoardCommand.file(stands.board());
+      write(out.resolve(file + ".html"), sheet.html());
+      write(out.resolve(file + ".pdf"), sheet.pdf());
+    } finally {
+      before.ifPresent(Photo::close);
+    }
+    return ExitStatus.of(stands.verdict());
   }
 
-  private static CustomerSheet.Shot shot(PhotoScorer scorer, Photo photo) {
-    return new CustomerSheet.Shot(scorer.score(photo), photo.frame());
+  private static Photo opened(PhotoShelf shelf, BoardStanding.Shot shot) {
+    return shelf
+        .open(shot.scoring())
+        .orElseThrow(
+            () ->
+                new UserError(
+                    "the photo "
+                        + shot.scoring().photoPath()
+                        + " is gone or was changed; put it back, then rerun"));
   }
 
-  private void write(CustomerSheet sheet) {
-    String file = now.getFileName().toString();
-    int dot = file.lastIndexOf('.');
-    String base = dot > 0 ? file.substring(0, dot) : file;
-    write(out.resolve(base + ".sheet.html"), sheet.html());
-    write(out.resolve(base + ".sheet.pdf"), sheet.pdf());
+  private static CustomerSheet.Shot shot(AcceptanceSet set, Photo photo, BoardStanding.Shot of) {
+    return new CustomerSheet.Shot(
+        StandingPhoto.of(set, photo, of.scoring(), of.row()), photo.frame());
+  }
+
+  private SheetRequest request(
+      BoardStanding stands, Optional<LifeEvent> decision, BoardStanding.Shot now) {
+    Optional<LifeEvent> looked = stands.lastOf(LifeEvent.Kind.LOOKED);
+    ZonedDateTime at = decision.map(LifeEvent::at).orElse(now.scoring().scoredAt());
+    return new SheetRequest(
+        stands.job(),
+        stands.board(),
+        stands.lastOf(LifeEvent.Kind.SERIAL).map(LifeEvent::words),
+        shop.filter(text -> !text.isBlank()),
+        looked.map(LifeEvent::words),
+        looked.map(LifeEvent::person),
+        decision.flatMap(LifeEvent::good),
+        decision.map(LifeEvent::words).orElse(""),
+        decision.map(LifeEvent::person),
+        at.toLocalDate().toString());
   }
 
   private void write(Path file, byte[] content) {

@@ -1,22 +1,16 @@
 package leadlight.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Besides;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
-import leadlight.page.PhotoPage;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
-import leadlight.reader.SecondReader;
-import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
-import leadlight.report.TerminalSummary;
 import leadlight.report.WrittenReport;
 import leadlight.text.Sentences;
 import leadlight.together.JoinedRow;
@@ -29,29 +23,15 @@ final class TogetherRun {
   private final AcceptanceSet limits;
   private final ReportWriter writer;
   private final Path out;
-  private final boolean json;
-  private final Streams streams;
+  private final ScoreTalk talk;
 
   TogetherRun(
-      Settings settings,
-      AcceptanceSet limits,
-      PhotoPage page,
-      Path out,
-      boolean json,
-      Streams streams) {
+      Settings settings, AcceptanceSet limits, ReportWriter writer, Path out, ScoreTalk talk) {
     this.scorer = new PhotoScorer(settings, limits);
     this.limits = limits;
-    this.writer =
-        new ReportWriter(
-            new ReportContext(
-                Version.number(),
-                SecondReader.version(),
-                limits.name(),
-                String.join(" ", limits.notes())),
-            page::html);
+    this.writer = writer;
     this.out = out;
-    this.json = json;
-    this.streams = streams;
+    this.talk = talk;
   }
 
   /** All photos joined into the first. */
@@ -96,26 +76,17 @@ final class TogetherRun {
   private ExitStatus report(JoinedRow.Result result, String behindName, Photo first) {
     WrittenReport written =
         writer.write(result.scored(), result.besides(), behindName, first.frame(), out);
-    if (json) {
-      streams
-          .out()
-          .print(
-              new String(writer.json(result.scored(), result.besides()), StandardCharsets.UTF_8));
-    } else {
-      TerminalSummary.lines(result.scored(), Optional.of(written)).forEach(streams.out()::println);
-      result.besides().photos().forEach(this::said);
-    }
+    talk.of(result.scored(), result.besides(), written);
+    result.besides().photos().forEach(this::said);
     return ExitStatus.of(result.scored().verdict());
   }
 
   private void said(Besides.Other other) {
     String what = other.role() == Besides.Role.PLACED ? "compared with " : "joined with ";
-    streams
-        .out()
-        .println(
-            other
-                .refused()
-                .map(why -> "  not " + what + other.file() + ": " + Sentences.english().of(why))
-                .orElse("  " + what + other.file()));
+    talk.line(
+        other
+            .refused()
+            .map(why -> "  not " + what + other.file() + ": " + Sentences.english().of(why))
+            .orElse("  " + what + other.file()));
   }
 }

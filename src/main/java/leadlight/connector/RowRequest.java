@@ -40,6 +40,18 @@ public record RowRequest(
 
   private static final double MOST_USUAL_MM = 1.3;
 
+  /** Nothing is asked for. */
+  public static final RowRequest NONE =
+      new RowRequest(
+          Optional.empty(),
+          OptionalInt.empty(),
+          OptionalInt.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          false,
+          false);
+
   /** A connector's first row. */
   public static RowRequest of(String connector) {
     return new RowRequest(
@@ -51,6 +63,19 @@ public record RowRequest(
         OptionalDouble.empty(),
         false,
         false);
+  }
+
+  /** The same with a number of leads. */
+  public RowRequest withLeads(int count) {
+    return new RowRequest(
+        connector,
+        row,
+        OptionalInt.of(count),
+        pitchMm,
+        leadWidthMm,
+        landWidthMm,
+        unusualPitch,
+        pin1Right);
   }
 
   /** True if nothing is asked for. */

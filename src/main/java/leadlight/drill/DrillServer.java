@@ -1,40 +1,24 @@
 package leadlight.drill;
 
-import com.sun.net.httpserver.HttpExchange;
-import com.sun.net.httpserver.HttpServer;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import leadlight.model.UserError;
+import leadlight.serve.LoopbackServer;
+import leadlight.serve.Reply;
 
 /**
- * Serves one taking of a deck to a browser of this computer: on the loopback address, at a port
- * that the system chooses, under an address with a token. What it can send are four fixed texts,
- * the deck's pictures and answers made of the deck and the record; no path of a request ever
- * becomes the path of a file.
+ * Serves one sitting to a browser of this computer. What it can send are four fixed texts, the
+ * set's pictures and answers made of the set and the record.
  */
 public final class DrillServer implements AutoCloseable {
 
-  private static final String LOOPBACK = "127.0.0.1";
-  private static final byte[] LOOPBACK_BYTES = {127, 0, 0, 1};
   private static final int MOST_BODY = 4096;
-  private static final int NOT_FOUND = 404;
-  private static final int NOT_ALLOWED = 405;
 
-  private final HttpServer server;
-  private final Guard guard;
-  private final Routes routes;
+  private final LoopbackServer server;
   private final CountDownLatch left = new CountDownLatch(1);
 
-  private DrillServer(HttpServer server, Taking taking) {
-    this.server = server;
-    this.guard = new Guard(LOOPBACK, server.getAddress().getPort());
-    this.routes = new Routes(taking);
-    server.createContext("/", this::handle);
+  private DrillServer(Taking taking) {
+    this.server = LoopbackServer.start(new Answers(taking), "use --terminal");
   }
 
   /**
@@ -43,22 +27,12 @@ public final class DrillServer implements AutoCloseable {
    * @throws UserError if the system gives no port
    */
   public static DrillServer start(Taking taking) {
-    try {
-      InetAddress loopback = InetAddress.getByAddress(LOOPBACK_BYTES);
-      HttpServer server = HttpServer.create(new InetSocketAddress(loopback, 0), 0);
-      DrillServer started = new DrillServer(server, taking);
-      server.start();
-      return started;
-    } catch (IOException e) {
-      throw new UserError(
-          "the page cannot be served on this computer (%s); use --terminal"
-              .formatted(e.getMessage()));
-    }
+    return new DrillServer(taking);
   }
 
   /** The page's address; whoever knows it can answer. */
   public String address() {
-    return guard.address();
+    return server.address();
   }
 
   /** Waits until the trainee leaves the page by its button. */
@@ -66,51 +40,40 @@ public final class DrillServer implements AutoCloseable {
     left.await();
   }
 
-  private void handle(HttpExchange exchange) throws IOException {
-    Optional<String> path;
-    try (exchange) {
-      Guard.protect(exchange.getResponseHeaders());
-      path = guard.admitted(exchange);
-      send(
-          exchange,
-          path.isEmpty() ? Routes.text(NOT_FOUND, "not here") : reply(exchange, path.get()));
-    }
-    if (path.filter(Routes.LEAVE::equals).isPresent()
-        && exchange.getRequestMethod().equals("POST")) {
-      left.countDown();
-    }
-  }
+  /** One request after the other: a sitting has one person. */
+  private final class Answers implements LoopbackServer.Answers {
 
-  private Routes.Reply reply(HttpExchange exchange, String path) throws IOException {
-    try {
-      return switch (exchange.getRequestMethod()) {
-        case "GET" -> routes.get(path);
-        case "POST" -> routes.post(path, body(exchange));
-        default -> Routes.text(NOT_ALLOWED, "not so");
-      };
-    } catch (UserError e) {
-      return Routes.text(Routes.TROUBLE, e.getMessage());
+    private final Routes routes;
+
+    Answers(Taking taking) {
+      this.routes = new Routes(taking);
     }
-  }
 
-  /** The first bytes of what was sent; more than any page of ours sends is cut and so refused. */
-  private static String body(HttpExchange exchange) throws IOException {
-    return new String(exchange.getRequestBody().readNBytes(MOST_BODY), StandardCharsets.UTF_8);
-  }
+    @Override
+    public int mostBytes(String path) {
+      return MOST_BODY;
+    }
 
-  private static void send(HttpExchange exchange, Routes.Reply reply) throws IOException {
-    exchange.getResponseHeaders().set("Content-Type", reply.type());
-    exchange.sendResponseHeaders(
-        reply.status(), reply.content().length == 0 ? -1 : reply.content().length);
-    if (reply.content().length > 0) {
-      try (OutputStream out = exchange.getResponseBody()) {
-        out.write(reply.content());
+    @Override
+    public synchronized Reply get(String path) {
+      return routes.get(path);
+    }
+
+    @Override
+    public synchronized Reply post(String path, byte[] body) {
+      return routes.post(path, new String(body, StandardCharsets.UTF_8));
+    }
+
+    @Override
+    public void answered(String path) {
+      if (path.equals(Routes.LEAVE)) {
+        left.countDown();
       }
     }
   }
 
   @Override
   public void close() {
-    server.stop(1);
+    server.close();
   }
 }

@@ -1,10 +1,6 @@
 package leadlight.drill;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -13,6 +9,7 @@ import leadlight.data.JsonText;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.page.DrillPage;
+import leadlight.serve.Reply;
 
 /** What is answered to an admitted request, by the path after the token. */
 final class Routes {
@@ -20,35 +17,16 @@ final class Routes {
   /** Posted when the trainee leaves. */
   static final String LEAVE = "leave";
 
-  /** The record cannot be written. */
-  static final int TROUBLE = 500;
-
-  private static final int OK = 200;
-  private static final int DONE = 204;
-  private static final int BAD = 400;
-  private static final int NOT_FOUND = 404;
-  private static final int CONFLICT = 409;
-
   private static final Pattern CARD = Pattern.compile("card/(\\d{1,4})");
   private static final Pattern PICTURE = Pattern.compile("picture/(\\d{1,4})\\.jpg");
-  private static final String JSON = "application/json; charset=utf-8";
 
   /** The page, its style, its script and its sign: fixed texts packed into the program. */
   private static final Map<String, Reply> FIXED =
       Map.of(
-          "", new Reply(OK, "text/html; charset=utf-8", DrillPage.html()),
-          "drill.css", asset("drill.css", "text/css; charset=utf-8"),
-          "drill.js", asset("drill.js", "text/javascript; charset=utf-8"),
-          "sign.svg", asset("sign.svg", "image/svg+xml"));
-
-  /**
-   * An answer to a request.
-   *
-   * @param status as in RFC 9110
-   * @param type media type
-   * @param content may be empty
-   */
-  record Reply(int status, String type, byte[] content) {}
+          "", Reply.html(DrillPage.html()),
+          "drill.css", Reply.asset(Routes.class, "drill.css", "text/css; charset=utf-8"),
+          "drill.js", Reply.asset(Routes.class, "drill.js", "text/javascript; charset=utf-8"),
+          "sign.svg", Reply.asset(Routes.class, "sign.svg", "image/svg+xml"));
 
   /** What the page sends with a verdict. */
   record Said(
@@ -80,12 +58,12 @@ final class Routes {
     }
     Optional<Integer> picture = number(PICTURE, path);
     if (picture.isPresent()) {
-      return new Reply(OK, "image/jpeg", taking.deck().picture(picture.get()));
+      return Reply.jpeg(taking.deck().picture(picture.get()));
     }
     return switch (path) {
       case "state" -> json(views.state());
-      case "result" -> taking.next().isEmpty() ? json(views.result()) : missing();
-      default -> missing();
+      case "result" -> taking.next().isEmpty() ? json(views.result()) : Reply.missing();
+      default -> Reply.missing();
     };
   }
 
@@ -98,14 +76,14 @@ final class Routes {
           // Only said here; the server ends the serving once this is answered.
         }
         default -> {
-          return missing();
+          return Reply.missing();
         }
       }
-      return new Reply(DONE, JSON, new byte[0]);
+      return Reply.done();
     } catch (IllegalArgumentException e) {
-      return text(BAD, "not as the page sends it");
+      return Reply.text(Reply.BAD, "not as the page sends it");
     } catch (Refused e) {
-      return text(CONFLICT, e.getMessage());
+      return Reply.text(Reply.CONFLICT, e.getMessage());
     }
   }
 
@@ -122,22 +100,6 @@ final class Routes {
   }
 
   private static Reply json(Object tree) {
-    return new Reply(OK, JSON, JsonText.of(tree).getBytes(StandardCharsets.UTF_8));
-  }
-
-  private static Reply missing() {
-    return text(NOT_FOUND, "not here");
-  }
-
-  static Reply text(int status, String words) {
-    return new Reply(status, "text/plain; charset=utf-8", words.getBytes(StandardCharsets.UTF_8));
-  }
-
-  private static Reply asset(String name, String type) {
-    try (InputStream in = Routes.class.getResourceAsStream(name)) {
-      return new Reply(OK, type, in.readAllBytes());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return Reply.json(JsonText.of(tree));
   }
 }

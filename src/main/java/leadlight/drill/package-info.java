@@ -7,7 +7,7 @@
  * record, figures and {@link leadlight.quality.Page pages}. May use: {@code model}, {@code data},
  * {@code vision} (to cut and encode pictures), {@code photo}, {@code pipeline} and {@code grade}
  * (for the tool's opinion), {@code trial} (truth files, {@code Rate}), {@code record}, {@code
- * quality} (agreement, pages), {@code text}, {@code page} (the page's frame), the JDK's HTTP
- * server. {@code docs/drill.md} says how it is counted and what is guarded.
+ * quality} (agreement, pages), {@code text}, {@code page}, {@code serve} (the page's frame), the
+ * JDK's HTTP server. {@code docs/drill.md} says how it is counted and what is guarded.
  */
 package leadlight.drill;

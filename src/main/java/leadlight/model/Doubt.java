@@ -171,6 +171,14 @@ public sealed interface Doubt extends Remark {
    */
   record FirmAmountUnknown(double toUm) implements Doubt {}
 
+  /**
+   * The bench ruled a fault out; what else there may be is still to be looked at.
+   *
+   * @param kind the fault
+   * @param person who tried it
+   */
+  record RuledOut(FindingKind kind, String person) implements Doubt {}
+
   /** The limits in use say nothing of anchor legs on this side. */
   record NoLegLimit() implements Doubt {}
 

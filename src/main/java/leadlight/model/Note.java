@@ -318,6 +318,53 @@ public sealed interface Note extends Remark {
   /** A land that is torn off the board may hold a lead firmly and join it to nothing. */
   record TornLand() implements Note {}
 
+  // What people and the bench said of a joint.
+
+  /**
+   * A person's opinion of a joint.
+   *
+   * @param person who
+   * @param reason why, in the person's words
+   */
+  record PersonSaid(String person, String reason) implements Note {}
+
+  /**
+   * The lead moved under the probe.
+   *
+   * @param person who tried it
+   */
+  record ProdMoved(String person) implements Note {}
+
+  /**
+   * The lead held under the probe.
+   *
+   * @param person who tried it
+   */
+  record ProdHeld(String person) implements Note {}
+
+  /**
+   * The meter found no connection.
+   *
+   * @param person who metered
+   */
+  record MeterOpen(String person) implements Note {}
+
+  /**
+   * The meter found a connection where there must be none.
+   *
+   * @param neighbourPin the other probe's pin; 0 if it was not said
+   * @param person who metered
+   */
+  record MeterShort(int neighbourPin, String person) implements Note {}
+
+  /**
+   * The meter found what there should be.
+   *
+   * @param neighbourPin the other probe's pin; 0 if it was put to the joint alone
+   * @param person who metered
+   */
+  record MeterOk(int neighbourPin, String person) implements Note {}
+
   /**
    * Words of a scoring from before notes had codes.
    *

@@ -97,12 +97,12 @@ public final class DayPage {
   }
 
   String headline() {
-    String seen = findings(day.total());
+    String seen = findings(day.standing());
     return words.get(
         "day.headline",
         words.counted("day.photos", day.photos()),
         words.counted("day.jobs", day.jobs().size()),
-        words.counted("day.joints", day.total().joints()),
+        words.counted("day.joints", day.standing().joints()),
         seen.isEmpty() ? words.get("day.no-defect") : words.get("day.seen", seen));
   }
 

@@ -71,12 +71,11 @@ final class PageMaker {
             g ->
                 ReworkView.of(
                     Rework.of(scored.joints(), row, context.connector()),
-                    row.leads(),
-                    reversed,
+                    PhotoEnds.of((RowOutcome.Found) scored.row()),
                     words,
                     data)),
         geometry.isPresent() ? symptoms(scored) : List.of(),
-        whole(picture, geometry),
+        whole(picture, geometry, scored.joints()),
         scored.row() instanceof RowOutcome.NotFound none
             ? Optional.of(sentences.of(none.reason()))
             : Optional.empty(),
@@ -146,6 +145,10 @@ final class PageMaker {
       Optional<StripGeometry> geometry,
       boolean reversed) {
     PinView.Maker maker = new PinView.Maker(context, data, scored.settings().row());
+    Optional<PhotoEnds> ends =
+        scored.row() instanceof RowOutcome.Found found
+            ? Optional.of(PhotoEnds.of(found))
+            : Optional.empty();
     List<PinView> pins = new ArrayList<>();
     for (int i = 0; i < scored.joints().size(); i++) {
       int index = i;
@@ -160,7 +163,7 @@ final class PageMaker {
                           strips,
                           geometry.orElseThrow(),
                           reversed));
-      pins.add(maker.of(scored.joints().get(i), reversed, closeUp));
+      pins.add(maker.of(scored.joints().get(i), ends.orElseThrow(), closeUp));
     }
     return pins;
   }
@@ -290,7 +293,8 @@ final class PageMaker {
     return views;
   }
 
-  private static PageView.WholePhoto whole(Frame picture, Optional<StripGeometry> geometry) {
+  private static PageView.WholePhoto whole(
+      Frame picture, Optional<StripGeometry> geometry, List<GradedJoint> joints) {
     double factor =
         Math.min(1, WHOLE_PX / (double) Math.max(picture.widthPx(), picture.heightPx()));
     StringBuilder frame = new StringBuilder();
@@ -314,7 +318,8 @@ final class PageMaker {
           small.heightPx(),
           frame.toString().strip(),
           tenths(pin1.x()),
-          tenths(pin1.y()));
+          tenths(pin1.y()),
+          PinSpot.of(joints, factor));
     }
   }
 

@@ -65,12 +65,23 @@ record PageView(
   /** A symptom with the pins to look at. */
   record SymptomView(String text, String pins, String advice, String found, String source) {}
 
-  /** The photo, shrunk, with the row's frame in it. */
+  /** The photo, shrunk, with the row's frame and its pins in it. */
   record WholePhoto(
-      String uri, int widthPx, int heightPx, String frame, double pin1X, double pin1Y) {}
+      String uri,
+      int widthPx,
+      int heightPx,
+      String frame,
+      double pin1X,
+      double pin1Y,
+      List<PinSpot> spots) {}
 
   /** Sentences under a title. */
   record TitledList(String id, String title, List<String> sentences) {}
+
+  /** The pins that need hands, in the order of their numbers. */
+  List<Integer> hands() {
+    return pins.stream().filter(PinView::needsHands).map(PinView::pin).toList();
+  }
 
   StripView stripOf(int pin) {
     return strips.stream().filter(s -> s.pins().contains(pin - 1)).findFirst().orElseThrow();

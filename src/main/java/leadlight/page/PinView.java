@@ -20,7 +20,7 @@ import leadlight.text.Sentences;
  *
  * @param pin 1 to N
  * @param title "Pin 3 · D2-"
- * @param ends where it is, counted from both ends
+ * @param ends where it is in the photo, counted from both ends
  * @param verdict id of the verdict
  * @param verdictWords verdict in full
  * @param label for the row's button
@@ -95,19 +95,18 @@ record PinView(
       this.row = row;
     }
 
-    PinView of(GradedJoint joint, boolean reversed, Optional<CloseUp> picture) {
+    PinView of(GradedJoint joint, PhotoEnds ends, Optional<CloseUp> picture) {
       int pin = joint.pin();
       int leads = row.leads();
       String landName = landName(pin);
       Optional<SignalGroup> group =
           context.connector().flatMap(connector -> connector.signalOf(landName));
       Optional<String> signal = group.map(g -> data.signal(g, landName));
-      int fromLeft = reversed ? leads + 1 - pin : pin;
       String name = String.valueOf(pin).equals(landName) ? "" : SafeText.of(landName);
       return new PinView(
           pin,
           title(pin, name, signal),
-          words.get("page.pin.ends", fromLeft, leads + 1 - fromLeft),
+          ends.words(pin, words),
           joint.verdict().id(),
           words.get("verdict." + joint.verdict().id() + ".long"),
           label(joint),

@@ -2,7 +2,7 @@ package leadlight.page;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,13 +16,10 @@ import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowSpec;
 import leadlight.model.Verdict;
+import leadlight.report.Task;
 
 /**
- * What to touch up, in the order in which one would do it. A missing lead comes first, since it may
- * make all else vain; then bridges by the harm they do, open, starved, overloaded and misplaced
- * leads; what only needs cleaning is last. Only defects are touched: a needless re-heat is harm. A
- * joint is worked on once, under its gravest kind of trouble. The order is common practice, no
- * source.
+ * What to touch up, in the order of {@link Task}.
  *
  * @param steps what to do, in order
  * @param settle pins that the photo does not decide
@@ -40,16 +37,14 @@ record Rework(
   /** Leads at most this far apart are done in one pass of the iron. */
   private static final int PASS_REACH = 2;
 
-  private static final Map<FindingKind, String> TASKS = tasks();
-
   /**
    * One kind of work.
    *
-   * @param task "bridges", "opens" ...
+   * @param task what
    * @param passes pins of each pass, ascending
    * @param pairs for bridges: the pairs, worst first; empty otherwise
    */
-  record Step(String task, List<List<Integer>> passes, List<Pair> pairs) {}
+  record Step(Task task, List<List<Integer>> passes, List<Pair> pairs) {}
 
   /**
    * Two neighbours.
@@ -58,63 +53,30 @@ record Rework(
    */
   record Pair(int pin, int other, Optional<BridgeHarm> harm) {}
 
-  private static Map<FindingKind, String> tasks() {
-    Map<FindingKind, String> tasks = new LinkedHashMap<>();
-    tasks.put(FindingKind.MISSING_LEAD, "missing");
-    tasks.put(FindingKind.BRIDGE, "bridges");
-    tasks.put(FindingKind.OPEN, "opens");
-    tasks.put(FindingKind.INSUFFICIENT, "starved");
-    tasks.put(FindingKind.EXCESS, "excess");
-    tasks.put(FindingKind.SIDE_OVERHANG, "misplaced");
-    tasks.put(FindingKind.TOE_OVERHANG, "misplaced");
-    tasks.put(FindingKind.SKEWED_LEAD, "misplaced");
-    tasks.put(FindingKind.SOLDER_BALL, "other");
-    tasks.put(FindingKind.VOID, "other");
-    tasks.put(FindingKind.RESIDUE, "other");
-    return tasks;
-  }
-
   static Rework of(List<GradedJoint> joints, RowSpec row, Optional<Connector> connector) {
     Harm harm = new Harm(row, connector);
-    Map<String, Set<Integer>> work = new LinkedHashMap<>();
-    new LinkedHashSet<>(TASKS.values()).forEach(task -> work.put(task, new TreeSet<>()));
+    Map<Task, Set<Integer>> work = new EnumMap<>(Task.class);
     for (GradedJoint joint : joints) {
-      task(joint).ifPresent(task -> work.get(task).add(joint.pin()));
+      work.computeIfAbsent(Task.of(joint), task -> new TreeSet<>()).add(joint.pin());
     }
     List<Step> steps = new ArrayList<>();
     Set<Integer> touched = new TreeSet<>();
     work.forEach(
         (task, pins) -> {
-          if (!pins.isEmpty()) {
+          if (task.touches()) {
             steps.add(
                 new Step(
-                    task,
-                    passes(pins),
-                    task.equals("bridges") ? bridges(joints, harm) : List.of()));
+                    task, passes(pins), task == Task.BRIDGES ? bridges(joints, harm) : List.of()));
             touched.addAll(pins);
           }
         });
     List<Pair> first = harm.all();
     return new Rework(
         steps,
-        pins(joints, Verdict.UNJUDGED),
-        joints.stream()
-            .filter(joint -> joint.verdict().compareTo(Verdict.UNJUDGED) < 0)
-            .map(GradedJoint::pin)
-            .toList(),
+        List.copyOf(work.getOrDefault(Task.SETTLE, Set.of())),
+        List.copyOf(work.getOrDefault(Task.LEAVE, Set.of())),
         first,
         beside(touched, row.leads(), first));
-  }
-
-  private static Optional<String> task(GradedJoint joint) {
-    for (Map.Entry<FindingKind, String> task : TASKS.entrySet()) {
-      for (Finding finding : joint.findings()) {
-        if (finding.kind() == task.getKey() && finding.verdict() == Verdict.DEFECT) {
-          return Optional.of(task.getValue());
-        }
-      }
-    }
-    return Optional.empty();
   }
 
   private static List<List<Integer>> passes(Set<Integer> pins) {
@@ -141,13 +103,6 @@ record Rework(
       }
     }
     return pairs.stream().sorted(harm.worstFirst()).toList();
-  }
-
-  private static List<Integer> pins(List<GradedJoint> joints, Verdict verdict) {
-    return joints.stream()
-        .filter(joint -> joint.verdict() == verdict)
-        .map(GradedJoint::pin)
-        .toList();
   }
 
   private static List<Pair> beside(Set<Integer> touched, int leads, List<Pair> but) {

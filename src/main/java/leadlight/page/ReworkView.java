@@ -24,13 +24,14 @@ record ReworkView(
     String meterAll) {
 
   /** One kind of work: what, how, and its passes. */
-  record StepView(String task, String title, String how, List<PassView> passes) {}
+  record StepView(String task, String title, String tool, String how, List<PassView> passes) {}
 
   /** One pass of the iron: its pins and what to know. */
   record PassView(List<Integer> pins, String text, String note) {}
 
-  static ReworkView of(Rework rework, int leads, boolean reversed, Messages words, DataWords data) {
-    Maker maker = new Maker(leads, reversed, words, data);
+  static ReworkView of(Rework rework, PhotoEnds ends, Messages words, DataWords data) {
+    Maker maker = new Maker(ends, words, data);
+    int leads = ends.leads();
     return new ReworkView(
         rework.steps().stream().map(maker::step).toList(),
         runs(rework.settle()),
@@ -58,19 +59,24 @@ record ReworkView(
     return pair.pin() + "\u2013" + pair.other();
   }
 
-  private record Maker(int leads, boolean reversed, Messages words, DataWords data) {
+  private record Maker(PhotoEnds ends, Messages words, DataWords data) {
 
     String harm(Rework.Pair pair) {
       return pair.harm().map(data::harm).orElse("");
     }
 
     StepView step(Rework.Step step) {
-      String key = "rework." + step.task();
+      String key = "rework." + step.task().id();
       List<PassView> passes =
           step.pairs().isEmpty()
               ? step.passes().stream().map(this::pass).toList()
               : step.pairs().stream().map(this::pass).toList();
-      return new StepView(step.task(), words.get(key), words.get(key + ".how"), passes);
+      return new StepView(
+          step.task().id(),
+          words.get(key),
+          words.get("tool." + step.task().tool()),
+          words.get(key + ".how"),
+          passes);
     }
 
     private PassView pass(List<Integer> pins) {
@@ -82,21 +88,13 @@ record ReworkView(
           List.of(pair.pin(), pair.other()),
           words.get("rework.bridge.pair", pair.pin(), pair.other())
               + " ("
-              + words.get("page.pin.ends", fromLeft(pair.pin()), fromRight(pair.pin()))
+              + ends.words(pair.pin(), words)
               + ")",
           harm(pair));
     }
 
     private String pin(int pin) {
-      return words.get("rework.pins.both", pin, fromLeft(pin), fromRight(pin));
-    }
-
-    private int fromLeft(int pin) {
-      return reversed ? leads + 1 - pin : pin;
-    }
-
-    private int fromRight(int pin) {
-      return leads + 1 - fromLeft(pin);
+      return words.get("rework.pins.both", pin, ends.words(pin, words));
     }
   }
 }

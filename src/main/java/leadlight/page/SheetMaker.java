@@ -13,14 +13,15 @@ import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
-import leadlight.report.StripGeometry;
+import leadlight.report.MarkedRow;
+import leadlight.report.ShownRow;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
 
 /** From scored photos to what the customer is told: no jargon, no number that needs a lesson. */
 final class SheetMaker {
 
-  private static final int STRIP_WIDTH_PX = 2400;
+  private static final int STRIP_WIDTH_PX = 1600;
 
   private final PageContext context;
   private final Messages words;
@@ -38,8 +39,8 @@ final class SheetMaker {
     return new SheetView(
         words.language(),
         words.get("sheet.title"),
-        facts(asked, now.scored()),
-        summary(before, now.scored()),
+        facts(asked),
+        summary(asked, before, now.scored()),
         pictures,
         lists(before, now.scored()),
         words.get(signer.isPresent() ? "sheet.signed" : "sheet.unsigned"),
@@ -47,14 +48,14 @@ final class SheetMaker {
         words.get("sheet.no-certificate"));
   }
 
-  private List<PinView.Line> facts(SheetRequest asked, ScoredPhoto now) {
+  private List<PinView.Line> facts(SheetRequest asked) {
     List<PinView.Line> facts = new ArrayList<>();
-    asked.job().ifPresent(job -> facts.add(fact("sheet.job", job)));
-    asked.board().ifPresent(board -> facts.add(fact("sheet.board", board)));
+    asked.shop().ifPresent(shop -> facts.add(fact("sheet.shop", shop)));
+    facts.add(fact("sheet.job", asked.job()));
+    facts.add(fact("sheet.board", asked.board()));
+    asked.serial().ifPresent(serial -> facts.add(fact("life.serial", serial)));
     context.connector().ifPresent(c -> facts.add(fact("page.connector", context.data().name(c))));
-    now.photo()
-        .takenAt()
-        .ifPresent(at -> facts.add(fact("sheet.date", at.substring(0, Math.min(10, at.length())))));
+    facts.add(fact("sheet.date", asked.date()));
     return facts;
   }
 
@@ -62,7 +63,8 @@ final class SheetMaker {
     return new PinView.Line(words.get(key), SafeText.of(value));
   }
 
-  private List<String> summary(Optional<CustomerSheet.Shot> before, ScoredPhoto now) {
+  private List<String> summary(
+      SheetRequest asked, Optional<CustomerSheet.Shot> before, ScoredPhoto now) {
     List<String> sentences = new ArrayList<>();
     before
         .map(CustomerSheet.Shot::scored)
@@ -74,46 +76,62 @@ final class SheetMaker {
                         "sheet.summary.before",
                         Verdicts.count(scored, Verdict.DEFECT),
                         scored.joints().size())));
-    int leads = now.joints().size();
-    int faulty = Verdicts.count(now, Verdict.DEFECT);
-    int unjudged = Verdicts.count(now, Verdict.UNJUDGED);
-    if (now.row() instanceof RowOutcome.NotFound) {
-      sentences.add(words.get("sheet.summary.no-row"));
-    } else if (faulty > 0) {
-      sentences.add(words.get("sheet.summary.defect", leads, faulty));
-    } else if (unjudged > 0) {
-      sentences.add(words.get("sheet.summary.unjudged", leads, unjudged));
-    } else {
-      sentences.add(words.get("sheet.summary.good", leads));
+    sentences.add(now(now));
+    if (asked.looked().isPresent() && asked.lookedBy().isPresent()) {
+      sentences.add(
+          words.get(
+              "sheet.looked",
+              SafeText.of(asked.lookedBy().get()),
+              SafeText.of(asked.looked().get())));
     }
+    asked
+        .decision()
+        .ifPresent(
+            yes ->
+                sentences.add(
+                    words.get(yes ? "sheet.handed-back" : "sheet.not-handed-back")
+                        + (asked.because().isEmpty() ? "" : " " + SafeText.of(asked.because()))));
     return sentences;
   }
 
-  private List<SheetView.Picture> pictures(CustomerSheet.Shot shot, String caption) {
-    List<SheetView.Picture> pictures = new ArrayList<>();
-    if (shot.scored().row() instanceof RowOutcome.Found found) {
-      StripGeometry geometry =
-          new StripGeometry(
-              found, shot.scored().settings().row(), shot.scored().joints(), STRIP_WIDTH_PX);
-      for (List<Integer> strip : geometry.strips()) {
-        pictures.add(
-            new SheetView.Picture(
-                pictures.isEmpty() ? caption : "",
-                words.get("sheet.picture", caption),
-                StripView.cut(geometry, strip, shot.picture()),
-                geometry.widthPx(strip),
-                geometry.heightPx()));
-      }
+  /** Good news of joints that were seen alone: what was not is said to be not inspected. */
+  private String now(ScoredPhoto now) {
+    int leads = now.joints().size();
+    int faulty = Verdicts.count(now, Verdict.DEFECT);
+    int unseen = Verdicts.count(now, Verdict.UNJUDGED);
+    if (now.row() instanceof RowOutcome.NotFound) {
+      return words.get("sheet.summary.no-row");
     }
-    return pictures;
+    return faulty == 0 && unseen == 0
+        ? words.get("sheet.summary.good", leads)
+        : words.get("sheet.summary.mixed", leads, leads - faulty - unseen, unseen, faulty);
+  }
+
+  private List<SheetView.Picture> pictures(CustomerSheet.Shot shot, String caption) {
+    if (!(shot.scored().row() instanceof RowOutcome.Found found)) {
+      return List.of();
+    }
+    MarkedRow.Picture row =
+        MarkedRow.jpeg(
+            new ShownRow(
+                "", shot.scored().settings().row(), found, shot.scored().joints(), shot.picture()),
+            STRIP_WIDTH_PX);
+    return List.of(
+        new SheetView.Picture(
+            caption,
+            words.get("sheet.picture", caption),
+            row.jpeg(),
+            row.widthPx(),
+            row.heightPx()));
   }
 
   private List<PageView.TitledList> lists(Optional<CustomerSheet.Shot> before, ScoredPhoto now) {
     List<PageView.TitledList> lists = new ArrayList<>();
     before.ifPresent(
         shot -> add(lists, "faults", words.get("sheet.faults"), faults(shot.scored())));
-    List<String> remain = faults(now);
-    if (before.isEmpty() || !remain.isEmpty()) {
+    List<String> remain = new ArrayList<>(faults(now));
+    remain.addAll(notInspected(now));
+    if (!remain.isEmpty()) {
       add(lists, "remains", words.get("sheet.remains"), remain);
     }
     add(
@@ -122,6 +140,24 @@ final class SheetMaker {
         words.get("sheet.not-visible"),
         List.of(words.get("sheet.not-visible.text")));
     return lists;
+  }
+
+  private List<String> notInspected(ScoredPhoto now) {
+    List<Integer> pins =
+        now.joints().stream()
+            .filter(joint -> joint.verdict() == Verdict.UNJUDGED)
+            .map(GradedJoint::pin)
+            .toList();
+    if (now.row() instanceof RowOutcome.NotFound) {
+      return List.of(words.get("sheet.summary.no-row"));
+    }
+    return pins.isEmpty()
+        ? List.of()
+        : List.of(
+            words.get(
+                "sheet.not-inspected",
+                words.get(
+                    pins.size() == 1 ? "sheet.contact" : "sheet.contacts", ReworkView.runs(pins))));
   }
 
   private void add(

@@ -3,11 +3,28 @@ package leadlight.page;
 import java.util.Optional;
 
 /**
- * What a person says for the customer's sheet.
+ * What the record says of the board, for the customer's sheet.
  *
- * @param job the job, if told
- * @param board the board, if told
- * @param signedBy who looked and signs; nobody if empty
+ * @param job the job
+ * @param board the board
+ * @param serial the board's serial number, if noted
+ * @param shop the workshop, if told
+ * @param looked how each joint was looked at, in the words of the person who confirmed it; empty if
+ *     nobody did
+ * @param lookedBy who confirmed it
+ * @param decision whether the board is handed back; empty if nobody decided
+ * @param because what the decision rests on; may be empty
+ * @param signedBy who decided; nobody if empty
+ * @param date day of the decision, or of the last photo, as 2026-11-28
  */
 public record SheetRequest(
-    Optional<String> job, Optional<String> board, Optional<String> signedBy) {}
+    String job,
+    String board,
+    Optional<String> serial,
+    Optional<String> shop,
+    Optional<String> looked,
+    Optional<String> lookedBy,
+    Optional<Boolean> decision,
+    String because,
+    Optional<String> signedBy,
+    String date) {}

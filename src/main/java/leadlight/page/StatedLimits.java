@@ -38,9 +38,11 @@ public record StatedLimits(String id, boolean builtIn, String name, List<String>
     return said;
   }
 
-  /** The clause that a finding rests on. */
+  /** The clause that a finding rests on; people and the bench need none. */
   String rule(Finding finding, Messages words) {
-    return own(words, "rule." + finding.kind().id(), finding.clause());
+    return finding.clause().isEmpty()
+        ? words.get("page.rule.said")
+        : own(words, "rule." + finding.kind().id(), finding.clause());
   }
 
   /** The clause that a limit comes from. */

@@ -68,6 +68,36 @@ public final class PhotoScorer {
     return score(photo, () -> read(photo, row));
   }
 
+  /**
+   * A photo that was scored before, told anew by verdicts that are known.
+   *
+   * @param joints the joints as they count, pin 1 first
+   * @param rowNotes what was said of the row as a whole
+   * @param fitness what was said of the photo
+   */
+  public ScoredPhoto retold(
+      Photo photo,
+      RowOutcome row,
+      List<GradedJoint> joints,
+      List<Note> rowNotes,
+      List<Note> fitness) {
+    Optional<RowView> view =
+        row instanceof RowOutcome.Found found
+            ? Optional.of(meter.cut(photo.frame(), settings.row(), found).measured().view())
+            : Optional.empty();
+    return new ScoredPhoto(
+        photo.info(),
+        settings,
+        row,
+        view,
+        joints,
+        joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
+        rowNotes,
+        fitness,
+        advice.notVisible(settings.row()),
+        advice.cautions(settings.row(), joints));
+  }
+
   private ScoredPhoto score(Photo photo, Supplier<ReadRow> finding) {
     // The whole picture is judged beside the row; it must not be closed before that has ended.
     CompletableFuture<PictureFacts> facts =

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import leadlight.model.UserError;
+import leadlight.model.Verdict;
 
 /**
  * The record in a folder. Each change is whole and on the disk when its method returns, or was
@@ -73,6 +74,15 @@ public final class JobRecord implements AutoCloseable {
   /** The row and the joints of a scoring. */
   public RecordedRow row(long scoring) {
     return database.read(handle -> new RowReader(handle, scoring).read());
+  }
+
+  /** The verdict of a scoring as it counts: the bench over a named person over the tool. */
+  public Verdict verdict(Scoring scoring) {
+    return database.read(
+        handle ->
+            SaidBook.isAnything(handle, scoring.id())
+                ? new RowReader(handle, scoring.id()).read().verdict()
+                : scoring.verdict());
   }
 
   /** Where the results of a scoring lie: its JSON report. */
@@ -163,6 +173,77 @@ public final class JobRecord implements AutoCloseable {
           return null;
         });
   }
+
+  /**
+   * Takes back the last opinion of a joint that stands; it is kept as taken back.
+   *
+   * @throws UserError if none stands
+   */
+  public void takeBackOverrule(long scoring, int pin, Withdrawal why) {
+    database.write(
+        handle -> {
+          new JointBook(handle, scoring, pin).takeBackOverrule(why.reason, why.person, why.at);
+          return null;
+        });
+  }
+
+  /**
+   * Takes back the last bench result of a joint that stands; it is kept as taken back.
+   *
+   * @throws UserError if none stands
+   */
+  public void takeBackBench(long scoring, int pin, Withdrawal why) {
+    database.write(
+        handle -> {
+          new JointBook(handle, scoring, pin).takeBackBench(why.reason, why.person, why.at);
+          return null;
+        });
+  }
+
+  /**
+   * That something is taken back.
+   *
+   * @param reason why; may be empty
+   * @param person who
+   * @param at when
+   */
+  public record Withdrawal(String reason, String person, ZonedDateTime at) {}
+
+  /**
+   * Adds a scoring outside of any run.
+   *
+   * @return its number
+   */
+  public long add(NewScoring scoring) {
+    return database.write(handle -> new ScoringWriter(handle).write(scoring, Optional.empty()));
+  }
+
+  /** Adds to a board's life; job and board are made if they are not there. */
+  public void add(String job, String board, LifeEvent event) {
+    database.write(
+        handle -> {
+          new LifeBook(handle).add(job, board, event);
+          return null;
+        });
+  }
+
+  /** A board's life beside its photos, oldest first. */
+  public List<LifeEvent> life(String job, String board) {
+    return database.read(handle -> new LifeBook(handle).read(job, board));
+  }
+
+  /** The boards of all jobs, by job and board in the order in which they came. */
+  public List<BoardName> boards() {
+    return database.read(handle -> new LifeBook(handle).boards());
+  }
+
+  /**
+   * A board of a job.
+   *
+   * @param job the job's name
+   * @param board the board's name
+   */
+  public record BoardName(String job, String board) {}
 
   /** Looks whether all is sound; one line per trouble. Reads every photo. */
   public List<String> troubles() {

@@ -1,5 +1,6 @@
 package leadlight.record;
 
+import java.time.ZonedDateTime;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 import org.jdbi.v3.core.Handle;
@@ -51,5 +52,48 @@ final class JointBook {
         result.person(),
         ScoringWriter.time(result.at()),
         result.at().getZone().getId());
+  }
+
+  /** Takes back the last opinion that stands. */
+  void takeBackOverrule(String reason, String person, ZonedDateTime at) {
+    takeBack("overrule", "overrule_id", reason, person, at);
+  }
+
+  /** Takes back the last bench result that stands. */
+  void takeBackBench(String reason, String person, ZonedDateTime at) {
+    takeBack("bench_result", "bench_result_id", reason, person, at);
+  }
+
+  private void takeBack(
+      String table, String column, String reason, String person, ZonedDateTime at) {
+    long last =
+        handle
+            .select(
+                "SELECT max(x.id) AS last FROM %s x JOIN joint j ON j.id = x.joint_id"
+                        .formatted(table)
+                    + " JOIN scoring s ON s.id = j.scoring_id"
+                    + " JOIN joint mine ON mine.id = ? AND mine.pin = j.pin"
+                    + " JOIN scoring my ON my.id = mine.scoring_id"
+                    + " WHERE s.board_id = my.board_id AND s.stage = my.stage"
+                    + " AND s.attempt = my.attempt AND s.connector = my.connector"
+                    + " AND s.leads = my.leads AND x.id NOT IN (SELECT %s FROM taken_back"
+                        .formatted(column)
+                    + " WHERE %s IS NOT NULL)".formatted(column),
+                joint)
+            .map((row, context) -> row.getLong("last"))
+            .one();
+    if (last == 0) {
+      throw new UserError(
+          "nothing stands at this pin that could be taken back;"
+              + " \"leadlight record show\" lists what was said");
+    }
+    handle.execute(
+        "INSERT INTO taken_back (%s, reason, person, taken_back_at, zone) VALUES (?, ?, ?, ?, ?)"
+            .formatted(column),
+        last,
+        reason,
+        person,
+        ScoringWriter.time(at),
+        at.getZone().getId());
   }
 }

@@ -1,7 +1,9 @@
 package leadlight.record;
 
 import java.util.List;
+import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
+import leadlight.model.Verdict;
 
 /**
  * The row of a scoring.
@@ -14,5 +16,18 @@ public record RecordedRow(RowOutcome outcome, List<RecordedJoint> joints) {
   /** Copies the list. */
   public RecordedRow {
     joints = List.copyOf(joints);
+  }
+
+  /** The joints as they count: the bench over a named person over the tool. */
+  public List<GradedJoint> standing() {
+    return joints.stream().map(joint -> joint.standing().joint()).toList();
+  }
+
+  /** The worst of the joints as they count; unjudged if there is no row. */
+  public Verdict verdict() {
+    return joints.stream()
+        .map(RecordedJoint::verdict)
+        .reduce(Verdict::worse)
+        .orElse(Verdict.UNJUDGED);
   }
 }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import leadlight.data.JsonText;
 import leadlight.model.BodySide;
 import leadlight.model.Doubt;
@@ -39,21 +38,19 @@ final class RowReader {
   private final long scoring;
   private final Map<Long, Map<Measure, Quantity>> measures = new HashMap<>();
   private final Map<Long, List<Finding>> findings = new HashMap<>();
-  private final Map<Long, List<Overrule>> overrules = new HashMap<>();
-  private final Map<Long, List<BenchResult>> bench = new HashMap<>();
   private final Map<Long, OpinionBook.Two> opinions;
+  private final SaidBook said;
 
   RowReader(Handle handle, long scoring) {
     this.handle = handle;
     this.scoring = scoring;
     this.opinions = new OpinionBook(handle).read(scoring);
+    this.said = SaidBook.read(handle, scoring);
   }
 
   RecordedRow read() {
     each("SELECT x.* FROM measure x" + OF_SCORING + "x.name", this::measure);
     each("SELECT x.* FROM finding x" + OF_SCORING + "x.id", this::finding);
-    each("SELECT x.* FROM overrule x" + OF_SCORING + "x.id", this::overrule);
-    each("SELECT x.* FROM bench_result x" + OF_SCORING + "x.id", this::benchResult);
     List<RecordedJoint> joints =
         handle
             .select("SELECT * FROM joint WHERE scoring_id = ? ORDER BY pin", scoring)
@@ -120,30 +117,6 @@ final class RowReader {
         : RemarkTexts.one(row, "measured", Note.class);
   }
 
-  private void overrule(ResultSet row) throws SQLException {
-    list(overrules, row)
-        .add(
-            new Overrule(
-                verdict(row),
-                Optional.ofNullable(row.getString("finding"))
-                    .map(id -> Ids.of(FindingKind.class, FindingKind::id, id)),
-                row.getString("reason"),
-                row.getString("person"),
-                ScoringReader.time(row.getString("given_at"), row.getString("zone"))));
-  }
-
-  private void benchResult(ResultSet row) throws SQLException {
-    int otherPin = row.getInt("other_pin");
-    list(bench, row)
-        .add(
-            new BenchResult(
-                Ids.of(BenchTest.class, BenchTest::id, row.getString("test")),
-                row.getString("result"),
-                otherPin == 0 ? OptionalInt.empty() : OptionalInt.of(otherPin),
-                row.getString("person"),
-                ScoringReader.time(row.getString("taken_at"), row.getString("zone"))));
-  }
-
   private static <T> List<T> list(Map<Long, List<T>> lists, ResultSet row) throws SQLException {
     return lists.computeIfAbsent(row.getLong("joint_id"), joint -> new ArrayList<>());
   }
@@ -179,8 +152,9 @@ final class RowReader {
             List.of(),
             doubts(row),
             RemarkTexts.all(row, "grounds", Note[].class)),
-        overrules.getOrDefault(id, List.of()),
-        bench.getOrDefault(id, List.of()));
+        said.overrules(lead.pin()),
+        said.bench(lead.pin()),
+        said.takenBack(lead.pin()));
   }
 
   /** Older joints have theirs in words alone. */

@@ -80,16 +80,6 @@ final class ScoringReader {
     search.to().ifPresent(d -> add(where, values, "substr(s.scored_at, 1, 10) <= ?", "" + d));
     search.connector().ifPresent(c -> add(where, values, "s.connector = ?", c));
     search
-        .finding()
-        .ifPresent(
-            kind ->
-                add(
-                    where,
-                    values,
-                    "EXISTS (SELECT 1 FROM finding f JOIN joint t ON t.id = f.joint_id"
-                        + " WHERE t.scoring_id = s.id AND f.kind = ?)",
-                    kind.id()));
-    search
         .run()
         .ifPresent(
             run ->
@@ -104,8 +94,21 @@ final class ScoringReader {
     String sql = SELECT + " WHERE " + String.join(" AND ", where) + " ORDER BY s.id";
     try (Stream<Scoring> found =
         handle.select(sql, values.toArray()).map((row, context) -> scoring(row)).stream()) {
-      found.forEach(take);
+      found.filter(scoring -> hasFinding(search, scoring)).forEach(take);
     }
+  }
+
+  /** Whether a joint has it as it counts, which no table says. */
+  private boolean hasFinding(Search search, Scoring scoring) {
+    return search
+        .finding()
+        .map(
+            kind ->
+                new RowReader(handle, scoring.id())
+                    .read().standing().stream()
+                        .flatMap(joint -> joint.findings().stream())
+                        .anyMatch(finding -> finding.kind() == kind))
+        .orElse(true);
   }
 
   private static void add(List<String> where, List<Object> values, String test, Object value) {

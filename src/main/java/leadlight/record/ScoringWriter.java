@@ -37,7 +37,7 @@ final class ScoringWriter {
 
   /** Its number; an equal scoring that is there already is taken unless one more is wanted. */
   long write(NewScoring scoring, Optional<Long> run) {
-    long board = board(scoring.subject());
+    long board = board(scoring.subject().job(), scoring.subject().board());
     long photo = photo(scoring.scored().photo());
     long method = method(scoring.method());
     Subject subject = scoring.subject();
@@ -71,16 +71,17 @@ final class ScoringWriter {
     return handle.select(sql + " RETURNING id", values).mapTo(Long.class).one();
   }
 
-  private long board(Subject subject) {
+  /** The board's number; job and board are made if they are not there. */
+  long board(String jobName, String boardName) {
     long job =
         id(
             "INSERT INTO job (name) VALUES (?) ON CONFLICT DO UPDATE SET name = excluded.name",
-            subject.job());
+            jobName);
     return id(
         "INSERT INTO board (job_id, name) VALUES (?, ?)"
             + " ON CONFLICT DO UPDATE SET name = excluded.name",
         job,
-        subject.board());
+        boardName);
   }
 
   private long photo(PhotoInfo photo) {

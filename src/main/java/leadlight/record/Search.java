@@ -12,7 +12,7 @@ import leadlight.model.FindingKind;
  * @param from first day of scoring, in the zone it was scored in
  * @param to last day of scoring
  * @param connector the connector's id
- * @param finding a joint has this finding by the tool
+ * @param finding a joint has this finding, as it counts
  * @param run the run that they belong to
  * @param latest only the last scoring of each photo of a board's stage by one row and class
  */

@@ -1,5 +1,7 @@
 package leadlight.record;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** When in a board's way through the shop a photo was taken, in the order of that way. */
@@ -17,6 +19,11 @@ public enum Stage {
   /** The name in files, tables and folder names. */
   public String id() {
     return id;
+  }
+
+  /** The names of all. */
+  public static List<String> ids() {
+    return Arrays.stream(values()).map(Stage::id).toList();
   }
 
   /** As people read it. */

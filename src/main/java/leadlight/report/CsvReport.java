@@ -61,6 +61,8 @@ final class CsvReport {
                 "evidence",
                 "clause",
                 "settle_by",
+                "task",
+                "tool",
                 "unjudged_because",
                 "doubts",
                 "toe_x_px",
@@ -85,6 +87,8 @@ final class CsvReport {
     line.add(Cells.harmless(joined(findings.stream().map(SENTENCES::evidence).toList())));
     line.add(Cells.harmless(joined(findings.stream().map(Finding::clause).toList())));
     line.add(Cells.harmless(joined(findings.stream().map(SENTENCES::settle).toList())));
+    line.add(Task.of(graded).id());
+    line.add(Task.of(graded).tool());
     line.add(Cells.harmless(SENTENCES.joined(graded.doubts())));
     line.add(graded.doubts().stream().map(Doubt::code).distinct().collect(Collectors.joining(" ")));
     addPoint(line, graded.joint().lead().toePx());
@@ -103,7 +107,7 @@ final class CsvReport {
     line.add("");
     line.add("");
     line.add(scored.verdict().id());
-    line.addAll(List.of("", "", "", ""));
+    line.addAll(List.of("", "", "", "", "", ""));
     line.add(Cells.harmless(SENTENCES.of(none.reason())));
     line.add(none.reason().code());
     while (line.size() < header().size()) {

@@ -16,6 +16,16 @@ public final class TerminalSummary {
 
   private static final Sentences SENTENCES = Sentences.english();
 
+  /** How much is said. */
+  public enum Detail {
+    /** The verdict alone, on one line. */
+    LEAST,
+    /** The verdict, what needs hands, where the page lies. */
+    USUAL,
+    /** Also what was seen of each joint, what cannot be seen, and all files. */
+    MOST
+  }
+
   private TerminalSummary() {}
 
   /**
@@ -23,10 +33,17 @@ public final class TerminalSummary {
    * 80 characters.
    *
    * @param written the files, if any were written
+   * @param detail how much is said
    */
-  public static List<String> lines(ScoredPhoto scored, Optional<WrittenReport> written) {
+  public static List<String> lines(
+      ScoredPhoto scored, Optional<WrittenReport> written, Detail detail) {
     List<String> lines = new ArrayList<>();
-    lines.add(scored.photo().file() + ": " + headline(scored));
+    String first = scored.photo().file() + ": " + headline(scored);
+    if (detail == Detail.LEAST) {
+      lines.add(scored.joints().isEmpty() ? first : first + "; " + Words.counts(scored.joints()));
+      return lines;
+    }
+    lines.add(first);
     if (!scored.joints().isEmpty()) {
       lines.add("  " + Words.counts(scored.joints()));
     }
@@ -36,8 +53,12 @@ public final class TerminalSummary {
     SENTENCES.of(scored.rowNotes()).forEach(note -> lines.addAll(wrapped("  row: ", note)));
     lines.addAll(HandsOn.lines(scored.joints()));
     indicators(scored.joints()).ifPresent(text -> lines.addAll(wrapped("  ", text)));
-    HandsOn.grounds(scored.joints()).forEach(text -> lines.addAll(wrapped("  ", text)));
     SENTENCES.of(scored.fitness()).forEach(note -> lines.addAll(wrapped("  photo: ", note)));
+    if (detail == Detail.USUAL) {
+      written.ifPresent(files -> lines.add("  page: " + files.page()));
+      return lines;
+    }
+    HandsOn.grounds(scored.joints()).forEach(text -> lines.addAll(wrapped("  ", text)));
     lines.addAll(
         wrapped("  ", Words.job(scored.settings().row(), scored.settings().productClass())));
     lines.add("  not visible from above:");

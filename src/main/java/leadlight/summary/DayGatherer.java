@@ -98,10 +98,10 @@ public final class DayGatherer {
     retake(scoring, tally);
   }
 
-  /** Counts each topic of a joint's doubts once; a joint that a person left open has none. */
+  /** Counts each topic of a joint's doubts once. */
   private void doubted(RecordedJoint joint) {
     Map<String, Doubt> topics = new LinkedHashMap<>();
-    joint.tool().doubts().forEach(doubt -> topics.putIfAbsent(doubt.topic(), doubt));
+    joint.standing().joint().doubts().forEach(doubt -> topics.putIfAbsent(doubt.topic(), doubt));
     topics.forEach(
         (topic, doubt) ->
             reasons.merge(

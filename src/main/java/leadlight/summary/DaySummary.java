@@ -35,6 +35,13 @@ public record DaySummary(
     changes = List.copyOf(changes);
   }
 
+  /** The joints of the last stage of each board: how the day's work stands. */
+  public Tally standing() {
+    Tally last = new Tally();
+    jobs.forEach(job -> last.add(job.tally()));
+    return last;
+  }
+
   /** Number of photos that were scored, by this run or before. */
   public int photos() {
     return jobs.stream().mapToInt(job -> job.photos().size()).sum();

@@ -48,7 +48,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
    * What a pin was at one stage.
    *
    * @param verdict the verdict that counts
-   * @param defects what was wrong, by the tool; empty if a person said it or if nothing was
+   * @param defects what is wrong; empty if nothing is or if nobody named it
    */
   public record State(Verdict verdict, List<Defect> defects) {
 
@@ -58,9 +58,10 @@ public record PinChange(int pin, State before, State after, Kind kind) {
     }
 
     static State of(RecordedJoint joint) {
-      boolean byTool = joint.overrules().isEmpty() && joint.verdict() == Verdict.DEFECT;
       Stream<Finding> findings =
-          byTool ? Sentences.spoken(joint.tool().findings()).stream() : Stream.empty();
+          joint.verdict() == Verdict.DEFECT
+              ? Sentences.spoken(joint.standing().joint().findings()).stream()
+              : Stream.empty();
       return new State(
           joint.verdict(),
           findings

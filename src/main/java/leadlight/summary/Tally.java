@@ -10,7 +10,7 @@ import leadlight.record.RecordedJoint;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
 
-/** Counts of joints by verdict and of defect findings by kind; a person's verdict counts. */
+/** Counts of joints by verdict and of defect findings by kind; what stands counts. */
 public final class Tally {
 
   private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
@@ -20,7 +20,7 @@ public final class Tally {
     for (RecordedJoint joint : joints) {
       verdicts.merge(joint.verdict(), 1, Integer::sum);
       if (joint.verdict() == Verdict.DEFECT) {
-        Sentences.spoken(joint.tool().findings()).stream()
+        Sentences.spoken(joint.standing().joint().findings()).stream()
             .filter(finding -> finding.verdict() == Verdict.DEFECT)
             .map(Finding::kind)
             .distinct()

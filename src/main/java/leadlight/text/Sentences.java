@@ -13,6 +13,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.Note;
 import leadlight.model.Reason;
 import leadlight.model.Remark;
+import leadlight.model.Verdict;
 
 /**
  * Sentences of codes: the one place that makes them, in each language. A remark's words stand in
@@ -101,8 +102,14 @@ public final class Sentences {
     return words.get("settle." + kind.id());
   }
 
-  /** How a finding is settled: by the user's own limits file, or else as any of its kind. */
+  /**
+   * How a finding is settled: left alone if it is no defect, else by the user's own limits file, or
+   * else as any of its kind.
+   */
   public String settle(Finding finding) {
+    if (finding.verdict() != Verdict.DEFECT && finding.verdict() != Verdict.UNJUDGED) {
+      return words.get("settle.leave");
+    }
     return finding.settleBy().isEmpty() ? settle(finding.kind()) : finding.settleBy();
   }
 

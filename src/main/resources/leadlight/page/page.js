@@ -3,6 +3,7 @@
   const root = document.documentElement;
   const tabs = [...document.querySelectorAll(".tab")];
   const panels = [...document.querySelectorAll(".pin")];
+  const spots = [...document.querySelectorAll(".spot")];
   const pinOf = (element) => Number(element.id.split("-")[1]);
   const panel = (pin) => document.getElementById("pin-" + pin);
   const order = tabs.map(pinOf);
@@ -16,6 +17,7 @@
     if (!panel(pin)) return;
     current = pin;
     panels.forEach((p) => p.classList.toggle("shown", pinOf(p) === pin));
+    spots.forEach((spot) => spot.classList.toggle("on", pinOf(spot) === pin));
     tabs.forEach((tab) => {
       const on = pinOf(tab) === pin;
       tab.setAttribute("aria-selected", on);
@@ -49,6 +51,7 @@
       tabs.forEach((tab) => tab.classList.toggle("off", on && !hands.includes(pinOf(tab))));
       if (on && hands.length && !hands.includes(current)) show(hands[0], false);
     },
+    turn: (on) => root.classList.toggle("turned", on),
     theme: (on) => (root.dataset.theme = on ? "dark" : "bright"),
   };
   for (const [id, act] of Object.entries(actions)) {
@@ -67,6 +70,12 @@
       if (event.pointerType === "mouse") show(pinOf(tab), false);
     });
   });
+  spots.forEach((spot) =>
+    spot.addEventListener("click", (event) => {
+      event.preventDefault();
+      show(pinOf(spot), !root.classList.contains("turned"));
+    }),
+  );
   document.querySelectorAll(".step").forEach((button) =>
     button.addEventListener("click", () => {
       const list = shownPins();
@@ -79,7 +88,7 @@
     link.addEventListener("click", (event) => {
       event.preventDefault();
       show(Number(link.textContent), true);
-      document.querySelector(".row").scrollIntoView({ block: "start" });
+      document.querySelector(root.classList.contains("turned") ? ".whole" : ".row").scrollIntoView({ block: "start" });
     }),
   );
 
@@ -94,6 +103,7 @@
       h: () => step(1, hands),
       m: () => document.getElementById("marks")?.click(),
       f: () => document.getElementById("filter")?.click(),
+      t: () => document.getElementById("turn")?.click(),
       d: () => theme.click(),
     };
     const act = keys[event.key] ?? keys[event.key.toLowerCase()];

@@ -145,9 +145,7 @@ class DrillCommandsTest {
             new Object[] {1, "prod", "moves"},
             new Object[] {5, "prod", "firm"},
             new Object[] {6, "meter", "ok"})) {
-      Run bench =
-          Run.of(
-              "record", "bench", 1, said[0], said[1], said[2], "--by", "Ada", "--record", record);
+      Run bench = Run.of("record", said[1], 1, said[0], said[2], "--by", "Ada", "--record", record);
       assertThat(bench.status()).as(bench.err()).isZero();
     }
     Run made =

@@ -55,10 +55,8 @@ class BrowserTest {
     CustomerSheet sheet =
         new CustomerSheet(
             ScoredRow.context("en", LengthUnit.MM),
-            new SheetRequest(
-                Optional.of(ScoredRow.HOSTILE),
-                Optional.of(ScoredRow.HOSTILE),
-                Optional.of(ScoredRow.HOSTILE)),
+            CustomerSheetTest.request(
+                ScoredRow.HOSTILE, ScoredRow.HOSTILE, Optional.of(ScoredRow.HOSTILE)),
             Optional.empty(),
             new CustomerSheet.Shot(ScoredRow.SCORED, ScoredRow.frame()));
     Files.write(PAGES.resolve(name), sheet.html());

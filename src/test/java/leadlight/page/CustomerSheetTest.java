@@ -23,9 +23,24 @@ class CustomerSheetTest {
     CustomerSheet.Shot shot = new CustomerSheet.Shot(ScoredRow.SCORED, ScoredRow.frame());
     return new CustomerSheet(
         ScoredRow.context(language, LengthUnit.MM),
-        new SheetRequest(Optional.of(ScoredRow.HOSTILE), Optional.of("\u677f 7"), signedBy),
+        request(ScoredRow.HOSTILE, "\u677f 7", signedBy),
         Optional.of(shot),
         shot);
+  }
+
+  /** A board that the record says little of. */
+  static SheetRequest request(String job, String board, Optional<String> signedBy) {
+    return new SheetRequest(
+        job,
+        board,
+        Optional.of("RL-7"),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "",
+        signedBy,
+        "2026-11-28");
   }
 
   private static String letters(String text) {
@@ -64,5 +79,20 @@ class CustomerSheetTest {
   @Test
   void nobodySignsBySilence() throws IOException {
     assertThat(text(sheet("en", Optional.empty()).pdf())).contains("Not signed");
+  }
+
+  @Test
+  void whatNobodySawIsNotInspectedAndNobodyLookedBySilence() throws IOException {
+    CustomerSheet.Shot mixed =
+        new CustomerSheet.Shot(ScoredRow.withAllVerdicts(), ScoredRow.frame());
+    CustomerSheet sheet =
+        new CustomerSheet(
+            ScoredRow.context("en", LengthUnit.MM),
+            request("1", "2", Optional.empty()),
+            Optional.empty(),
+            mixed);
+    assertThat(text(sheet.pdf()))
+        .contains("not inspected")
+        .doesNotContain("microscope", "All 19", "No fault was seen");
   }
 }

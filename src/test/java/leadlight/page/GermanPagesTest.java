@@ -343,7 +343,7 @@ class GermanPagesTest {
       CustomerSheet sheet =
           new CustomerSheet(
               ScoredRow.context("de", LengthUnit.MM),
-              new SheetRequest(Optional.of("0412"), Optional.of("7"), Optional.empty()),
+              CustomerSheetTest.request("A-1", "B-2", Optional.empty()),
               Optional.of(new CustomerSheet.Shot(bad(), ScoredRow.frame())),
               new CustomerSheet.Shot(now, ScoredRow.frame()));
       Files.createDirectories(SEEN);

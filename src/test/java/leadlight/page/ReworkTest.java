@@ -10,6 +10,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowSpec;
 import leadlight.model.Verdict;
+import leadlight.report.Task;
 import org.junit.jupiter.api.Test;
 
 class ReworkTest {
@@ -54,14 +55,14 @@ class ReworkTest {
     bridge(7);
     assertThat(rework().steps())
         .extracting(Rework.Step::task)
-        .containsExactly("bridges", "opens", "starved", "misplaced");
+        .containsExactly(Task.BRIDGES, Task.OPENS, Task.STARVED, Task.MISPLACED);
   }
 
   @Test
   void aMissingLeadGoesBeforeAllElse() {
     bridge(7);
     fault(FindingKind.MISSING_LEAD, 12);
-    assertThat(rework().steps().get(0).task()).isEqualTo("missing");
+    assertThat(rework().steps().get(0).task()).isEqualTo(Task.MISSING);
   }
 
   @Test

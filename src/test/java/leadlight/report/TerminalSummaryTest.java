@@ -14,14 +14,17 @@ class TerminalSummaryTest {
   @ParameterizedTest
   @ValueSource(strings = {"dev-012", "dev-902", "dev-023"})
   void lines_fit_eighty_columns_and_are_plain(String id) {
-    assertThat(TerminalSummary.lines(Scenes.scored(id), Optional.empty()))
+    assertThat(
+            TerminalSummary.lines(Scenes.scored(id), Optional.empty(), TerminalSummary.Detail.MOST))
         .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80).matches("[ -~]*"));
   }
 
   @Test
   void defects_come_first_one_line_each_then_what_is_unjudged() {
     List<String> table =
-        TerminalSummary.lines(Scenes.scored("dev-012"), Optional.empty()).stream()
+        TerminalSummary.lines(
+                Scenes.scored("dev-012"), Optional.empty(), TerminalSummary.Detail.MOST)
+            .stream()
             .filter(line -> line.matches(" +[\\d, -]+ +(defect|not judged) .*"))
             .toList();
     assertThat(table).hasSize(7);
@@ -32,7 +35,9 @@ class TerminalSummaryTest {
 
   @Test
   void open_and_starved_are_one_lack_of_solder_with_one_probability() {
-    assertThat(TerminalSummary.lines(Scenes.scored("dev-902"), Optional.empty()))
+    assertThat(
+            TerminalSummary.lines(
+                Scenes.scored("dev-902"), Optional.empty(), TerminalSummary.Detail.MOST))
         .anyMatch(line -> line.contains("no fillet, 97 % sure; rather open"));
   }
 
@@ -45,7 +50,10 @@ class TerminalSummaryTest {
             Path.of("r/a.annotated.png"),
             Path.of("r/a.html"));
     String text =
-        String.join("\n", TerminalSummary.lines(Scenes.scored("dev-012"), Optional.of(files)));
+        String.join(
+            "\n",
+            TerminalSummary.lines(
+                Scenes.scored("dev-012"), Optional.of(files), TerminalSummary.Detail.MOST));
     assertThat(text)
         .startsWith(
             "dev-012.jpg: DEFECT\n"
@@ -61,7 +69,9 @@ class TerminalSummaryTest {
 
   @Test
   void an_unfound_row_is_said_with_its_reason() {
-    assertThat(TerminalSummary.lines(Scenes.withoutRow("dev-012"), Optional.empty()))
+    assertThat(
+            TerminalSummary.lines(
+                Scenes.withoutRow("dev-012"), Optional.empty(), TerminalSummary.Detail.MOST))
         .contains("dev-012.jpg: ROW NOT FOUND")
         .anyMatch(line -> line.contains("no row of 19 leads shows"));
   }

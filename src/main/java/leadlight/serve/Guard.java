@@ -1,4 +1,4 @@
-package leadlight.drill;
+package leadlight.serve;
 
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;

@@ -1,0 +1,218 @@
+package leadlight.cli;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import leadlight.life.BenchRules;
+import leadlight.model.UserError;
+import leadlight.page.HandBack;
+import leadlight.record.JobRecord;
+import leadlight.record.LifeEvent;
+import leadlight.record.LifeEvent.Kind;
+import leadlight.summary.BoardStanding;
+import leadlight.text.Messages;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What is noted of a board beside its photos. */
+final class LifeCommands {
+
+  private LifeCommands() {}
+
+  /** Anything but the decision. */
+  @Command(
+      name = "note",
+      description = {
+        "Notes of a board what no photo shows: complaint, serial number, part and lot, heats, how it"
+            + " was looked at, the function test.",
+        "Job and board are made if they are not there."
+      },
+      mixinStandardHelpOptions = true)
+  static final class NoteCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Mixin private BoardOption board;
+
+    @Option(names = "--complaint", paramLabel = "TEXT", description = "What the customer says.")
+    private Optional<String> complaint = Optional.empty();
+
+    @Option(names = "--serial", paramLabel = "TEXT", description = "The board's serial number.")
+    private Optional<String> serial = Optional.empty();
+
+    @Option(
+        names = "--part",
+        paramLabel = "TEXT",
+        description = "Part and lot of the new connector.")
+    private Optional<String> part = Optional.empty();
+
+    @Option(names = "--heat", paramLabel = "PINS", description = "Pins that were heated: 3,5,7-9.")
+    private Optional<String> heat = Optional.empty();
+
+    @Option(
+        names = "--with",
+        paramLabel = "TEXT",
+        defaultValue = "iron",
+        description = "With what they were heated (default: ${DEFAULT-VALUE}).")
+    private String tool;
+
+    @Option(
+        names = "--looked",
+        paramLabel = "TEXT",
+        description = "You confirm that each joint was looked at, and say how.")
+    private Optional<String> looked = Optional.empty();
+
+    @Option(
+        names = "--function-test",
+        paramLabel = "pass|fail",
+        description = "Whether the board works.")
+    private Optional<String> test = Optional.empty();
+
+    @Option(
+        names = "--tested",
+        paramLabel = "TEXT",
+        defaultValue = "",
+        description = "What was tested.")
+    private String tested;
+
+    @Mixin private RecordOption record;
+
+    @Mixin private Person person;
+
+    NoteCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      List<LifeEvent> events = events();
+      if (events.isEmpty()) {
+        throw new UserError("nothing to note; say --complaint, --serial, --part, --heat, ...");
+      }
+      try (JobRecord open = JobRecord.open(record.folder())) {
+        JobRecord.BoardName name = board.any(open);
+        events.forEach(event -> open.add(name.job(), name.board(), event));
+        streams
+            .out()
+            .println(
+                "recorded: %s, %s: %s (%s)"
+                    .formatted(
+                        RecordLines.printable(name.job()),
+                        RecordLines.printable(name.board()),
+                        String.join(", ", events.stream().map(e -> e.kind().id()).toList()),
+                        RecordLines.printable(person.name())));
+      }
+      return ExitStatus.GOOD.code();
+    }
+
+    private List<LifeEvent> events() {
+      List<LifeEvent> events = new ArrayList<>();
+      add(events, Kind.COMPLAINT, complaint);
+      add(events, Kind.SERIAL, serial);
+      add(events, Kind.PART, part);
+      heat.ifPresent(
+          pins -> events.add(event(Kind.HEAT, tool, PinList.of(pins), Optional.empty())));
+      add(events, Kind.LOOKED, looked);
+      test.ifPresent(
+          result ->
+              events.add(
+                  event(Kind.FUNCTION_TEST, tested, List.of(), Optional.of(passed(result)))));
+      return events;
+    }
+
+    private static boolean passed(String result) {
+      return switch (result) {
+        case "pass" -> true;
+        case "fail" -> false;
+        default -> throw new UserError("--function-test must be pass or fail, is " + result);
+      };
+    }
+
+    private void add(List<LifeEvent> events, Kind kind, Optional<String> words) {
+      words
+          .filter(text -> !text.isBlank())
+          .ifPresent(text -> events.add(event(kind, text.strip(), List.of(), Optional.empty())));
+    }
+
+    private LifeEvent event(Kind kind, String words, List<Integer> pins, Optional<Boolean> good) {
+      return new LifeEvent(kind, words, pins, good, person.name(), ZonedDateTime.now());
+    }
+  }
+
+  /** The decision. */
+  @Command(
+      name = "hand-back",
+      description = {
+        "Records the decision to hand a board back, or not to, with a name.",
+        "A yes is refused where something recorded contradicts it."
+      },
+      mixinStandardHelpOptions = true)
+  static final class HandBackCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Mixin private BoardOption board;
+
+    @Parameters(index = "2", arity = "0..1", paramLabel = "yes|no", description = "The decision.")
+    private Optional<String> given = Optional.empty();
+
+    @Option(
+        names = "--because",
+        paramLabel = "TEXT",
+        defaultValue = "",
+        description = "What it rests on; needed for a no, and where joints were not inspected.")
+    private String because;
+
+    @Mixin private RecordOption record;
+
+    @Mixin private Person person;
+
+    HandBackCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      boolean yes = decision();
+      try (JobRecord open = record.existing()) {
+        JobRecord.BoardName name = board.existing(open);
+        BoardStanding stands =
+            BoardStanding.of(
+                open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
+        HandBack.check(stands, yes, because, Messages.of("en"));
+        open.add(
+            name.job(),
+            name.board(),
+            new LifeEvent(
+                Kind.HAND_BACK,
+                because.strip(),
+                List.of(),
+                Optional.of(yes),
+                person.name(),
+                ZonedDateTime.now()));
+        streams
+            .out()
+            .println(
+                "recorded: %s, %s %s (%s)"
+                    .formatted(
+                        RecordLines.printable(name.job()),
+                        RecordLines.printable(name.board()),
+                        yes ? "is handed back" : "is not handed back",
+                        RecordLines.printable(person.name())));
+      }
+      return ExitStatus.GOOD.code();
+    }
+
+    private boolean decision() {
+      return switch (given.orElse("")) {
+        case "yes" -> true;
+        case "no" -> false;
+        default -> throw new UserError("say JOB BOARD yes or JOB BOARD no");
+      };
+    }
+  }
+}

@@ -1,0 +1,117 @@
+package leadlight.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import leadlight.model.UserError;
+import leadlight.text.Likeness;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shell completion and manual pages, made from the commands themselves. */
+final class ManualCommands {
+
+  /** Commands that speak of all others. */
+  static final Set<String> NEED_ALL = Set.of("completion", "man");
+
+  private ManualCommands() {}
+
+  /** Completion for bash, and for zsh by its bashcompinit. */
+  @Command(
+      name = "completion",
+      description = "Prints shell completion; put it to use by: source <(leadlight completion)",
+      mixinStandardHelpOptions = true)
+  static final class CompletionCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Spec private CommandSpec spec;
+
+    CompletionCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      streams.out().print(AutoComplete.bash("leadlight", spec.root().commandLine()));
+      return ExitStatus.GOOD.code();
+    }
+  }
+
+  /** A page for man(1). */
+  @Command(
+      name = "man",
+      description = "Prints a manual page; read it by: leadlight man score | man -l -",
+      mixinStandardHelpOptions = true)
+  static final class ManCommand implements Callable<Integer> {
+
+    private final Streams streams;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(paramLabel = "COMMAND", arity = "0..*", description = "Of which command.")
+    private List<String> path = List.of();
+
+    ManCommand(Streams streams) {
+      this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+      CommandLine asked = spec.root().commandLine();
+      for (String name : path) {
+        asked = under(asked, name);
+      }
+      streams.out().print(page(asked));
+      return ExitStatus.GOOD.code();
+    }
+
+    private static CommandLine under(CommandLine command, String name) {
+      return Optional.ofNullable(command.getSubcommands().get(name))
+          .orElseThrow(
+              () ->
+                  new UserError(
+                      "no command is called "
+                          + name
+                          + Likeness.nearest(name, command.getSubcommands().keySet())
+                              .map(near -> "; did you mean " + near + "?")
+                              .orElse("")));
+    }
+
+    private static String page(CommandLine command) {
+      Help help = command.getHelp();
+      String name = command.getCommandSpec().qualifiedName("-");
+      String[] says = command.getCommandSpec().usageMessage().description();
+      StringBuilder page = new StringBuilder();
+      page.append(".TH ").append(name.toUpperCase(Locale.ROOT)).append(" 1\n");
+      page.append(".SH NAME\n").append(name).append(" \\- ");
+      page.append(escaped(says.length == 0 ? "" : says[0])).append("\n");
+      section(page, "SYNOPSIS", help.synopsis(0));
+      section(page, "DESCRIPTION", help.description());
+      section(page, "PARAMETERS", help.parameterList());
+      section(page, "OPTIONS", help.optionList());
+      section(page, "COMMANDS", help.commandList());
+      section(page, "EXIT STATUS", help.exitCodeList());
+      return page.toString();
+    }
+
+    private static void section(StringBuilder page, String title, String text) {
+      if (!text.isBlank()) {
+        page.append(".SH ").append(title).append("\n.nf\n").append(escaped(text.stripTrailing()));
+        page.append("\n.fi\n");
+      }
+    }
+
+    /** Backslashes, and dots and quotes at the begin of a line, mean something to roff. */
+    private static String escaped(String text) {
+      return text.replace("\\", "\\e").replace("-", "\\-").replaceAll("(?m)^([.'])", "\\\\&$1");
+    }
+  }
+}

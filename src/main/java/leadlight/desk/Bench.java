@@ -1,0 +1,199 @@
+package leadlight.desk;
+
+import java.time.ZonedDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import leadlight.connector.RowRequest;
+import leadlight.life.BenchRules;
+import leadlight.life.JobScorer;
+import leadlight.life.PhotoShelf;
+import leadlight.life.Presets;
+import leadlight.life.StandingPhoto;
+import leadlight.model.Settings;
+import leadlight.model.UserError;
+import leadlight.model.Verdict;
+import leadlight.page.HandBack;
+import leadlight.record.BenchResult;
+import leadlight.record.BenchTest;
+import leadlight.record.JobRecord;
+import leadlight.record.LifeEvent;
+import leadlight.record.Overrule;
+import leadlight.record.Stage;
+import leadlight.record.Subject;
+import leadlight.summary.BoardStanding;
+
+/**
+ * A bench at work: which board lies there, what it is looked for, and what is done to it. All that
+ * counts is in the record; what is lost with this object is only which board was chosen.
+ */
+final class Bench {
+
+  private final BenchSetup setup;
+  private final PhotoShelf shelf;
+  private Optional<Subject> subject = Optional.empty();
+  private Optional<Presets.Preset> preset = Optional.empty();
+  private long changes;
+
+  Bench(BenchSetup setup) {
+    this.setup = setup;
+    this.shelf = new PhotoShelf(setup.recordFolder());
+  }
+
+  BenchSetup setup() {
+    return setup;
+  }
+
+  PhotoShelf shelf() {
+    return shelf;
+  }
+
+  synchronized Optional<Subject> subject() {
+    return subject;
+  }
+
+  synchronized Optional<Presets.Preset> preset() {
+    return preset;
+  }
+
+  /** Grows with everything that a page may have to show anew. */
+  synchronized long changes() {
+    return changes;
+  }
+
+  private synchronized void changed() {
+    changes++;
+  }
+
+  /** Puts a board on the bench. */
+  synchronized void choose(Subject chosen) {
+    subject = Optional.of(chosen);
+    changes++;
+  }
+
+  /** Chooses what is looked for. */
+  synchronized void choose(String word) {
+    preset = word.isEmpty() ? Optional.empty() : Optional.of(setup.presets().of(word));
+    changes++;
+  }
+
+  RowRequest row() {
+    return preset().map(Presets.Preset::asked).orElse(setup.row());
+  }
+
+  boolean hasRow() {
+    return !row().isEmpty();
+  }
+
+  /** A scorer of the row that is looked for. */
+  JobScorer scorer() {
+    int productClass = preset().map(Presets.Preset::productClass).orElse(setup.productClass());
+    return new JobScorer(
+        new JobScorer.Desk(
+            setup.limits(),
+            setup.context(),
+            setup.writer(),
+            setup.record(),
+            setup.out(),
+            setup.person(),
+            setup.clock()),
+        new Settings(row().spec(), productClass, setup.limits().id(), Optional.empty()));
+  }
+
+  /**
+   * Takes a picture into the record.
+   *
+   * @return number of the scoring
+   */
+  long take(byte[] picture, String name) throws Refused {
+    Subject of = subject().orElseThrow(() -> new Refused(setup.words().get("desk.choose-first")));
+    if (!hasRow()) {
+      throw new Refused(setup.words().get("desk.row-first"));
+    }
+    long id = scorer().score(shelf.keep(picture, name), of).scoring();
+    changed();
+    return id;
+  }
+
+  /** The board on the bench as it stands. */
+  Optional<BoardStanding> standing() {
+    return subject()
+        .map(
+            of ->
+                BoardStanding.of(
+                    setup.record(),
+                    of.job(),
+                    of.board(),
+                    BenchRules.builtIn().mostHeats().value()));
+  }
+
+  /** The last photos of the board on the bench, the latest first. */
+  List<BoardStanding.Shot> last(int most) {
+    return standing().map(BoardStanding::shots).orElse(List.of()).stream()
+        .sorted(Comparator.comparing((BoardStanding.Shot shot) -> -shot.scoring().id()))
+        .limit(most)
+        .toList();
+  }
+
+  void said(long scoring, int pin, BenchTest test, String result, OptionalInt other) {
+    setup.record().bench(scoring, pin, new BenchResult(test, result, other, setup.person(), now()));
+    refresh(scoring);
+  }
+
+  void overruled(long scoring, int pin, Verdict verdict, String reason) {
+    setup
+        .record()
+        .overrule(
+            scoring, pin, new Overrule(verdict, Optional.empty(), reason, setup.person(), now()));
+    refresh(scoring);
+  }
+
+  /** Takes the last word on a joint back: an opinion, or else what the bench said. */
+  void takeBack(long scoring, int pin, boolean opinion) {
+    JobRecord.Withdrawal why = new JobRecord.Withdrawal("", setup.person(), now());
+    if (opinion) {
+      setup.record().takeBackOverrule(scoring, pin, why);
+    } else {
+      setup.record().takeBackBench(scoring, pin, why);
+    }
+    refresh(scoring);
+  }
+
+  void note(LifeEvent.Kind kind, String words, List<Integer> pins, Optional<Boolean> good)
+      throws Refused {
+    Subject of = subject().orElseThrow(() -> new Refused(setup.words().get("desk.choose-first")));
+    if (kind == LifeEvent.Kind.HAND_BACK) {
+      decide(good.orElseThrow(), words);
+    }
+    setup
+        .record()
+        .add(
+            of.job(),
+            of.board(),
+            new LifeEvent(kind, words.strip(), pins, good, setup.person(), now()));
+    changed();
+  }
+
+  private void decide(boolean yes, String because) throws Refused {
+    try {
+      HandBack.check(standing().orElseThrow(), yes, because, setup.words());
+    } catch (UserError e) {
+      throw new Refused(e.getMessage());
+    }
+  }
+
+  private void refresh(long scoring) {
+    StandingPhoto.refresh(setup.record(), scoring, setup.limits(), shelf, setup.writer());
+    changed();
+  }
+
+  ZonedDateTime now() {
+    return ZonedDateTime.now(setup.clock());
+  }
+
+  /** The stage by its name. */
+  static Stage stage(String name) {
+    return Stage.of(name).orElseThrow(() -> new IllegalArgumentException("no stage " + name));
+  }
+}

@@ -1,0 +1,83 @@
+package leadlight.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.life.BenchRules;
+import leadlight.model.Note;
+import leadlight.model.RowOutcome;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.UserError;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
+import leadlight.text.Sentences;
+
+/**
+ * What a picture that is not taken yet is fit for, while the microscope is focused.
+ *
+ * @param row the row is seen
+ * @param leads leads that were counted; 0 if none
+ * @param near enough pixels a pitch
+ * @param sharp nothing is said against its sharpness
+ * @param hints what to change, worst first
+ */
+record Glance(boolean row, int leads, boolean near, boolean sharp, List<String> hints) {
+
+  static Glance of(byte[] picture, Bench bench) {
+    Messages words = bench.setup().words();
+    Path aside = null;
+    try {
+      aside = Files.createTempFile("leadlight-glance", ".jpg");
+      Files.write(aside, picture);
+      try (Photo photo = new PhotoReader().read(aside)) {
+        return of(bench.scorer().glance(photo), words);
+      }
+    } catch (UserError e) {
+      return new Glance(false, 0, false, false, List.of(e.getMessage()));
+    } catch (IOException e) {
+      return new Glance(false, 0, false, false, List.of(words.get("desk.no-room")));
+    } finally {
+      discard(aside);
+    }
+  }
+
+  private static Glance of(ScoredPhoto scored, Messages words) {
+    Sentences sentences = new Sentences(words, LengthUnit.MM);
+    List<String> hints = new ArrayList<>();
+    boolean sharp = scored.fitness().stream().noneMatch(Glance::isOfSharpness);
+    if (scored.row() instanceof RowOutcome.Found found) {
+      hints.addAll(sentences.of(scored.fitness()));
+      return new Glance(
+          true,
+          found.leads().size(),
+          found.pitchPx() >= BenchRules.builtIn().nearPxPerPitch().value(),
+          sharp,
+          hints);
+    }
+    Note reason = ((RowOutcome.NotFound) scored.row()).reason();
+    hints.add(sentences.of(reason));
+    hints.addAll(sentences.of(scored.fitness()));
+    int counted = reason instanceof Note.OtherCount other ? other.shown() : 0;
+    return new Glance(false, counted, !(reason instanceof Note.TooSmall), sharp, hints);
+  }
+
+  private static boolean isOfSharpness(Note note) {
+    return note instanceof Note.SoftForPitch
+        || note instanceof Note.SoftForPixels
+        || note instanceof Note.NoEdges;
+  }
+
+  private static void discard(Path aside) {
+    try {
+      if (aside != null) {
+        Files.deleteIfExists(aside);
+      }
+    } catch (IOException e) {
+      // A file of the system's temporary folder; the system clears it.
+    }
+  }
+}

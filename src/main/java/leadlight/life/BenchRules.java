@@ -1,0 +1,31 @@
+package leadlight.life;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import leadlight.data.DataFile;
+
+/**
+ * Figures of the bench, with their sources: {@code models/bench/bench.json}.
+ *
+ * @param mostHeats how often a joint may be heated
+ * @param glanceMs how often the page looks at the camera's picture while it is focused
+ * @param shownPx the longer side of photos on the page
+ * @param nearPxPerPitch pixels a pitch from which the camera is near enough
+ */
+public record BenchRules(
+    @JsonProperty(required = true) Count mostHeats,
+    @JsonProperty(required = true) Count glanceMs,
+    @JsonProperty(required = true) Count shownPx,
+    @JsonProperty(required = true) Count nearPxPerPitch) {
+
+  /** A number of things. */
+  public record Count(
+      @JsonProperty(required = true) int value, @JsonProperty(required = true) String source) {}
+
+  private static final BenchRules BUILT_IN =
+      DataFile.builtIn("bench/bench.json").read(BenchRules.class);
+
+  /** The figures packed into the program. */
+  public static BenchRules builtIn() {
+    return BUILT_IN;
+  }
+}

@@ -1,0 +1,122 @@
+package leadlight.life;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZonedDateTime;
+import java.util.Optional;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.Opinions;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.record.JobRecord;
+import leadlight.record.Method;
+import leadlight.record.NewScoring;
+import leadlight.record.RecordedRow;
+import leadlight.record.Scoring;
+import leadlight.record.Subject;
+import leadlight.report.ReportContext;
+import leadlight.report.ReportWriter;
+import leadlight.report.WrittenReport;
+
+/**
+ * Scores photos of jobs straight into the record, and brings their results up to date when people
+ * or the bench said something: results first, record second, as a batch does.
+ */
+public final class JobScorer {
+
+  private final Desk desk;
+  private final Settings settings;
+  private final PhotoScorer scorer;
+  private final ReportWriter writer;
+
+  /**
+   * What all photos have in common.
+   *
+   * @param limits the limits to judge by
+   * @param context what every report says
+   * @param writer writes the results
+   * @param record where it is kept
+   * @param out folder for the results
+   * @param person who asks for it
+   * @param clock tells the time and the zone
+   */
+  public record Desk(
+      AcceptanceSet limits,
+      ReportContext context,
+      ReportWriter writer,
+      JobRecord record,
+      Path out,
+      String person,
+      Clock clock) {}
+
+  /** Scores rows as asked for. */
+  public JobScorer(Desk desk, Settings settings) {
+    this.desk = desk;
+    this.settings = settings;
+    this.scorer = new PhotoScorer(settings, desk.limits);
+    this.writer = desk.writer;
+  }
+
+  /**
+   * A photo in the record.
+   *
+   * @param scoring its number
+   * @param scored what the tool says, or, of one that was there already, what stands
+   * @param files its results
+   */
+  public record Kept(long scoring, ScoredPhoto scored, WrittenReport files) {}
+
+  /** Looks at a photo without keeping anything. */
+  public ScoredPhoto glance(Photo photo) {
+    return scorer.score(photo);
+  }
+
+  /**
+   * Scores a photo, writes its results and records it.
+   *
+   * @throws leadlight.model.UserError if the photo cannot be used or nothing can be written
+   */
+  public Kept score(Path file, Subject subject) {
+    try (Photo photo = new PhotoReader().read(file)) {
+      return keep(photo, file, subject, scorer.score(photo), false);
+    }
+  }
+
+  /** Records what was made of an open photo; with {@code again} beside an equal scoring. */
+  public Kept keep(Photo photo, Path file, Subject subject, ScoredPhoto scored, boolean again) {
+    WrittenReport files = writer.write(scored, photo.frame(), desk.out);
+    long id =
+        desk.record.add(
+            new NewScoring(
+                subject,
+                file,
+                scored,
+                method(),
+                files.json(),
+                desk.person,
+                ZonedDateTime.now(desk.clock),
+                again));
+    ScoredPhoto stands = standing(photo, desk.record.scoring(id), desk.record.row(id));
+    if (!stands.joints().equals(scored.joints())) {
+      writer.write(stands, photo.frame(), desk.out);
+    }
+    return new Kept(id, stands, files);
+  }
+
+  private Method method() {
+    return new Method(
+        settings,
+        desk.limits.sha256(),
+        desk.context.toolVersion(),
+        settings.opinions() == Opinions.MEASURES
+            ? Optional.empty()
+            : Optional.of(desk.context.reader()));
+  }
+
+  private ScoredPhoto standing(Photo photo, Scoring scoring, RecordedRow row) {
+    return StandingPhoto.of(scorer, photo, scoring, row);
+  }
+}

@@ -1,0 +1,51 @@
+package leadlight.life;
+
+import java.util.Optional;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.ScoredPhoto;
+import leadlight.photo.Photo;
+import leadlight.pipeline.PhotoScorer;
+import leadlight.record.JobRecord;
+import leadlight.record.RecordedRow;
+import leadlight.record.Scoring;
+import leadlight.report.ReportWriter;
+
+/**
+ * A recorded photo as it stands: the verdicts that count, for pages, pictures and tables. One
+ * source for all of them, so that they agree on every pin.
+ */
+public final class StandingPhoto {
+
+  private StandingPhoto() {}
+
+  /** What stands of a photo, ready for a report. */
+  public static ScoredPhoto of(
+      AcceptanceSet limits, Photo photo, Scoring scoring, RecordedRow row) {
+    return of(new PhotoScorer(scoring.method().settings(), limits), photo, scoring, row);
+  }
+
+  static ScoredPhoto of(PhotoScorer scorer, Photo photo, Scoring scoring, RecordedRow row) {
+    return scorer.retold(
+        photo, row.outcome(), row.standing(), scoring.rowNotes(), scoring.fitness());
+  }
+
+  /**
+   * Brings the results of a scoring up to date with what stands. Nothing is done if the photo is
+   * gone or was changed: the record has it all the same.
+   *
+   * @return whether they were
+   */
+  public static boolean refresh(
+      JobRecord record, long id, AcceptanceSet limits, PhotoShelf shelf, ReportWriter writer) {
+    Scoring scoring = record.scoring(id);
+    Optional<Photo> open = shelf.open(scoring);
+    if (open.isEmpty() || scoring.results().getParent() == null) {
+      return false;
+    }
+    try (Photo photo = open.get()) {
+      ScoredPhoto stands = of(limits, photo, scoring, record.row(id));
+      writer.write(stands, photo.frame(), scoring.results().getParent());
+      return true;
+    }
+  }
+}

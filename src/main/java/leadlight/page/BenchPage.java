@@ -1,0 +1,19 @@
+package leadlight.page;
+
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.nio.charset.StandardCharsets;
+import leadlight.text.Messages;
+
+/** The frame of the bench page; its own script fills it. */
+public final class BenchPage {
+
+  private BenchPage() {}
+
+  /** The page, UTF-8. */
+  public static byte[] html(Messages words) {
+    StringOutput output = new StringOutput();
+    JtebenchGenerated.render(new OwaspHtmlTemplateOutput(output), null, words);
+    return output.toString().getBytes(StandardCharsets.UTF_8);
+  }
+}

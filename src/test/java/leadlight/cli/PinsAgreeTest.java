@@ -1,0 +1,187 @@
+package leadlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leadlight.model.Verdict;
+import leadlight.record.JobRecord;
+import leadlight.record.RecordedJoint;
+import leadlight.summary.BoardStanding;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** After people and the bench have spoken, every way to read a job says the same of every pin. */
+class PinsAgreeTest {
+
+  private static final String JOB = "0412 logger Weir Lane";
+  private static final Path PHOTO = Path.of("sample-images/base-station-video-mixed.jpg");
+
+  @TempDir private static Path folder;
+
+  private static Map<Integer, String> counts;
+  private static Run scored;
+  private static Run moves;
+
+  @BeforeAll
+  static void speak() {
+    scored =
+        Run.of(
+            "score",
+            PHOTO,
+            "--leads",
+            19,
+            "--pitch",
+            0.5,
+            "--job",
+            JOB,
+            "--stage",
+            "after-rework",
+            "--keep-photo",
+            "--record",
+            record(),
+            "--out",
+            out(),
+            "--by",
+            "Ada");
+    moves = say("prod", 5, "moves");
+    say("meter", 7, "short", "--to", 8);
+    say("overrule", 14, "acceptable", "--reason", "plenty of solder at the side");
+    say("overrule", 3, "acceptable", "--reason", "a slip");
+    say("overrule", 3, "--take-back");
+    say("prod", 18, "firm");
+    try (JobRecord open = JobRecord.open(record())) {
+      counts = new TreeMap<>();
+      for (RecordedJoint joint : open.row(1).joints()) {
+        counts.put(joint.pin(), joint.verdict().id());
+      }
+    }
+  }
+
+  private static Path record() {
+    return folder.resolve("record");
+  }
+
+  private static Path out() {
+    return folder.resolve("out");
+  }
+
+  private static Run say(String command, Object... words) {
+    Object[] args = new Object[words.length + 7];
+    args[0] = "record";
+    args[1] = command;
+    args[2] = 1;
+    System.arraycopy(words, 0, args, 3, words.length);
+    args[words.length + 3] = "--record";
+    args[words.length + 4] = record();
+    args[words.length + 5] = "--by";
+    args[words.length + 6] = "Ada";
+    return Run.of(args);
+  }
+
+  private static Map<Integer, String> csv(Path file) throws IOException {
+    Map<Integer, String> pins = new TreeMap<>();
+    try (CsvReader<NamedCsvRecord> reader = CsvReader.builder().ofNamedCsvRecord(file)) {
+      reader.forEach(
+          line -> pins.put(Integer.valueOf(line.getField("pin")), line.getField("verdict")));
+    }
+    return pins;
+  }
+
+  private static Map<Integer, String> found(String text, String pattern) {
+    Map<Integer, String> pins = new TreeMap<>();
+    Matcher matcher = Pattern.compile(pattern).matcher(text);
+    while (matcher.find()) {
+      pins.put(Integer.valueOf(matcher.group("pin")), matcher.group("verdict"));
+    }
+    return pins;
+  }
+
+  private static String page() throws IOException {
+    return Files.readString(out().resolve("base-station-video-mixed.html"));
+  }
+
+  @Test
+  void theVerdictsThatCountAreAsThePeopleAndTheBenchSaid() {
+    assertThat(scored.status()).isEqualTo(3);
+    assertThat(moves.out()).hasLineCount(1).contains("pin 5 prod: moves (Ada)", "is now defect");
+    assertThat(counts)
+        .hasSize(19)
+        .containsEntry(3, "defect")
+        .containsEntry(5, "defect")
+        .containsEntry(7, "defect")
+        .containsEntry(8, "defect")
+        .containsEntry(14, "acceptable")
+        .containsEntry(19, "defect");
+    assertThat(counts.get(18)).as("firm: not open, and nobody said sound").isEqualTo("unjudged");
+  }
+
+  @Test
+  void tableAndJsonOfThePhotoAgree() throws IOException {
+    assertThat(csv(out().resolve("base-station-video-mixed.csv"))).isEqualTo(counts);
+    JsonNode json =
+        new ObjectMapper().readTree(out().resolve("base-station-video-mixed.json").toFile());
+    Map<Integer, String> pins = new TreeMap<>();
+    json.get("joints")
+        .forEach(joint -> pins.put(joint.get("pin").asInt(), joint.get("verdict").asText()));
+    assertThat(pins).isEqualTo(counts);
+  }
+
+  @Test
+  void rowPhotoAndPanelsOfThePageAgree() throws IOException {
+    assertThat(found(page(), "class=\"tab (?<verdict>[a-z-]+)\" id=\"tab-(?<pin>\\d+)\""))
+        .isEqualTo(counts);
+    assertThat(found(page(), "class=\"spot (?<verdict>[a-z-]+)\" id=\"spot-(?<pin>\\d+)\""))
+        .isEqualTo(counts);
+    assertThat(found(page(), "class=\"pin card (?<verdict>[a-z-]+)\" id=\"pin-(?<pin>\\d+)\""))
+        .isEqualTo(counts);
+  }
+
+  @Test
+  void theRecordsOwnTableAndListAgree() throws IOException {
+    Path table = folder.resolve("all.csv");
+    Run.of("record", "export", table, "--record", record());
+    assertThat(csv(table)).isEqualTo(counts);
+    Run show = Run.of("record", "show", 1, "--record", record());
+    assertThat(found(show.out(), "pin +(?<pin>\\d+)  (?<verdict>[a-z-]+)")).isEqualTo(counts);
+    assertThat(Run.of("record", "--record", record()).out()).contains("  defect  ");
+    assertThat(Run.of("record", "--finding", "bridge", "--record", record()).out())
+        .contains("1 scoring");
+  }
+
+  @Test
+  void whatStandsOpenAndTheSheetAgree() throws IOException {
+    try (JobRecord open = JobRecord.open(record())) {
+      BoardStanding board = BoardStanding.of(open, JOB, "board 1", 3);
+      for (BoardStanding.Point point : board.open()) {
+        point.pins().forEach(pin -> assertThat(counts.get(pin)).isIn("defect", "unjudged"));
+      }
+      assertThat(board.open()).anyMatch(p -> p.pins().containsAll(java.util.List.of(5, 7, 8)));
+      assertThat(board.verdict()).isEqualTo(Verdict.DEFECT);
+    }
+    Run sheet = Run.of("sheet", "0412", "--record", record(), "--out", out());
+    assertThat(sheet.status()).as("the record contradicts a hand-back").isEqualTo(3);
+    assertThat(sheet.err()).hasLineCount(1).contains("5, 7\u20138");
+    assertThat(out().resolve("sheet-0412-logger-Weir-Lane-board-1.html")).doesNotExist();
+  }
+
+  @Test
+  void chartsCountTheSameDefects() {
+    long defects = counts.values().stream().filter("defect"::equals).count();
+    long judged = counts.values().stream().filter(v -> !v.equals("unjudged")).count();
+    Run chart =
+        Run.of(
+            "chart", "--record", record(), "--by", "connector", "--out", folder.resolve("chart"));
+    assertThat(chart.out()).as(chart.err()).contains("" + judged).contains("" + defects);
+  }
+}

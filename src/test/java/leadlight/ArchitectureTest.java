@@ -56,9 +56,10 @@ class ArchitectureTest {
               "pipeline",
               Set.of("model", "data", "vision", "photo", "row", "joint", "reader", "grade")),
           Map.entry("record", Set.of("model", "data", "text")),
-          Map.entry("trial", Set.of("model", "vision")),
-          Map.entry("quality", Set.of("model", "data", "trial")),
-          Map.entry("summary", Set.of("model", "data", "record", "text")),
+          Map.entry("statistics", Set.of("model", "data")),
+          Map.entry("trial", Set.of("model", "vision", "statistics")),
+          Map.entry("quality", Set.of("model", "data", "statistics")),
+          Map.entry("summary", Set.of("model", "data", "record", "text", "statistics")),
           Map.entry(
               "drill",
               Set.of(
@@ -69,6 +70,7 @@ class ArchitectureTest {
                   "pipeline",
                   "grade",
                   "trial",
+                  "statistics",
                   "record",
                   "quality",
                   "text",

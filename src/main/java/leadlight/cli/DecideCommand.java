@@ -21,7 +21,7 @@ import leadlight.quality.SamplePages;
 import leadlight.quality.SamplingScheme;
 import leadlight.quality.SwitchingRules.LotResult;
 import leadlight.quality.Table;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -14,7 +14,7 @@ import leadlight.quality.Grade;
 import leadlight.quality.Grades;
 import leadlight.quality.Reading;
 import leadlight.record.DrillAnswer;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * What answers come to against the truth, by the agreement study of {@code quality}: a joint that

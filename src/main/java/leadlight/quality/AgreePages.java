@@ -128,7 +128,8 @@ public final class AgreePages {
         .grid(List.of("grader", "figure", "verdict", "value (95 %)"), rows);
   }
 
-  private static List<String> line(Appraisal a, String name, leadlight.trial.Rate rate, Step step) {
+  private static List<String> line(
+      Appraisal a, String name, leadlight.statistics.Rate rate, Step step) {
     return List.of(
         a.grader(), name, rate.of() == 0 ? "" : step.verdict(rate.share()), Words.rate(rate));
   }

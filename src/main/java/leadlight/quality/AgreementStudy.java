@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import leadlight.model.UserError;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * An agreement study of graders, with or without a reference.

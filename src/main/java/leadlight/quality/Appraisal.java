@@ -2,7 +2,7 @@ package leadlight.quality;
 
 import java.util.List;
 import java.util.Optional;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**

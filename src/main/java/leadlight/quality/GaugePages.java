@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /** The page of a gauge study. */
 public final class GaugePages {

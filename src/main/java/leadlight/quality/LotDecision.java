@@ -2,7 +2,7 @@ package leadlight.quality;
 
 import java.util.List;
 import leadlight.quality.SwitchingRules.LotResult;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * What a sample says of its lot.

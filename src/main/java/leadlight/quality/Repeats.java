@@ -1,7 +1,7 @@
 package leadlight.quality;
 
 import java.util.Optional;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /** How well a grader agrees with itself. */
 final class Repeats {

@@ -1,7 +1,7 @@
 package leadlight.quality;
 
 import java.util.Locale;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /** Numbers as text; what is not a number never becomes one. */
 final class Words {

@@ -2,6 +2,7 @@ package leadlight.trial;
 
 import java.util.List;
 import leadlight.model.FindingKind;
+import leadlight.statistics.Rate;
 
 /**
  * The rates of the defects that have one kind of finding, in found rows.

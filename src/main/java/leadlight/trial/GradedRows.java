@@ -3,6 +3,7 @@ package leadlight.trial;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 
 /**
  * What was said of the joints of real rows that a careful eye has graded; those it was unsure of

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 
 /**
  * The figures of a trial on real photos.

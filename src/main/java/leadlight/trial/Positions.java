@@ -5,6 +5,7 @@ import java.util.List;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
+import leadlight.statistics.Rate;
 
 /**
  * How exact the places are, over the leads of right rows, and how honest the stated uncertainties.

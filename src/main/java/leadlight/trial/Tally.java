@@ -1,6 +1,7 @@
 package leadlight.trial;
 
 import java.util.List;
+import leadlight.statistics.Rate;
 
 /**
  * The rates of a group of joints of found rows.

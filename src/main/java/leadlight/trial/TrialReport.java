@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import leadlight.statistics.Rate;
 
 /** A trial as a JSON tree. Shares are pure numbers; a share of nothing is left out. */
 public final class TrialReport {

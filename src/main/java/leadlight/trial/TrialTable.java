@@ -2,6 +2,7 @@ package leadlight.trial;
 
 import java.util.Locale;
 import java.util.Map;
+import leadlight.statistics.Rate;
 
 /**
  * The figures of a trial as a table for people. "Good said of bad" are the missed: defects that

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 /** Pages of sampling, by the plan of letter H, AQL 1.0 (ISO 2859-1, table 2-A): 50, Ac 1, Re 2. */

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import leadlight.model.GradedJoint;
 import leadlight.model.PointPx;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 import leadlight.trial.RowNote.Grade;
 import org.junit.jupiter.api.Test;
 

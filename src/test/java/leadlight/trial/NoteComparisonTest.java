@@ -9,6 +9,7 @@ import leadlight.model.Chances;
 import leadlight.model.GradedJoint;
 import leadlight.model.PointPx;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 class NoteComparisonTest {

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 class TrialSummaryTest {

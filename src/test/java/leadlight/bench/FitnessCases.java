@@ -78,12 +78,12 @@ public final class FitnessCases {
         alteration.name(),
         rows(both),
         rows(alone),
-        rate(tally.missed()),
-        rate(aloneTally.missed()),
-        rate(tally.falseCalls()),
-        rate(aloneTally.falseCalls()),
-        rate(tally.unjudged()),
-        rate(aloneTally.unjudged()),
+        rate(tally.missed().plain()),
+        rate(aloneTally.missed().plain()),
+        rate(tally.falseCalls().plain()),
+        rate(aloneTally.falseCalls().plain()),
+        rate(tally.unjudged().plain()),
+        rate(aloneTally.unjudged().plain()),
         both.stream().mapToLong(result -> unlike(result.scored())).sum(),
         mostSaid(both));
   }

@@ -99,7 +99,7 @@ public final class OtherThings {
         }
       }
       if (!scored.isEmpty()) {
-        Rate missed = Tally.of(outcomes).missed();
+        Rate missed = Tally.of(outcomes).missed().plain();
         line(place.name(), scored, missed.count() + " of " + missed.of());
       }
     }

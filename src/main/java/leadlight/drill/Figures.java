@@ -66,9 +66,9 @@ public record Figures(
     return Optional.of(
         new Figures(
             counted,
-            appraisal.missed(),
-            appraisal.falseAlarm(),
-            appraisal.undecided(),
+            appraisal.missed().plain(),
+            appraisal.falseAlarm().plain(),
+            appraisal.undecided().plain(),
             appraisal.kappa(),
             study.confusion(PERSON)));
   }

@@ -158,7 +158,7 @@ public final class GaugePages {
                 Words.significant(limit.value()),
                 limit.source(),
                 Words.significant(guard),
-                near.isEmpty() ? "none" : GaugeWords.named(near)));
+                near.isEmpty() ? "none" : Words.named(near)));
   }
 
   private void flipsInto(Flips flips) {
@@ -199,7 +199,7 @@ public final class GaugePages {
         undecidable.isEmpty()
             ? " No part was found that it cannot judge."
             : " It cannot judge reliably: "
-                + GaugeWords.named(List.copyOf(undecidable))
+                + Words.named(List.copyOf(undecidable))
                 + "; settle these at the bench.";
     page.strong(byLimit + byVerdict + cannot);
     page.text(

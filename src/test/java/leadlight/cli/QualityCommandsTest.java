@@ -221,20 +221,33 @@ class QualityCommandsTest {
         "a.csv, line 3",
         "\"verdict\" is empty");
     assertOneLine(
-        run("agree", file("b.csv", "item,grader,verdict", "1,a,x", "1,b,x"), "--reference", "c"),
+        run(
+            "agree",
+            file("b.csv", "item,grader,verdict", "1,a,good", "1,b,good"),
+            "--reference",
+            "c"),
         "\"c\" is no grader",
         "a, b");
     assertOneLine(
-        run("agree", file("c.csv", "item,grader,verdict", "1,a,x", "1,a,y")), "line 3", "before");
+        run("agree", file("c.csv", "item,grader,verdict", "1,a,good", "1,a,good")),
+        "line 3",
+        "before");
     assertOneLine(run("agree", file("d.csv", "item,grader", "1,a")), "no column \"verdict\"");
     assertOneLine(run("agree", file("e.csv", "item,grader,verdict")), "no line below");
     assertOneLine(
-        run("agree", file("f.csv", "item,grader,verdict", "1,a,x")), "nothing to compare");
+        run("agree", file("f.csv", "item,grader,verdict", "1,a,good")), "nothing to compare");
     assertOneLine(run("agree", folder.resolve("none.csv")), "is not a file");
     assertOneLine(
         run("agree", file("h.csv", "item,grader,verdict", "1,a,x,extra")),
         "line 2",
         "4 cells below 3 headers");
+    assertOneLine(
+        run("agree", file("i.csv", "item,grader,verdict", "1,a,good", "1,b,Defect")),
+        "i.csv, line 3, column 3 (verdict)",
+        "\"Defect\" is no verdict that is known");
+    assertOneLine(
+        run("agree", file("k.csv", "item,grader,verdict", "1,a,good"), "--bad", "good"),
+        "\"good\" is named under two");
   }
 
   @Test

@@ -202,10 +202,10 @@ class GaugePagesTest {
     for (int i = 1; i <= 30; i++) {
       parts.add("p" + i);
     }
-    assertThat(GaugeWords.named(parts)).endsWith("p30").doesNotContain("more");
+    assertThat(Words.named(parts)).endsWith("p30").doesNotContain("more");
     parts.add("p31");
     parts.add("p32");
-    assertThat(GaugeWords.named(parts)).endsWith("p30 and 2 more");
+    assertThat(Words.named(parts)).endsWith("p30 and 2 more");
   }
 
   /** By hand: deviations of days -1, 0, 1 and of values -1, 0, 1 in two parts: slope 1. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What a gauge study says, as words and lines of tables. */
-final class GaugeWords {
+public final class GaugeWords {
 
   private GaugeWords() {}
 
@@ -54,7 +54,7 @@ final class GaugeWords {
   }
 
   /** The unit that ends a measure's name, as in "side_overhang_mm". */
-  static String unit(String measure) {
+  public static String unit(String measure) {
     int at = measure.lastIndexOf('_');
     return at < 0 ? "" : " " + measure.substring(at + 1);
   }

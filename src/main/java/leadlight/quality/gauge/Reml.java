@@ -22,7 +22,7 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
  * <p>Readings of a cell enter by their mean and their squares about it. All variances are in units
  * of the repeats' one, which is profiled out; the three ratios are sought by a simplex.
  */
-final class Reml {
+public final class Reml {
 
   private static final int MOST_STEPS = 4000;
   private static final double TOLERANCE = 1e-12;
@@ -34,7 +34,7 @@ final class Reml {
   }
 
   /** The components; the cells must be connected. */
-  static Spread of(Cells cells) {
+  public static Spread of(Cells cells) {
     Reml reml = new Reml(cells);
     double[] best = null;
     double least = Double.POSITIVE_INFINITY;

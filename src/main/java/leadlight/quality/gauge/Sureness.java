@@ -33,7 +33,7 @@ public final class Sureness {
   }
 
   /** Draws components; empty if a cell is empty or nothing was repeated. */
-  static Optional<Sureness> of(Cells cells) {
+  public static Optional<Sureness> of(Cells cells) {
     int p = cells.parts().size();
     int o = cells.operators().size();
     if (!cells.isFull() || p < 2 || o < 2 || cells.size() <= p * o) {

@@ -39,6 +39,7 @@ public record LotDecision(Plan plan, Rate found, LotResult result, List<String> 
           case ACCEPTED -> "The lot is accepted.";
           case ACCEPTED_ENDS_REDUCED ->
               "The lot is accepted, but the next one gets normal inspection.";
+          case RESUMED -> throw new IllegalStateException("a sample resumes nothing");
           case REFUSED -> "The lot is refused: sort it fully or agree on what else is to be done.";
         };
     String share =

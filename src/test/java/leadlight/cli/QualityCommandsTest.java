@@ -137,6 +137,54 @@ class QualityCommandsTest {
   }
 
   @Test
+  void aLotIsEnteredOnce() throws IOException {
+    run("sample", "draw", lot(60), "--aql", "4.0", "--seed", 7);
+    Path results = folder.resolve("out/results.csv");
+    Files.write(results, filled(Files.readAllLines(results), "acceptable"));
+    Path lots = folder.resolve("lots.csv");
+    Run.of("sample", "decide", folder.resolve("out"), "--history", lots, "--name", "lot 12");
+    Run again =
+        Run.of("sample", "decide", folder.resolve("out"), "--history", lots, "--name", "lot 12");
+
+    assertThat(again.status()).isEqualTo(2);
+    assertThat(again.err()).contains("line 2", "\"lot 12\" is entered already");
+    assertThat(lots).hasContent("lot,result\n\"lot 12\",accepted");
+  }
+
+  @Test
+  void otherPlansAreDrawn() {
+    Run two = run("sample", "plan", "--lot", 1000, "--aql", "1.0", "--double");
+    assertThat(two.out()).as(two.err()).contains("between them inspect 50 more");
+    Run each = run("sample", "plan", "--lot", 1000, "--good", 1, "--bad", 6, "--sequential");
+    assertThat(each.out()).as(each.err()).contains("Wald 1947", "When to stop");
+    Run alone = run("sample", "plan", "--lot", 500, "--lq", 2);
+    assertThat(alone.out()).as(alone.err()).contains("inspect 102", "2859-2", "AOQL");
+  }
+
+  @Test
+  void aSeriesThatStoppedCanResume() throws IOException {
+    String[] stopped = {
+      "lot,result",
+      "1,refused",
+      "2,refused",
+      "3,refused",
+      "4,refused",
+      "5,refused",
+      "6,refused",
+      "7,refused"
+    };
+    assertOneLine(
+        run("sample", "plan", "--lot", 500, "--aql", "1.0", "--history", file("s.csv", stopped)),
+        "acceptance stops",
+        "\"resumed\"");
+    String[] resumed = java.util.Arrays.copyOf(stopped, 9);
+    resumed[8] = "mended,resumed";
+    Run run =
+        run("sample", "plan", "--lot", 500, "--aql", "1.0", "--history", file("r.csv", resumed));
+    assertThat(run.out()).as(run.err()).contains("tightened inspection", "resumes");
+  }
+
+  @Test
   void missingVerdictsAreAskedFor() throws IOException {
     run("sample", "draw", lot(60), "--aql", "4.0");
     ByteArrayOutputStream out = new ByteArrayOutputStream();

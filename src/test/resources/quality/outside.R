@@ -75,6 +75,12 @@ o <- optimize(aoq, c(0, .2), maximum = TRUE, tol = 1e-12); put("aoql 80/2 of 100
 # Charts.
 put("g limits", { p <- 1 / (1 + 20); c(qgeom(.5, p), qgeom(.00135, p), qgeom(1 - .00135, p)) })
 
+y <- c(3, 4, 2, 5, 9, 1, 14, 2, 3, 16, 4, 2); n <- rep(100, 12); p <- sum(y) / sum(n)
+put("homogeneity p", suppressWarnings(prop.test(y, n)$p.value))
+z <- (y / n - p) / sqrt(p * (1 - p) / n)
+put("laney spread", mean(abs(diff(z))) / 1.128)
+put("t limits", qexp(c(.5, .00135, 1 - .00135), 1 / 10))
+
 cat("{\n", paste(sprintf('  "%s": %s', names(out), sapply(out, function(v)
   if (length(v) == 1) format(v, digits = 15) else paste0("[", paste(format(v, digits = 15, trim = TRUE), collapse = ", "), "]"))),
   collapse = ",\n"), "\n}\n", sep = "")

@@ -1,14 +1,20 @@
 package leadlight.cli;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import leadlight.model.UserError;
 import leadlight.quality.ChartData;
+import leadlight.quality.ChartKind;
 import leadlight.quality.Reading;
+import leadlight.quality.chart.RareEvents;
 import leadlight.record.JobRecord;
 import leadlight.record.RecordedJoint;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
+import leadlight.record.Stage;
 
 /** The joints of the job record, grouped for a chart; a person's verdict goes before the tool's. */
 final class RecordJoints {
@@ -16,29 +22,68 @@ final class RecordJoints {
   private RecordJoints() {}
 
   /**
-   * Reads the last scoring of each photo.
+   * Reads the last scoring of each photo, of each board's last stage, or of the stage named.
    *
-   * @param by day (of scoring), connector, operator or pin
+   * @param by day (of scoring), connector, operator, pin, stage or finding
    * @param words how verdicts are read; what decides nothing was no opportunity
    */
-  static List<ChartData.Graded> read(JobRecord record, String by, Reading words) {
+  static ChartData read(
+      JobRecord record, String by, Optional<Stage> stage, ChartKind kind, Reading words) {
     List<ChartData.Graded> joints = new ArrayList<>();
-    for (Scoring scoring : record.scorings(Search.all().latestOnly())) {
+    List<RareEvents.Looked> looked = new ArrayList<>();
+    List<Scoring> all = record.scorings(Search.all().latestOnly());
+    List<Scoring> taken = by.equals("stage") ? all : ofStage(all, stage);
+    int open = 0;
+    for (Scoring scoring : taken) {
       for (RecordedJoint joint : record.row(scoring.id()).joints()) {
         if (words.open().contains(joint.verdict().id())) {
+          open++;
           continue;
         }
+        boolean bad = words.bad().contains(joint.verdict().id());
         List<String> findings =
             joint.tool().findings().stream().map(f -> f.kind().id()).distinct().toList();
-        joints.add(
-            new ChartData.Graded(
-                group(scoring, joint, by),
-                scoring.subject().job() + " " + scoring.subject().board(),
-                words.bad().contains(joint.verdict().id()),
-                findings));
+        String board = scoring.subject().job() + " " + scoring.subject().board();
+        joints.add(new ChartData.Graded(group(scoring, joint, by), board, bad, findings));
+        looked.add(new RareEvents.Looked(scoring.scoredAt().toLocalDate().toString(), bad));
       }
     }
-    return joints;
+    return ChartData.of(joints, looked, left(all.size() - taken.size(), open, stage), kind, by);
+  }
+
+  private static List<String> left(int photos, int open, Optional<Stage> stage) {
+    List<String> left = new ArrayList<>();
+    if (photos > 0) {
+      left.add(
+          "%d photos of other stages are left out: %s."
+              .formatted(
+                  photos,
+                  stage
+                      .map(s -> "only " + s.words() + " counts")
+                      .orElse("each board counts at its last stage")));
+    }
+    if (open > 0) {
+      left.add(
+          "%d joints without a decision are no opportunities and are left out.".formatted(open));
+    }
+    return left;
+  }
+
+  private static List<Scoring> ofStage(List<Scoring> all, Optional<Stage> stage) {
+    if (stage.isPresent()) {
+      return all.stream().filter(s -> s.subject().stage() == stage.get()).toList();
+    }
+    Map<List<String>, Integer> last = new HashMap<>();
+    all.forEach(s -> last.merge(board(s), when(s), Math::max));
+    return all.stream().filter(s -> when(s) == last.get(board(s))).toList();
+  }
+
+  private static List<String> board(Scoring scoring) {
+    return List.of(scoring.subject().job(), scoring.subject().board());
+  }
+
+  private static int when(Scoring scoring) {
+    return 1000 * scoring.subject().stage().ordinal() + scoring.subject().attempt();
   }
 
   /** Photos of the record whose row was not found, so that none of their joints is counted. */
@@ -54,8 +99,13 @@ final class RecordJoints {
       case "connector" -> scoring.method().settings().row().connectorId();
       case "operator" -> scoring.person();
       case "pin" -> Integer.toString(joint.pin());
+      case "stage" -> scoring.subject().stageWords();
+      case "finding" -> "";
       default ->
-          throw new UserError("the record has no " + by + "; day, connector, operator or pin");
+          throw new UserError(
+              "the record has no "
+                  + by
+                  + "; day, connector, operator, pin, stage or finding. For a lamp, chart a table with that column");
     };
   }
 }

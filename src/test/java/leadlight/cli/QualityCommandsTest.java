@@ -63,6 +63,13 @@ class QualityCommandsTest {
     assertThat(run.out()).contains("inspect 50, accept the lot with 1 or fewer");
     assertThat(folder.resolve("out/plan.png")).isNotEmptyFile();
     assertThat(folder.resolve("out/plan.html")).content().contains("<svg", "code letter H");
+    assertThat(folder.resolve("out/plan-page.json"))
+        .content()
+        .contains("leadlight-page-1", "\"strong\" : \"Lot of 500", "\"ticks\"");
+    assertThat(folder.resolve("out/plan-tables.csv"))
+        .content()
+        .startsWith("table,heading,line,column,value")
+        .contains("1,What the plan can tell,1,accepted at least,95.0 %");
   }
 
   @Test

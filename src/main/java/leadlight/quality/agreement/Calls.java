@@ -131,7 +131,7 @@ public record Calls(List<Item> items) {
     return java.util.Arrays.stream(total).skip(2).filter(n -> n > 0).count();
   }
 
-  /** Items called other than the commonest category by half of their grades or more. */
+  /** Items called other than the commonest category by more than half of their grades. */
   private int rare() {
     double[] total = Jackknife.total(items.stream().map(Calls::sums).toList());
     List<Double> shares = new ArrayList<>();
@@ -139,7 +139,7 @@ public record Calls(List<Item> items) {
     int commonest = shares.indexOf(java.util.Collections.max(shares));
     return (int)
         items.stream()
-            .filter(item -> 2 * (item.grades() - item.counts.get(commonest)) >= item.grades())
+            .filter(item -> 2 * (item.grades() - item.counts.get(commonest)) > item.grades())
             .count();
   }
 }

@@ -8,7 +8,7 @@ import leadlight.data.DataFile;
  * models/quality/agreement-intervals.json}.
  *
  * @param leastDivided items on which grades differ
- * @param leastRare items called other than the commonest category by half of their grades or more
+ * @param leastRare items called other than the commonest category by more than half of their grades
  * @param leastClusters photos, boards or single items
  * @param source where the counts come from
  */

@@ -128,7 +128,7 @@ public record PairCalls(List<String> categories, List<Item> items) {
     return same;
   }
 
-  /** Items that half of the grades or more put outside the commonest category. */
+  /** Items that more than half of the grades put outside the commonest category. */
   private int rare() {
     double[] all = Jackknife.total(items.stream().map(Item::counts).toList());
     int commonest = 0;
@@ -139,7 +139,7 @@ public record PairCalls(List<String> categories, List<Item> items) {
     return (int)
         items.stream()
             .filter(
-                item -> 2 * mean(item.counts, common) <= java.util.Arrays.stream(item.counts).sum())
+                item -> 2 * mean(item.counts, common) < java.util.Arrays.stream(item.counts).sum())
             .count();
   }
 

@@ -3,8 +3,10 @@ package leadlight.quality;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import leadlight.quality.gauge.Bias;
 import leadlight.quality.gauge.Cells;
 import leadlight.quality.gauge.Decisions;
@@ -31,6 +33,12 @@ public final class GaugePages {
           "gauge of total",
           "categories");
 
+  private static final Map<String, String> JUDGES =
+      Map.of(
+          "good enough", "Can judge",
+          "good enough with the guard band kept", "Can judge with the guard band kept",
+          "not good enough", "Cannot judge");
+
   private final GaugeInput input;
   private final Flips flips;
   private final String operatorWord;
@@ -39,6 +47,7 @@ public final class GaugePages {
   private final Page.Builder page = new Page.Builder();
   private final Page.Builder details = new Page.Builder();
   private final List<List<String>> summary = new ArrayList<>();
+  private final Map<String, List<String>> judged = new TreeMap<>();
   private final Set<String> undecidable = new LinkedHashSet<>();
   private final List<String> fitness = new ArrayList<>();
 
@@ -235,6 +244,7 @@ public final class GaugePages {
             .map(s -> s.of(share, draw -> limit.share(draw.gauge())).upper())
             .map(most -> ", at worst " + Words.percent(most) + " (95 %)")
             .orElse("");
+    judged.computeIfAbsent(JUDGES.get(verdict(share)), how -> new ArrayList<>()).add(limit.name());
     fitness.add(
         "%s for %s (limit %s%s; %s sigma take %s of %s%s; guard band %s%s)"
             .formatted(
@@ -303,6 +313,13 @@ public final class GaugePages {
                 undecidable.add(part);
               }
             });
+  }
+
+  /** "Can judge: class 1. Can judge with the guard band kept: class 2. Cannot judge: class 3." */
+  private String plain() {
+    List<String> sentences = new ArrayList<>();
+    judged.forEach((how, names) -> sentences.add(how + ": " + String.join(", ", names) + "."));
+    return String.join(" ", sentences);
   }
 
   private void paragraph(Flips flips, String operatorWord) {

@@ -50,9 +50,11 @@ public final class OtherChartPages {
                 + (word.equals("g") ? "geometric (Benneyan 2001)" : "exponential")
                 + " law of the mean gap: median %s, limits %s and %s."
                     .formatted(
-                        Words.significant(chart.centre()),
-                        Words.significant(chart.lower()),
-                        Words.significant(chart.upper())))
+                        number(chart.centre()), number(chart.lower()), number(chart.upper())))
+        .text(
+            chart.lower() < 1
+                ? "No gap is short enough to be a signal here: more defects than before show in runs of short gaps, or on a CUSUM chart."
+                : "")
         .grid(
             List.of("until", "gap", ""),
             gaps.stream()
@@ -60,7 +62,7 @@ public final class OtherChartPages {
                     gap ->
                         List.of(
                             gap.until(),
-                            Words.significant(gap.length()),
+                            number(gap.length()),
                             !gap.isBeyond(chart)
                                 ? ""
                                 : gap.length() > chart.upper()
@@ -68,6 +70,11 @@ public final class OtherChartPages {
                                     : "more defects than before"))
                 .toList())
         .page(word + " chart");
+  }
+
+  /** Joints and days are whole. */
+  private static String number(double value) {
+    return value == Math.rint(value) ? Words.fixed(value, 0) : Words.significant(value);
   }
 
   private static Plot plot(

@@ -59,7 +59,8 @@ public final class GaugePlots {
         "reading" + (unit.isEmpty() ? "" : "," + unit),
         names,
         List.of(
-            new Series("mean", Style.LINE, means), new Series("reading", Style.POINTS, readings)));
+            new Series("average", Style.LINE, means),
+            new Series("reading", Style.POINTS, readings)));
   }
 
   /** The components beside each other. */

@@ -70,9 +70,10 @@ class ArchitectureTest {
                   "record",
                   "text")),
           Map.entry("serve", Set.of("model")),
-          Map.entry("trial", Set.of("model", "vision")),
-          Map.entry("quality", Set.of("model", "data", "trial")),
-          Map.entry("summary", Set.of("model", "data", "record", "text")),
+          Map.entry("statistics", Set.of("model", "data")),
+          Map.entry("trial", Set.of("model", "vision", "statistics")),
+          Map.entry("quality", Set.of("model", "data", "statistics")),
+          Map.entry("summary", Set.of("model", "data", "record", "text", "statistics")),
           Map.entry(
               "drill",
               Set.of(
@@ -83,6 +84,7 @@ class ArchitectureTest {
                   "pipeline",
                   "grade",
                   "trial",
+                  "statistics",
                   "record",
                   "quality",
                   "text",

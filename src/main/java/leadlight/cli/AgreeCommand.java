@@ -8,6 +8,8 @@ import leadlight.quality.AgreePages;
 import leadlight.quality.AgreementStudy;
 import leadlight.quality.Grade;
 import leadlight.quality.Grades;
+import leadlight.quality.Reading;
+import leadlight.quality.agreement.Ordered;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,6 +41,17 @@ final class AgreeCommand implements Callable<Integer> {
   private boolean asGiven;
 
   @Option(
+      names = "--order",
+      paramLabel = "BEST,...,WORST",
+      split = ",",
+      description =
+          "Adds weighted kappa over these verdicts, best first, linear weights; three or more.")
+  private List<String> order = List.of();
+
+  @Option(names = "--squared", description = "Squared weights instead of linear ones.")
+  private boolean squared;
+
+  @Option(
       names = "--photos",
       paramLabel = "DIR",
       description = "Photos, to show divided joints ...")
@@ -54,14 +67,20 @@ final class AgreeCommand implements Callable<Integer> {
     this.streams = streams;
   }
 
+  private Optional<Ordered> order() {
+    return order.isEmpty() ? Optional.empty() : Optional.of(new Ordered(order, squared));
+  }
+
   @Override
   public Integer call() {
-    List<Grade> grades = inputs.stream().flatMap(p -> GradeFiles.read(p).stream()).toList();
-    AgreementStudy study = new AgreementStudy(Grades.of(grades), words.reading(asGiven), reference);
+    Reading reading = words.reading(asGiven);
+    List<Grade> grades =
+        inputs.stream().flatMap(p -> GradeFiles.read(p, reading).stream()).toList();
+    AgreementStudy study = new AgreementStudy(Grades.of(grades), reading, reference);
     JointPictures pictures =
         new JointPictures(
             photos.orElse(Path.of("")), reports.map(ScoredJoints::in).orElse(List.of()));
-    PageFiles.write(AgreePages.page(study, pictures::of), out, "agreement", streams);
+    PageFiles.write(AgreePages.page(study, order(), pictures::of), out, "agreement", streams);
     return ExitStatus.GOOD.code();
   }
 }

@@ -2,7 +2,6 @@ package leadlight.cli;
 
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -12,9 +11,14 @@ import leadlight.quality.ChartData;
 import leadlight.quality.ChartKind;
 import leadlight.quality.ChartPages;
 import leadlight.quality.ControlChart;
+import leadlight.quality.Page;
 import leadlight.quality.Pareto;
 import leadlight.quality.Table;
+import leadlight.quality.chart.Days;
+import leadlight.quality.chart.OtherChartPages;
+import leadlight.quality.chart.RareEvents;
 import leadlight.record.JobRecord;
+import leadlight.record.Stage;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,28 +44,21 @@ final class ChartCommand implements Callable<Integer> {
 
   @Option(
       names = "--kind",
-      paramLabel = "p|u|c|dpmo",
+      paramLabel = "KIND",
       defaultValue = "p",
       description =
           "p: share of joints; u: defects a board; c: defects in groups of one size; "
-              + "dpmo: per million terminations (default: ${DEFAULT-VALUE}).")
+              + "dpmo: per million terminations; g: sound joints between rare defects; t: days "
+              + "between them (default: ${DEFAULT-VALUE}).")
   private String kind;
 
   @Option(
       names = "--by",
       paramLabel = "COLUMN",
       defaultValue = "day",
-      description = "day, connector, operator, pin, or any column (default: ${DEFAULT-VALUE}).")
-  private String by;
-
-  @Option(
-      names = "--stage",
-      paramLabel = "STAGE",
-      defaultValue = "last",
       description =
-          "Of the record: last (each board's), all, as-received, after-rework or final (default:"
-              + " ${DEFAULT-VALUE}).")
-  private String stage;
+          "day, connector, operator, pin, stage, finding, or any column (default: ${DEFAULT-VALUE}).")
+  private String by;
 
   @Mixin private VerdictWords words;
 
@@ -69,6 +66,38 @@ final class ChartCommand implements Callable<Integer> {
       names = "--unordered",
       description = "The groups do not follow in time; so it is for connector, operator and pin.")
   private boolean unordered;
+
+  @Option(
+      names = "--rules",
+      paramLabel = "1,2,3,4",
+      split = ",",
+      description =
+          "Run rules to ask: 1 beyond three sigma, 2 two of three beyond two, 3 four of five beyond "
+              + "one, 4 eight on one side; fewer give fewer false alarms (default: all).")
+  private Set<Integer> rules = Set.of();
+
+  @Option(
+      names = "--baseline",
+      paramLabel = "N",
+      description = "The first N groups alone set centre and limits.")
+  private int baseline;
+
+  @Option(
+      names = "--laney",
+      description = "p' and u': limits widened where groups differ more than chance.")
+  private boolean laney;
+
+  @Option(names = "--cusum", description = "A cumulative sum chart too, for small lasting shifts.")
+  private boolean cusum;
+
+  @Option(names = "--ewma", description = "A moving average chart too, for the same.")
+  private boolean ewma;
+
+  @Option(
+      names = "--stage",
+      paramLabel = "STAGE",
+      description = "Only this stage of the record; by default each board's last.")
+  private Optional<String> stage = Optional.empty();
 
   @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/chart")
   private Path out;
@@ -79,30 +108,83 @@ final class ChartCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ChartKind chosen = kind();
+    boolean rare = Set.of("g", "t").contains(kind.toLowerCase(Locale.ROOT));
+    ChartKind chosen = rare ? ChartKind.P : kind();
     ChartData read =
         data.map(file -> ChartData.read(Table.read(file), chosen, by, words.reading(false)))
-            .orElseGet(() -> ChartData.of(joints(), chosen));
-    boolean ordered = !unordered && !Set.of("connector", "operator", "pin").contains(by);
-    ControlChart chart = ControlChart.of(chosen, read.groups(), ordered);
-    PageFiles.write(
-        ChartPages.page(chart, Pareto.of(read.findings()), by, ordered),
-        out,
-        "chart-" + chosen.word().toLowerCase(Locale.ROOT) + "-" + by.replaceAll("\\W+", "-"),
-        streams);
+            .orElseGet(() -> ofRecord(chosen));
+    if (rare) {
+      rare(read);
+    } else {
+      shewhart(chosen, read);
+    }
     return ExitStatus.GOOD.code();
   }
 
-  private List<ChartData.Graded> joints() {
+  private void rare(ChartData read) {
+    boolean g = kind.equalsIgnoreCase("g");
+    if (read.looked().isEmpty()
+        || read.looked().stream().anyMatch(joint -> Days.of(joint.day()).isEmpty())) {
+      throw new UserError(
+          "a g or t chart needs single joints with their day; give columns day and verdict");
+    }
+    RareEvents chart = g ? RareEvents.g(read.looked()) : RareEvents.t(read.looked());
+    String what = g ? "sound joints between defects" : "days between defects";
+    Page page = OtherChartPages.rare(chart, g ? "g" : "t", what);
+    PageFiles.write(page, out, "chart-" + (g ? "g" : "t"), streams);
+  }
+
+  private void shewhart(ChartKind chosen, ChartData read) {
+    boolean ordered =
+        !unordered && !Set.of("connector", "operator", "pin", "finding", "stage").contains(by);
+    ControlChart chart = ControlChart.of(chosen, read.groups(), design(ordered));
+    String name = chosen.word().toLowerCase(Locale.ROOT) + "-" + by.replaceAll("\\W+", "-");
+    PageFiles.write(
+        ChartPages.page(chart, Pareto.of(read.findings()), by, ordered, read.left()),
+        out,
+        "chart-" + name,
+        streams);
+    if (cusum) {
+      PageFiles.write(OtherChartPages.cusum(chart, by), out, "cusum-" + name, streams);
+    }
+    if (ewma) {
+      PageFiles.write(OtherChartPages.ewma(chart, by), out, "ewma-" + name, streams);
+    }
+  }
+
+  private ControlChart.Design design(boolean ordered) {
+    if (!Set.of(1, 2, 3, 4).containsAll(rules) || baseline < 0) {
+      throw new UserError("--rules takes numbers from 1 to 4, --baseline a count of groups");
+    }
+    if (!ordered && (laney || cusum || ewma || baseline > 0)) {
+      throw new UserError(
+          "--laney, --cusum, --ewma and --baseline need groups that follow in time; chart by day");
+    }
+    ControlChart.Design plain = ControlChart.Design.plain(ordered);
+    boolean all = rules.isEmpty() || !ordered;
+    return new ControlChart.Design(ordered, all ? plain.rules() : rules, baseline, laney);
+  }
+
+  private ChartData ofRecord(ChartKind chosen) {
+    Optional<Stage> only =
+        stage.map(
+            name ->
+                Stage.of(name)
+                    .orElseThrow(
+                        () ->
+                            new UserError(
+                                "--stage "
+                                    + name
+                                    + " is none; as-received, after-rework or final")));
     try (JobRecord open = record.existing()) {
-      long lost = RecordJoints.withoutRow(open, stage);
+      long lost = RecordJoints.withoutRow(open);
       if (lost > 0) {
         streams
             .err()
             .println(
                 "leadlight: not counted, because no row was found: photos in the record " + lost);
       }
-      return RecordJoints.read(open, by, stage, words.reading(false));
+      return RecordJoints.read(open, by, only, chosen, words.reading(false));
     }
   }
 
@@ -110,6 +192,6 @@ final class ChartCommand implements Callable<Integer> {
     return Arrays.stream(ChartKind.values())
         .filter(k -> k.word().equalsIgnoreCase(kind))
         .findFirst()
-        .orElseThrow(() -> new UserError("--kind " + kind + " is unknown; p, u, c or dpmo"));
+        .orElseThrow(() -> new UserError("--kind " + kind + " is unknown; p, u, c, dpmo, g or t"));
   }
 }

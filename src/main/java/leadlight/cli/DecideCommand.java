@@ -21,7 +21,7 @@ import leadlight.quality.SamplePages;
 import leadlight.quality.SamplingScheme;
 import leadlight.quality.SwitchingRules.LotResult;
 import leadlight.quality.Table;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -146,6 +146,11 @@ final class DecideCommand implements Callable<Integer> {
     if (Files.exists(file)) {
       results.addAll(PlanOptions.read(file));
       for (Table.Row row : Table.read(file).rows()) {
+        if (row.text("lot").equals(name)) {
+          throw row.trouble(
+              "lot \"%s\" is entered already; name this one with --name, or leave --history out"
+                  .formatted(name));
+        }
         text.append(quoted(row.text("lot"))).append(',').append(row.text("result")).append('\n');
       }
     }

@@ -7,9 +7,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Feature;
 import leadlight.grade.JointGeometry;
+import leadlight.model.UserError;
 import leadlight.quality.ClassLimit;
 import leadlight.quality.GaugeInput;
 import leadlight.quality.GaugePages;
@@ -32,6 +35,9 @@ import picocli.CommandLine.Parameters;
 final class GaugeCommand implements Callable<Integer> {
 
   private static final String OVERHANG = "side_overhang_mm";
+
+  private static final Pattern TOLERANCE =
+      Pattern.compile("(\\w+)=(-?\\d*\\.?\\d*)\\.\\.(\\d*\\.?\\d+)");
 
   private final Streams streams;
 
@@ -57,6 +63,20 @@ final class GaugeCommand implements Callable<Integer> {
       description = "Lead width for limits that are shares of it; by default as measured.")
   private Optional<Double> leadWidth = Optional.empty();
 
+  @Option(
+      names = "--tolerance",
+      paramLabel = "MEASURE=LOW..HIGH",
+      description = "A tolerance of your own, held against 6 sigma; =..HIGH against 3.")
+  private List<String> tolerances = List.of();
+
+  @Option(
+      names = "--reference",
+      paramLabel = "KNOWN.csv",
+      description =
+          "Known values (part, measure, value), of scenes, a printed scale or a graticule: bias "
+              + "and linearity.")
+  private Optional<Path> reference = Optional.empty();
+
   @Mixin private Limits limits;
 
   @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/gauge")
@@ -68,8 +88,9 @@ final class GaugeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    GaugeInput input =
+    GaugeInput read =
         reports.map(r -> GaugePhotos.read(file, r)).orElseGet(() -> GaugeInput.read(file));
+    GaugeInput input = reference.map(read::with).orElse(read);
     PageFiles.write(
         GaugePages.page(input, classLimits(input), Set.of("unjudged"), word),
         out,
@@ -80,7 +101,8 @@ final class GaugeCommand implements Callable<Integer> {
 
   private List<ClassLimit> classLimits(GaugeInput input) {
     OptionalDouble width = leadWidth.map(OptionalDouble::of).orElse(input.mean("lead_width_mm"));
-    List<ClassLimit> found = new ArrayList<>();
+    List<ClassLimit> found =
+        new ArrayList<>(tolerances.stream().map(GaugeCommand::tolerance).toList());
     if (width.isEmpty() || !(width.getAsDouble() > 0) || !input.measures().contains(OVERHANG)) {
       return found;
     }
@@ -93,5 +115,21 @@ final class GaugeCommand implements Callable<Integer> {
           .ifPresent(l -> found.add(new ClassLimit(OVERHANG, of, l.value(), l.basis().words())));
     }
     return found;
+  }
+
+  private static ClassLimit tolerance(String text) {
+    Matcher parts = TOLERANCE.matcher(text);
+    if (!parts.matches()) {
+      throw new UserError("--tolerance " + text + " is none; write it as land_width_mm=0.20..0.30");
+    }
+    double upper = Double.parseDouble(parts.group(3));
+    OptionalDouble lower =
+        parts.group(2).isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(Double.parseDouble(parts.group(2)));
+    if (!(lower.orElse(0) < upper)) {
+      throw new UserError("--tolerance " + text + " leaves nothing; the lower limit comes first");
+    }
+    return new ClassLimit(parts.group(1), 0, lower, upper, "as given");
   }
 }

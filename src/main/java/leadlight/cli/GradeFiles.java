@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.quality.Grade;
 import leadlight.quality.Grades;
+import leadlight.quality.Reading;
 import leadlight.quality.Table;
 import leadlight.trial.JointTruth;
 import leadlight.trial.TrialPhoto;
@@ -20,14 +21,14 @@ final class GradeFiles {
 
   private GradeFiles() {}
 
-  static List<Grade> read(Path path) {
+  static List<Grade> read(Path path, Reading reading) {
     if (Files.isDirectory(path)) {
       return ScoredJoints.files(path, ".truth.json").isEmpty()
           ? tool(ScoredJoints.in(path))
           : truth(path);
     }
     Table table = Table.read(path);
-    return ScoredJoints.isReport(table) ? tool(ScoredJoints.of(table)) : Grades.read(path);
+    return ScoredJoints.isReport(table) ? tool(ScoredJoints.of(table)) : Grades.read(path, reading);
   }
 
   private static List<Grade> tool(List<ScoredJoints.Joint> joints) {

@@ -16,13 +16,20 @@ final class PageFiles {
 
   private PageFiles() {}
 
-  /** Writes NAME.html and a NAME.png, NAME-2.png, ... a plot; prints the words and the paths. */
+  /**
+   * Writes NAME.html, its data as NAME-page.json and NAME-tables.csv, and a NAME.png, NAME-2.png,
+   * ... a plot; prints the words and the paths.
+   */
   static void write(Page page, Path folder, String name, Streams streams) {
     OutputFolder.make(folder);
     List<Path> written = new ArrayList<>();
     Path html = folder.resolve(name + ".html");
     WholeFile.write(html, HtmlPage.of(page).getBytes(StandardCharsets.UTF_8));
     written.add(html);
+    written.add(data(folder.resolve(name + "-page.json"), PageData.json(page)));
+    if (page.blocks().stream().anyMatch(Page.Grid.class::isInstance)) {
+      written.add(data(folder.resolve(name + "-tables.csv"), PageData.csv(page)));
+    }
     int plots = 0;
     for (Page.Block block : page.blocks()) {
       if (block instanceof Page.Chart chart) {
@@ -34,6 +41,11 @@ final class PageFiles {
     }
     text(page).lines().forEach(line -> streams.out().println(RecordLines.printable(line)));
     written.forEach(file -> streams.out().println("  wrote " + file));
+  }
+
+  private static Path data(Path file, String text) {
+    WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+    return file;
   }
 
   private static String text(Page page) {

@@ -15,6 +15,9 @@ import leadlight.quality.Severity;
 import leadlight.quality.SwitchingRules;
 import leadlight.quality.SwitchingRules.LotResult;
 import leadlight.quality.Table;
+import leadlight.quality.sampling.DoublePlan;
+import leadlight.quality.sampling.LimitingQuality;
+import leadlight.quality.sampling.SequentialPlan;
 import picocli.CommandLine.Option;
 
 /** How a sampling plan is asked for: by acceptance quality limit or by two risks. */
@@ -28,9 +31,9 @@ final class PlanOptions {
 
   @Option(
       names = "--level",
-      paramLabel = "I|II|III",
+      paramLabel = "LEVEL",
       defaultValue = "II",
-      description = "Inspection level (default: ${DEFAULT-VALUE}).")
+      description = "Inspection level I, II, III or S-1 to S-4 (default: ${DEFAULT-VALUE}).")
   private String level;
 
   @Option(
@@ -43,7 +46,7 @@ final class PlanOptions {
       paramLabel = "LOTS.csv",
       description =
           "Lots so far, oldest first: columns lot, result (accepted, refused, "
-              + "accepted-ends-reduced).")
+              + "accepted-ends-reduced; resumed once the cause of a stop is mended).")
   private Optional<Path> history = Optional.empty();
 
   @Option(
@@ -77,29 +80,75 @@ final class PlanOptions {
       description = "Most bad lots accepted (default: ${DEFAULT-VALUE}).")
   private double consumerRisk;
 
+  @Option(
+      names = "--lq",
+      paramLabel = "PERCENT",
+      description =
+          "Instead of --aql: limiting quality of a lot that stands alone (ISO 2859-2's principle); "
+              + "--consumer-risk is its risk.")
+  private Optional<Double> limiting = Optional.empty();
+
+  @Option(
+      names = "--accept",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "Acceptance number for --lq (default: ${DEFAULT-VALUE}, a c = 0 plan).")
+  private int accept;
+
+  /** A double plan by the options. */
+  DoublePlan choiceOfTwo(int lot) {
+    double limit =
+        aql.orElseThrow(() -> new UserError("a double plan needs --aql PERCENT; name one"));
+    return SamplingScheme.builtIn().doublePlan(lot, level, limit, standing().severity());
+  }
+
+  /** A sequential plan by the options. */
+  SequentialPlan sequence() {
+    if (good.isEmpty() || bad.isEmpty()) {
+      throw new UserError("a sequential plan needs --good PERCENT with --bad PERCENT; name both");
+    }
+    return new SequentialPlan(
+        good.get() / 100, producerRisk / 100, bad.get() / 100, consumerRisk / 100);
+  }
+
   /** A plan and what led to it. */
   record Choice(Plan plan, List<String> notes) {}
 
   Choice choose(int lot) {
-    if (aql.isPresent() == (good.isPresent() && bad.isPresent())) {
-      throw new UserError("say how to plan: --aql PERCENT, or --good PERCENT with --bad PERCENT");
+    boolean risks = good.isPresent() && bad.isPresent();
+    if ((aql.isPresent() ? 1 : 0) + (risks ? 1 : 0) + (limiting.isPresent() ? 1 : 0) != 1) {
+      throw new UserError(
+          "say how to plan: --aql PERCENT, or --good PERCENT with --bad PERCENT, or --lq PERCENT");
+    }
+    if (limiting.isPresent()) {
+      Plan plan = new LimitingQuality(limiting.get() / 100, accept, consumerRisk / 100).of(lot);
+      return new Choice(plan, List.of());
     }
     if (aql.isEmpty()) {
-      RiskPlan risks =
+      RiskPlan plan =
           new RiskPlan(
               good.orElseThrow() / 100,
               producerRisk / 100,
               bad.orElseThrow() / 100,
               consumerRisk / 100);
-      return new Choice(risks.of(lot), List.of());
+      return new Choice(plan.of(lot), List.of());
     }
-    SamplingScheme scheme = SamplingScheme.builtIn();
-    SwitchingRules.Standing standing = scheme.switching().after(results(), reducedAgreed);
+    SwitchingRules.Standing standing = standing();
+    Plan plan = SamplingScheme.builtIn().plan(lot, level, aql.get(), standing.severity());
+    return new Choice(plan, standing.why());
+  }
+
+  /** Where the series stands, or the severity that was asked for. */
+  private SwitchingRules.Standing standing() {
+    SwitchingRules.Standing standing =
+        SamplingScheme.builtIn().switching().after(results(), reducedAgreed);
     if (standing.stopped()) {
-      throw new UserError(standing.why().get(standing.why().size() - 1));
+      throw new UserError(
+          standing.why().get(standing.why().size() - 1)
+              + " Then add a line \"resumed\" to the lots.");
     }
     Severity now = severity.map(PlanOptions::severity).orElse(standing.severity());
-    return new Choice(scheme.plan(lot, level, aql.get(), now), standing.why());
+    return new SwitchingRules.Standing(now, false, standing.why());
   }
 
   private static Severity severity(String name) {
@@ -129,7 +178,7 @@ final class PlanOptions {
                       row.trouble(
                           "\""
                               + text
-                              + "\" is no result; accepted, accepted-ends-reduced or refused")));
+                              + "\" is no result; accepted, accepted-ends-reduced, refused or resumed")));
     }
     return results;
   }

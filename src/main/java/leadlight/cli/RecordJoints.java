@@ -1,19 +1,20 @@
 package leadlight.cli;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leadlight.model.UserError;
 import leadlight.quality.ChartData;
+import leadlight.quality.ChartKind;
 import leadlight.quality.Reading;
+import leadlight.quality.chart.RareEvents;
 import leadlight.record.JobRecord;
 import leadlight.record.RecordedJoint;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
 import leadlight.record.Stage;
-import leadlight.record.Subject;
 
 /** The joints of the job record, grouped for a chart; what stands counts. */
 final class RecordJoints {
@@ -21,68 +22,75 @@ final class RecordJoints {
   private RecordJoints() {}
 
   /**
-   * Reads the last scoring of each photo.
+   * Reads the last scoring of each photo, of each board's last stage, or of the stage named.
    *
-   * @param by day (of scoring), connector, operator or pin
-   * @param stage a stage, "all", or "last": of each board the last that it reached
+   * @param by day (of scoring), connector, operator, pin, stage or finding
    * @param words how verdicts are read; what decides nothing was no opportunity
    */
-  static List<ChartData.Graded> read(JobRecord record, String by, String stage, Reading words) {
+  static ChartData read(
+      JobRecord record, String by, Optional<Stage> stage, ChartKind kind, Reading words) {
     List<ChartData.Graded> joints = new ArrayList<>();
-    for (Scoring scoring : ofStage(record, stage)) {
+    List<RareEvents.Looked> looked = new ArrayList<>();
+    List<Scoring> all = record.scorings(Search.all().latestOnly());
+    List<Scoring> taken = by.equals("stage") ? all : ofStage(all, stage);
+    int open = 0;
+    for (Scoring scoring : taken) {
       for (RecordedJoint joint : record.row(scoring.id()).joints()) {
         if (words.open().contains(joint.verdict().id())) {
+          open++;
           continue;
         }
+        boolean bad = words.bad().contains(joint.verdict().id());
         List<String> findings =
-            joint.standing().joint().findings().stream()
-                .map(f -> f.kind().id())
-                .distinct()
-                .toList();
-        joints.add(
-            new ChartData.Graded(
-                group(scoring, joint, by),
-                scoring.subject().job() + " " + scoring.subject().board(),
-                words.bad().contains(joint.verdict().id()),
-                findings));
+            joint.standing().joint().findings().stream().map(f -> f.kind().id()).distinct().toList();
+        String board = scoring.subject().job() + " " + scoring.subject().board();
+        joints.add(new ChartData.Graded(group(scoring, joint, by), board, bad, findings));
+        looked.add(new RareEvents.Looked(scoring.scoredAt().toLocalDate().toString(), bad));
       }
     }
-    return joints;
+    return ChartData.of(joints, looked, left(all.size() - taken.size(), open, stage), kind, by);
   }
 
-  /** A board is counted once: at the stage asked for, or at the last that it reached. */
-  private static List<Scoring> ofStage(JobRecord record, String stage) {
-    List<Scoring> all = record.scorings(Search.all().latestOnly());
-    if (stage.equals("all")) {
-      return all;
+  private static List<String> left(int photos, int open, Optional<Stage> stage) {
+    List<String> left = new ArrayList<>();
+    if (photos > 0) {
+      left.add(
+          "%d photos of other stages are left out: %s."
+              .formatted(
+                  photos,
+                  stage
+                      .map(s -> "only " + s.words() + " counts")
+                      .orElse("each board counts at its last stage")));
     }
-    if (stage.equals("last")) {
-      Map<String, Subject> last = new HashMap<>();
-      all.forEach(s -> last.merge(board(s.subject()), s.subject(), RecordJoints::later));
-      return all.stream().filter(s -> s.subject().equals(last.get(board(s.subject())))).toList();
+    if (open > 0) {
+      left.add(
+          "%d joints without a decision are no opportunities and are left out.".formatted(open));
     }
-    Stage only =
-        Stage.of(stage)
-            .orElseThrow(
-                () ->
-                    new UserError(
-                        "--stage must be last, all, as-received, after-rework or final, is "
-                            + stage));
-    return all.stream().filter(s -> s.subject().stage() == only).toList();
+    return left;
   }
 
-  private static String board(Subject subject) {
-    return subject.job() + "\n" + subject.board();
+  private static List<Scoring> ofStage(List<Scoring> all, Optional<Stage> stage) {
+    if (stage.isPresent()) {
+      return all.stream().filter(s -> s.subject().stage() == stage.get()).toList();
+    }
+    Map<List<String>, Integer> last = new HashMap<>();
+    all.forEach(s -> last.merge(board(s), when(s), Math::max));
+    return all.stream().filter(s -> when(s) == last.get(board(s))).toList();
   }
 
-  private static Subject later(Subject one, Subject other) {
-    Comparator<Subject> way = Comparator.comparing(Subject::stage).thenComparing(Subject::attempt);
-    return way.compare(one, other) >= 0 ? one : other;
+  private static List<String> board(Scoring scoring) {
+    return List.of(scoring.subject().job(), scoring.subject().board());
+  }
+
+  private static int when(Scoring scoring) {
+    return 1000 * scoring.subject().stage().ordinal() + scoring.subject().attempt();
   }
 
   /** Photos of the record whose row was not found, so that none of their joints is counted. */
-  static long withoutRow(JobRecord record, String stage) {
-    return ofStage(record, stage).stream().filter(s -> s.rowReason().isPresent()).count();
+  static long withoutRow(JobRecord record) {
+    return record.scorings(Search.all().latestOnly()).stream()
+        .filter(s -> s.rowReason().isPresent())
+        .count();
   }
 
   private static String group(Scoring scoring, RecordedJoint joint, String by) {
@@ -91,8 +99,13 @@ final class RecordJoints {
       case "connector" -> scoring.method().settings().row().connectorId();
       case "operator" -> scoring.person();
       case "pin" -> Integer.toString(joint.pin());
+      case "stage" -> scoring.subject().stageWords();
+      case "finding" -> "";
       default ->
-          throw new UserError("the record has no " + by + "; day, connector, operator or pin");
+          throw new UserError(
+              "the record has no "
+                  + by
+                  + "; day, connector, operator, pin, stage or finding. For a lamp, chart a table with that column");
     };
   }
 }

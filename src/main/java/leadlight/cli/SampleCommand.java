@@ -17,6 +17,7 @@ import leadlight.quality.Draw;
 import leadlight.quality.Page;
 import leadlight.quality.SamplePages;
 import leadlight.quality.Table;
+import leadlight.quality.sampling.SchemePages;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,11 +52,30 @@ final class SampleCommand {
       this.streams = streams;
     }
 
+    @Option(names = "--double", description = "A double plan, with --aql.")
+    private boolean two;
+
+    @Option(names = "--sequential", description = "A sequential plan, with --good and --bad.")
+    private boolean sequential;
+
     @Override
     public Integer call() {
-      PlanOptions.Choice choice = options.choose(lot);
-      PageFiles.write(SamplePages.plan(choice.plan(), lot, choice.notes()), out, "plan", streams);
+      if (two && sequential) {
+        throw new UserError("a plan is double or sequential, not both; leave one out");
+      }
+      PageFiles.write(page(), out, "plan", streams);
       return ExitStatus.GOOD.code();
+    }
+
+    private Page page() {
+      if (two) {
+        return SchemePages.page(options.choiceOfTwo(lot), lot);
+      }
+      if (sequential) {
+        return SchemePages.page(options.sequence(), lot);
+      }
+      PlanOptions.Choice choice = options.choose(lot);
+      return SamplePages.plan(choice.plan(), lot, choice.notes());
     }
   }
 

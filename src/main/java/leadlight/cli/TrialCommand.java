@@ -11,6 +11,10 @@ import java.util.function.Consumer;
 import leadlight.data.WholeFile;
 import leadlight.model.Opinions;
 import leadlight.model.RowHint;
+import leadlight.model.UserError;
+import leadlight.quality.bench.BenchPages;
+import leadlight.quality.bench.BenchTally;
+import leadlight.record.JobRecord;
 import leadlight.trial.JointsCsv;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
@@ -44,6 +48,7 @@ final class TrialCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "FOLDER",
+      arity = "0..1",
       description = "Photos with *.truth.json (exact) or *.row.json (annotated rows) beside them.")
   private Path folder;
 
@@ -88,6 +93,14 @@ final class TrialCommand implements Callable<Integer> {
   @Mixin private BodyOption body;
 
   @Option(
+      names = "--record",
+      paramLabel = "DIR",
+      description =
+          "Instead of photos with truth: the tool's opinions in this record beside what the bench "
+              + "and people said of them.")
+  private Optional<Path> record = Optional.empty();
+
+  @Option(
       names = "--sets",
       paramLabel = "KIND",
       description =
@@ -105,6 +118,12 @@ final class TrialCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (record.isPresent() == (folder != null)) {
+      throw new UserError("a trial takes a FOLDER of photos with truth, or --record DIR; name one");
+    }
+    if (record.isPresent()) {
+      return bench(record.get());
+    }
     int count = threads.count();
     if (sets.isPresent()) {
       SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
@@ -130,6 +149,17 @@ final class TrialCommand implements Callable<Integer> {
     WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
     run.sheets().write(out);
     streams.out().print(json ? report : table(run));
+    return ExitStatus.GOOD.code();
+  }
+
+  private int bench(Path at) {
+    if (!JobRecord.isIn(at)) {
+      throw new UserError("no record in " + at + "; name its folder with --record");
+    }
+    try (JobRecord open = JobRecord.open(at)) {
+      BenchTally tally = BenchTally.of(RecordBench.read(open));
+      PageFiles.write(BenchPages.page(tally), out, "bench", streams);
+    }
     return ExitStatus.GOOD.code();
   }
 

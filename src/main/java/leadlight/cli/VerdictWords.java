@@ -1,6 +1,7 @@
 package leadlight.cli;
 
 import java.util.Set;
+import java.util.stream.Collectors;
 import leadlight.quality.Reading;
 import picocli.CommandLine.Option;
 
@@ -38,6 +39,10 @@ final class VerdictWords {
    * @param asGiven true if they are compared as given
    */
   Reading reading(boolean asGiven) {
-    return new Reading(bad, good, open, asGiven);
+    return new Reading(stripped(bad), stripped(good), stripped(open), asGiven);
+  }
+
+  private static Set<String> stripped(Set<String> words) {
+    return words.stream().map(String::strip).collect(Collectors.toSet());
   }
 }

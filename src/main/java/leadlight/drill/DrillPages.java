@@ -13,7 +13,7 @@ import leadlight.quality.Page.Heading;
 import leadlight.quality.Page.Text;
 import leadlight.quality.Plot;
 import leadlight.record.DrillAnswer;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /** The page of a person's history. */
 public final class DrillPages {

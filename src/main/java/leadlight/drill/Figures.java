@@ -14,7 +14,7 @@ import leadlight.quality.Grade;
 import leadlight.quality.Grades;
 import leadlight.quality.Reading;
 import leadlight.record.DrillAnswer;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * What answers come to against the truth, by the agreement study of {@code quality}: a joint that
@@ -66,9 +66,9 @@ public record Figures(
     return Optional.of(
         new Figures(
             counted,
-            appraisal.missed(),
-            appraisal.falseAlarm(),
-            appraisal.undecided(),
+            appraisal.missed().plain(),
+            appraisal.falseAlarm().plain(),
+            appraisal.undecided().plain(),
             appraisal.kappa(),
             study.confusion(PERSON)));
   }

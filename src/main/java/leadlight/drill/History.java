@@ -12,7 +12,7 @@ import leadlight.model.FindingKind;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
 import leadlight.record.Sitting;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * What one person has shown, sitting by sitting. Only closed cards count.

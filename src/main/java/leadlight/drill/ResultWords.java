@@ -7,7 +7,7 @@ import java.util.Optional;
 import leadlight.quality.Estimate;
 import leadlight.record.DrillAnswer;
 import leadlight.record.Sitting;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /** A sitting's result in words and figures. */
 final class ResultWords {

@@ -207,6 +207,12 @@ public final class DayPage {
         : words.get("day.to", whole(dpmo.lower()), whole(dpmo.upper()));
   }
 
+  String plainInterval(Dpmo dpmo) {
+    return dpmo.opportunities() == 0
+        ? ""
+        : words.get("day.to", whole(dpmo.plainLower()), whole(dpmo.plainUpper()));
+  }
+
   private static String whole(double value) {
     return String.format(Locale.ROOT, "%,d", Math.round(value)).replace(',', '\u2009');
   }

@@ -6,18 +6,29 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import leadlight.quality.AgreementLimits.Step;
+import leadlight.quality.agreement.Coefficient;
+import leadlight.quality.agreement.Ordered;
+import leadlight.quality.agreement.PairCalls;
+import leadlight.statistics.ClusterRate;
 
 /** The page of an agreement study. */
 public final class AgreePages {
 
   private static final int MOST_DIVIDED = 40;
 
+  private static final String INTERVALS =
+      "Intervals leave out a photo (or an item, where photos are not named) at a time: repeats and"
+          + " joints of one photo are not counted as independent. Gwet's AC1 stands beside kappa"
+          + " because kappa falls towards 0 where one category is rare, however well graders agree.";
+
   private final AgreementStudy study;
+  private final Optional<Ordered> ordered;
   private final AgreementLimits limits = AgreementLimits.builtIn();
   private final Page.Builder page = new Page.Builder();
 
-  private AgreePages(AgreementStudy study) {
+  private AgreePages(AgreementStudy study, Optional<Ordered> ordered) {
     this.study = study;
+    this.ordered = ordered;
   }
 
   /**
@@ -26,7 +37,18 @@ public final class AgreePages {
    * @param picture of an item; empty bytes if there is none
    */
   public static Page page(AgreementStudy study, Function<String, byte[]> picture) {
-    AgreePages pages = new AgreePages(study);
+    return page(study, Optional.empty(), picture);
+  }
+
+  /**
+   * The page with weighted kappa.
+   *
+   * @param ordered verdicts from best to worst, if their order counts
+   * @param picture of an item; empty bytes if there is none
+   */
+  public static Page page(
+      AgreementStudy study, Optional<Ordered> ordered, Function<String, byte[]> picture) {
+    AgreePages pages = new AgreePages(study, ordered);
     pages.setUp();
     pages.within();
     pages.between();
@@ -52,6 +74,7 @@ public final class AgreePages {
                   .formatted(complete, study.grades().items().size())
               + " these, figures of two graders on those both have graded.");
     }
+    study.dropped().forEach(page::text);
     page.text(
         study.reading().asGiven()
             ? "Agreement is between the verdicts as given."
@@ -70,36 +93,55 @@ public final class AgreePages {
     }
     page.heading("Each grader with itself")
         .text(rows.isEmpty() ? "Nobody graded twice: repeatability is not known." : "")
-        .grid(List.of("grader", "trials", "same verdict every time (95 % Wilson)"), rows);
+        .grid(List.of("grader", "trials", "same verdict every time (95 %)"), rows);
   }
 
   private void between() {
     List<List<String>> rows = new ArrayList<>();
     for (AgreementStudy.Pair pair : study.pairs()) {
-      Optional<Estimate> kappa = pair.table().kappa();
+      Coefficient kappa = pair.calls().kappa();
       rows.add(
           List.of(
               pair.one() + " and " + pair.other(),
               "" + pair.table().total(),
               pair.table().agreement().map(Words::percent).orElse("nothing in common"),
-              pair.table().total() == 0 ? "nothing in common" : Estimate.words(kappa),
-              pair.table().total() == 0 ? "" : verdict(limits.kappa(), kappa)));
+              kappa.words(),
+              kappa.value().map(limits.kappa()::verdict).orElse(""),
+              pair.calls().ac1().words()));
     }
     if (rows.isEmpty()) {
       return;
     }
     page.heading("Graders with each other")
-        .grid(List.of("pair", "grades", "agree", "Cohen's kappa (95 %)", "by kappa"), rows);
+        .text(INTERVALS)
+        .grid(
+            List.of("pair", "grades", "agree", "Cohen's kappa (95 %)", "by kappa", "AC1 (95 %)"),
+            rows);
     study
         .together()
         .ifPresent(
-            f ->
+            calls ->
                 page.text(
-                    "All together, Fleiss' kappa: %s (95 %%, jackknife over items); agreement %s, by"
-                            .formatted(Estimate.words(f.kappa()), Words.percent(f.observed()))
-                        + " chance "
-                        + Words.percent(f.byChance())
-                        + "."));
+                    "All together, Fleiss' kappa: %s; Gwet's AC1: %s."
+                        .formatted(calls.kappa().words(), calls.ac1().words())));
+    weighted();
+  }
+
+  private void weighted() {
+    for (Ordered order : ordered.stream().toList()) {
+      List<List<String>> rows = new ArrayList<>();
+      for (AgreementStudy.Pair pair : study.pairs()) {
+        PairCalls calls =
+            Pairing.ordered(study.grades(), pair.one(), pair.other(), order.verdicts());
+        rows.add(
+            List.of(
+                pair.one() + " and " + pair.other(),
+                "" + calls.table().total(),
+                calls.weightedKappa(order.disagreement()).words()));
+      }
+      page.text("Order: " + order.words() + ". Grades outside this order are left out.")
+          .grid(List.of("ordered pair", "grades", "weighted kappa (95 %)"), rows);
+    }
   }
 
   private void against() {
@@ -116,7 +158,11 @@ public final class AgreePages {
       rows.add(List.of(a.grader(), "no decision", "", Words.rate(a.undecided())));
       rows.add(
           List.of(
-              a.grader(), "kappa", verdict(limits.kappa(), a.kappa()), Estimate.words(a.kappa())));
+              a.grader(),
+              "kappa",
+              a.kappaByItem().value().map(limits.kappa()::verdict).orElse(""),
+              a.kappaByItem().words()));
+      rows.add(List.of(a.grader(), "AC1", "", a.ac1().words()));
       rows.add(List.of(a.grader(), "bias", "", bias(a)));
     }
     page.heading("Against the reference")
@@ -125,16 +171,23 @@ public final class AgreePages {
                 + limits.miss().source()
                 + "; a rate is acceptable by its value, its interval says how far to trust that."
                 + " An open decision is neither missed nor a false alarm, but it is not right.")
-        .grid(List.of("grader", "figure", "verdict", "value (95 %)"), rows);
+        .grid(List.of("grader", "figure", "verdict", "value (95 %)"), rows)
+        .text(
+            "System effectiveness, items on which all graders were right every time: "
+                + Words.rate(study.system())
+                + ". Joints of one photo are alike, so intervals count photos; as if every grade"
+                + " stood alone, misses are "
+                + String.join(
+                    "; ",
+                    appraisals.stream()
+                        .map(a -> a.grader() + " " + Words.rate(a.missed().plain()))
+                        .toList())
+                + " (Wilson).");
   }
 
-  private static List<String> line(Appraisal a, String name, leadlight.trial.Rate rate, Step step) {
+  private static List<String> line(Appraisal a, String name, ClusterRate rate, Step step) {
     return List.of(
         a.grader(), name, rate.of() == 0 ? "" : step.verdict(rate.share()), Words.rate(rate));
-  }
-
-  private static String verdict(Step step, Optional<Estimate> kappa) {
-    return kappa.map(k -> step.verdict(k.value())).orElse("");
   }
 
   private static String bias(Appraisal a) {

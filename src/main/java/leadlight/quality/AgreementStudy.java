@@ -6,9 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import leadlight.model.UserError;
-import leadlight.trial.Rate;
+import leadlight.quality.agreement.Calls;
+import leadlight.quality.agreement.PairCalls;
+import leadlight.statistics.ClusterRate;
+import leadlight.statistics.Rate;
 
 /**
  * An agreement study of graders, with or without a reference.
@@ -22,9 +27,15 @@ public record AgreementStudy(Grades grades, Reading reading, Optional<String> re
   /**
    * Two graders against each other.
    *
-   * @param table trials pooled
+   * @param calls what both called the same items
    */
-  public record Pair(String one, String other, CrossTable table) {}
+  public record Pair(String one, String other, PairCalls calls) {
+
+    /** Trials pooled. */
+    public CrossTable table() {
+      return calls.table();
+    }
+  }
 
   /**
    * An item on which graders differ.
@@ -67,7 +78,7 @@ public record AgreementStudy(Grades grades, Reading reading, Optional<String> re
   }
 
   /** Agreement of a grader with itself; empty with one trial. */
-  public Optional<Rate> repeated(String grader) {
+  public Optional<ClusterRate> repeated(String grader) {
     return Repeats.of(grades, reading, grader);
   }
 
@@ -79,7 +90,7 @@ public record AgreementStudy(Grades grades, Reading reading, Optional<String> re
       for (int j = i + 1; j < names.size(); j++) {
         String one = names.get(i);
         String other = names.get(j);
-        pairs.add(new Pair(one, other, Pairing.table(grades, reading, one, other, false)));
+        pairs.add(new Pair(one, other, Pairing.pair(grades, reading, one, other, false)));
       }
     }
     return pairs;
@@ -87,27 +98,87 @@ public record AgreementStudy(Grades grades, Reading reading, Optional<String> re
 
   /** A grader against the reference, as counts. */
   public Optional<CrossTable> againstReference(String grader) {
-    return reference.map(r -> Pairing.table(grades, reading, grader, r, true));
+    return reference.map(r -> Pairing.pair(grades, reading, grader, r, true).table());
   }
 
   /** All graders and trials together; empty if no item has two grades. */
-  public Optional<FleissKappa> together() {
-    List<List<Integer>> counts = Pairing.counts(grades, reading, appraisers());
+  public Optional<Calls> together() {
+    List<Calls.Item> calls = Pairing.calls(grades, reading, appraisers());
     boolean enough =
-        !counts.isEmpty() && counts.get(0).stream().mapToInt(Integer::intValue).sum() > 1;
-    return enough ? FleissKappa.of(counts) : Optional.empty();
+        !calls.isEmpty() && calls.get(0).counts().stream().mapToInt(Integer::intValue).sum() > 1;
+    return enough ? Optional.of(new Calls(calls)) : Optional.empty();
   }
 
   /** Items graded by all of them in all their trials. */
   public int complete() {
-    return Pairing.counts(grades, reading, appraisers()).size();
+    return Pairing.calls(grades, reading, appraisers()).size();
+  }
+
+  /**
+   * System effectiveness (AIAG MSA, 4th edition): items on which all graders in all their trials
+   * say what the reference says, or, without one, all the same.
+   */
+  public ClusterRate system() {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    for (String item : grades.items()) {
+      List<Grade> said = appraisers().stream().flatMap(g -> grades.of(g, item).stream()).toList();
+      boolean all =
+          appraisers().stream().allMatch(g -> grades.of(g, item).size() == grades.trials(g));
+      Optional<Grade> truth = truth(item);
+      if (all && (reference.isEmpty() || truth.isPresent())) {
+        Set<String> sides = said.stream().map(reading::category).collect(Collectors.toSet());
+        truth.ifPresent(g -> sides.add(reading.category(g)));
+        rate.add(Grades.cluster(item), sides.size() == 1);
+      }
+    }
+    return rate.rate();
+  }
+
+  /** What the reference says; empty if it leaves the item open or contradicts itself. */
+  private Optional<Grade> truth(String item) {
+    return reference
+        .flatMap(r -> grades.truth(r, item, reading))
+        .filter(g -> !reading.side(g).equals(Reading.OPEN));
+  }
+
+  /** What does not count and why, a sentence each. */
+  public List<String> dropped() {
+    List<String> dropped = new ArrayList<>();
+    for (String r : reference.stream().toList()) {
+      List<String> contradicted = grades.contradicted(r, reading);
+      if (!contradicted.isEmpty()) {
+        dropped.add(
+            "%s contradicts itself on %s, left out: %s."
+                .formatted(r, Words.count(contradicted.size(), "item"), Words.named(contradicted)));
+      }
+      long none = grades.items().stream().filter(i -> grades.of(r, i).isEmpty()).count();
+      long open = grades.items().size() - none - contradicted.size();
+      open -= grades.items().stream().filter(i -> truth(i).isPresent()).count();
+      if (none + open > 0) {
+        dropped.add(
+            "Not held against %s: %d items that it did not grade, %d that it leaves open."
+                .formatted(r, none, open));
+      }
+    }
+    for (String grader : appraisers()) {
+      long part =
+          grades.items().stream()
+              .filter(i -> grades.of(grader, i).size() < grades.trials(grader))
+              .count();
+      if (part > 0) {
+        dropped.add(
+            "%s did not grade %d of %d items in every trial; these are left out of its own rates."
+                .formatted(grader, part, grades.items().size()));
+      }
+    }
+    return dropped;
   }
 
   /** What each finding of the reference was called by a grader: finding, call, count. */
   public Map<String, Map<String, Integer>> confusion(String grader) {
     Map<String, Map<String, Integer>> confusion = new TreeMap<>();
     for (String item : grades.items()) {
-      Optional<Grade> truth = reference.flatMap(r -> grades.of(r, item, 1));
+      Optional<Grade> truth = reference.flatMap(r -> grades.truth(r, item, reading));
       for (Grade grade : truth.isEmpty() ? List.<Grade>of() : grades.of(grader, item)) {
         confusion
             .computeIfAbsent(call(truth.get()), f -> new TreeMap<>())
@@ -142,10 +213,7 @@ public record AgreementStudy(Grades grades, Reading reading, Optional<String> re
       mine.forEach(g -> sides.add(reading.category(g)));
       said.put(grader, String.join(" ", mine.stream().map(AgreementStudy::call).toList()));
     }
-    Optional<Grade> truth =
-        reference
-            .flatMap(r -> grades.of(r, item, 1))
-            .filter(g -> !reading.side(g).equals(Reading.OPEN));
+    Optional<Grade> truth = truth(item);
     truth.ifPresent(g -> said.put(g.grader(), call(g)));
     int alike = truth.isPresent() ? count(sides, reading.category(truth.get())) : majority(sides);
     return new Divided(item, new Rate(sides.size() - alike, sides.size()), said);

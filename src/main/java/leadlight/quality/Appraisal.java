@@ -2,7 +2,9 @@ package leadlight.quality;
 
 import java.util.List;
 import java.util.Optional;
-import leadlight.trial.Rate;
+import leadlight.quality.agreement.Coefficient;
+import leadlight.quality.agreement.PairCalls;
+import leadlight.statistics.ClusterRate;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
@@ -15,40 +17,46 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
  * @param missed grades "good" of items that are bad, of all decided grades of bad items
  * @param falseAlarm grades "bad" of items that are good, of all decided grades of good items
  * @param undecided grades that decide nothing, of all
- * @param kappa against the reference, trials pooled
+ * @param kappa against the reference, as if every grade stood alone
+ * @param kappaByItem the same, its interval by photo or item
+ * @param ac1 Gwet's AC1, likewise
  */
 public record Appraisal(
     String grader,
     int trials,
-    Optional<Rate> repeated,
-    Rate effective,
-    Rate missed,
-    Rate falseAlarm,
-    Rate undecided,
-    Optional<Estimate> kappa) {
+    Optional<ClusterRate> repeated,
+    ClusterRate effective,
+    ClusterRate missed,
+    ClusterRate falseAlarm,
+    ClusterRate undecided,
+    Optional<Estimate> kappa,
+    Coefficient kappaByItem,
+    Coefficient ac1) {
 
   static Appraisal of(Grades grades, Reading reading, String grader, String reference) {
     int trials = grades.trials(grader);
-    Tally missed = new Tally();
-    Tally alarm = new Tally();
-    Tally effective = new Tally();
-    Tally open = new Tally();
+    ClusterRate.Builder missed = new ClusterRate.Builder();
+    ClusterRate.Builder alarm = new ClusterRate.Builder();
+    ClusterRate.Builder effective = new ClusterRate.Builder();
+    ClusterRate.Builder open = new ClusterRate.Builder();
     for (String item : grades.complete(grader)) {
-      Optional<Grade> truth = grades.of(reference, item, 1);
+      Optional<Grade> truth = grades.truth(reference, item, reading);
       if (truth.isEmpty() || reading.side(truth.get()).equals(Reading.OPEN)) {
         continue;
       }
       String is = reading.side(truth.get());
       List<String> said = grades.of(grader, item).stream().map(reading::side).toList();
-      effective.add(said.stream().allMatch(is::equals));
-      Tally wrong = is.equals(Reading.BAD) ? missed : alarm;
+      String cluster = Grades.cluster(item);
+      effective.add(cluster, said.stream().allMatch(is::equals));
+      ClusterRate.Builder wrong = is.equals(Reading.BAD) ? missed : alarm;
       for (String side : said) {
-        open.add(side.equals(Reading.OPEN));
+        open.add(cluster, side.equals(Reading.OPEN));
         if (!side.equals(Reading.OPEN)) {
-          wrong.add(!side.equals(is));
+          wrong.add(cluster, !side.equals(is));
         }
       }
     }
+    PairCalls pair = Pairing.pair(grades, reading, grader, reference, true);
     return new Appraisal(
         grader,
         trials,
@@ -57,7 +65,9 @@ public record Appraisal(
         missed.rate(),
         alarm.rate(),
         open.rate(),
-        Pairing.table(grades, reading, grader, reference, true).kappa());
+        pair.table().kappa(),
+        pair.kappa(),
+        pair.ac1());
   }
 
   /**
@@ -72,20 +82,5 @@ public record Appraisal(
     int fewer = Math.min(missed.count(), falseAlarm.count());
     return Optional.of(
         Math.min(1, 2 * BinomialDistribution.of(n, 0.5).cumulativeProbability(fewer)));
-  }
-
-  /** Counts hits of tries. */
-  static final class Tally {
-    private int count;
-    private int of;
-
-    void add(boolean hit) {
-      of++;
-      count += hit ? 1 : 0;
-    }
-
-    Rate rate() {
-      return new Rate(count, of);
-    }
   }
 }

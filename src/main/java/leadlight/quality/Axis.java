@@ -20,15 +20,29 @@ record Axis(double least, double most, double from, double to) {
     return new Axis(0, Math.ceil(top / step - 1e-9) * step, from, to);
   }
 
+  /** An axis of round ends over a range; from 0 if nothing lies below. */
+  static Axis over(double least, double most, double from, double to) {
+    if (least >= 0) {
+      return upTo(most, from, to);
+    }
+    double step = step(Math.max(most, 0) - least);
+    return new Axis(
+        Math.floor(least / step + 1e-9) * step,
+        Math.ceil(Math.max(most, 0) / step - 1e-9) * step,
+        from,
+        to);
+  }
+
   double at(double value) {
     return from + (value - least) / (most - least) * (to - from);
   }
 
   /** Four to ten round values. */
   List<Double> ticks() {
-    double step = step(most);
+    double step = step(most - least);
     List<Double> ticks = new ArrayList<>();
-    for (int i = 0; i * step <= most * (1 + 1e-9); i++) {
+    long first = Math.round(least / step);
+    for (long i = first; i * step <= most + 1e-9 * step; i++) {
       ticks.add(i * step);
     }
     return ticks;
@@ -42,7 +56,7 @@ record Axis(double least, double most, double from, double to) {
 
   /** As many decimals as the step needs. */
   String label(double tick) {
-    int decimals = (int) Math.max(0, 2 - Math.floor(Math.log10(most)));
+    int decimals = (int) Math.max(0, 2 - Math.floor(Math.log10(most - least)));
     String text = Words.fixed(tick, decimals);
     return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
   }

@@ -8,6 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import leadlight.quality.chart.Days;
+import leadlight.quality.chart.RareEvents;
+import leadlight.quality.chart.StageRows;
 
 /**
  * Subgroups and findings from a table, in one of two forms: counts (columns group, units, count) or
@@ -15,8 +18,17 @@ import java.util.Set;
  *
  * @param groups in the table's order, or sorted as numbers or text for joints
  * @param findings of nonconforming joints; empty for counts
+ * @param looked judged joints in the order of their days, if they have one
+ * @param left what was not counted and why, a sentence each
  */
-public record ChartData(List<Subgroup> groups, List<String> findings) {
+public record ChartData(
+    List<Subgroup> groups,
+    List<String> findings,
+    List<RareEvents.Looked> looked,
+    List<String> left) {
+
+  /** How a table names the finding that joints are grouped by. */
+  private static final String FINDING = "finding";
 
   /**
    * A joint.
@@ -38,7 +50,7 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
   public static ChartData read(Table table, ChartKind kind, String by, Reading words) {
     return table.has("units") && table.has("count")
         ? counts(table)
-        : of(joints(table, kind, by, words), kind);
+        : joints(table, kind, by, words);
   }
 
   private static ChartData counts(Table table) {
@@ -50,26 +62,79 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
       }
       groups.add(new Subgroup(row.text("group"), units, row.count("count")));
     }
-    return new ChartData(groups, List.of());
+    return new ChartData(groups, List.of(), List.of(), List.of());
   }
 
-  private static List<Graded> joints(Table table, ChartKind kind, String by, Reading words) {
+  private static ChartData joints(Table table, ChartKind kind, String by, Reading words) {
     List<Graded> joints = new ArrayList<>();
-    for (Table.Row row : table.rows()) {
+    List<RareEvents.Looked> looked = new ArrayList<>();
+    List<Table.Row> rows = StageRows.last(table, by);
+    int open = 0;
+    for (Table.Row row : rows) {
       String verdict = row.text("verdict");
-      String side = words.side(verdict).orElseThrow(() -> row.trouble(words.unknown(verdict)));
+      String side =
+          words.side(verdict).orElseThrow(() -> row.trouble("verdict", words.unknown(verdict)));
       if (side.equals(Reading.OPEN)) {
+        open++;
         continue;
       }
       String board = kind == ChartKind.U ? row.text("board") : "";
       List<String> findings =
-          row.maybe("finding").stream()
+          row.maybe(FINDING).stream()
               .flatMap(f -> Arrays.stream(f.split(";")))
               .map(String::strip)
               .toList();
-      joints.add(new Graded(row.text(by), board, side.equals(Reading.BAD), findings));
+      boolean bad = side.equals(Reading.BAD);
+      joints.add(new Graded(group(row, by), board, bad, findings));
+      looked.add(new RareEvents.Looked(row.maybe("day").orElse(""), bad));
     }
-    return joints;
+    List<String> left = new ArrayList<>();
+    if (rows.size() < table.rows().size()) {
+      left.add(
+          "%d joints of earlier stages are left out: each board counts at its last stage."
+              .formatted(table.rows().size() - rows.size()));
+    }
+    if (open > 0) {
+      left.add(
+          "%d joints without a decision are no opportunities and are left out.".formatted(open));
+    }
+    return of(joints, looked, left, kind, by);
+  }
+
+  private static String group(Table.Row row, String by) {
+    if (by.equals(FINDING)) {
+      return "";
+    }
+    String name = row.text(by);
+    if (by.equals("day") && Days.of(name).isEmpty()) {
+      throw row.trouble("day", "\"" + name + "\" is no date; write it as 2026-11-25");
+    }
+    return name;
+  }
+
+  /** Counts joints from wherever they come. */
+  public static ChartData of(
+      List<Graded> joints,
+      List<RareEvents.Looked> looked,
+      List<String> left,
+      ChartKind kind,
+      String by) {
+    ChartData counted = by.equals(FINDING) ? byFinding(joints) : of(joints, kind);
+    List<RareEvents.Looked> sorted = new ArrayList<>(looked);
+    if (looked.stream().allMatch(joint -> Days.of(joint.day()).isPresent())) {
+      sorted.sort(Comparator.comparing(joint -> Days.of(joint.day()).orElseThrow()));
+    }
+    return new ChartData(counted.groups, counted.findings, sorted, left);
+  }
+
+  /** Every finding with all judged joints as its opportunities. */
+  private static ChartData byFinding(List<Graded> joints) {
+    List<String> findings = of(joints, ChartKind.P).findings;
+    List<Subgroup> groups =
+        Pareto.of(findings).bars().stream()
+            .map(bar -> new Subgroup(bar.cause(), joints.size(), bar.count()))
+            .toList();
+    return new ChartData(groups, findings, List.of(), List.of());
   }
 
   /** Counts joints: their own number, or the boards they are on for a u chart. */
@@ -90,14 +155,8 @@ public record ChartData(List<Subgroup> groups, List<String> findings) {
         (name, c) ->
             groups.add(
                 new Subgroup(name, kind == ChartKind.U ? c.boards.size() : c.joints, c.defects)));
-    groups.sort(Comparator.comparing(Subgroup::name, ChartData::inOrder));
-    return new ChartData(groups, findings);
-  }
-
-  /** Numbers by size, before text. */
-  private static int inOrder(String a, String b) {
-    boolean both = a.matches("\\d{1,9}") && b.matches("\\d{1,9}");
-    return both ? Integer.compare(Integer.parseInt(a), Integer.parseInt(b)) : a.compareTo(b);
+    groups.sort(Comparator.comparing(Subgroup::name, Days.order(List.copyOf(counted.keySet()))));
+    return new ChartData(groups, findings, List.of(), List.of());
   }
 
   private static final class Counted {

@@ -2,10 +2,14 @@ package leadlight.quality;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import leadlight.quality.chart.ChartRules;
 
 /** Pages of control charts. */
 public final class ChartPages {
+
+  private static final ChartRules RULES = ChartRules.builtIn();
 
   private ChartPages() {}
 
@@ -75,7 +79,19 @@ public final class ChartPages {
    * @param ordered true if the groups follow in time
    */
   public static Page page(ControlChart chart, Pareto pareto, String by, boolean ordered) {
+    return page(chart, pareto, by, ordered, List.of());
+  }
+
+  /**
+   * A page.
+   *
+   * @param left what was not counted and why
+   */
+  public static Page page(
+      ControlChart chart, Pareto pareto, String by, boolean ordered, List<String> left) {
     Page.Builder page = new Page.Builder().strong(summary(chart)).chart(plot(chart, by, ordered));
+    left.forEach(page::text);
+    design(chart, page);
     if (chart.centre() == 0) {
       page.text("There is not one defect: limits of zero tell nothing yet; the next one decides.");
     }
@@ -92,6 +108,7 @@ public final class ChartPages {
         .text(
             (signals.isEmpty() ? "None. " : "")
                 + "Rules: Western Electric, Statistical Quality Control Handbook, 1956."
+                + falseAlarms(chart)
                 + (ordered ? "" : " Groups without an order: the first rule alone is asked."))
         .grid(List.of("group", "rule", "side"), signals);
     if (!pareto.bars().isEmpty()) {
@@ -106,6 +123,58 @@ public final class ChartPages {
     return page.heading("Groups")
         .grid(List.of(by, "size", "count", "value", "limits"), rows(chart))
         .page(chart.kind().word() + " chart by " + by);
+  }
+
+  /** What the limits rest on, and where they do not hold what they promise. */
+  private static void design(ControlChart chart, Page.Builder page) {
+    int base = chart.design().baseline();
+    int groups = base == 0 ? chart.points().size() : base;
+    if (base > 0) {
+      page.text("Centre and limits are set by the first %d groups alone.".formatted(base));
+    }
+    double expected =
+        chart.points().stream().limit(groups).mapToInt(p -> p.group().count()).average().orElse(0);
+    if (expected > 0 && expected < RULES.leastPerGroup()) {
+      page.text(
+          ("On average %s a group, fewer than %d: limits by three sigma give more false alarms than"
+                  + " they promise; a g or t chart (--kind g, t) suits rare defects.")
+              .formatted(Words.significant(expected), RULES.leastPerGroup()));
+    }
+    if (chart.design().ordered() && groups < RULES.fewGroups()) {
+      page.text(
+          "Limits from %d groups, fewer than %d, are unsure themselves."
+              .formatted(groups, RULES.fewGroups()));
+    }
+    chart
+        .dispersionP()
+        .ifPresent(
+            p ->
+                page.text(
+                    "Chi-squared test that groups differ by chance alone: %s%s."
+                        .formatted(Words.p(p), dispersed(chart, p))));
+  }
+
+  private static String dispersed(ControlChart chart, double p) {
+    if (chart.design().laney()) {
+      return "; limits are %s times as wide (Laney's p' and u', 2002)"
+          .formatted(Words.fixed(chart.spread(), 2));
+    }
+    return p < RULES.overdispersedP()
+        ? "; they differ more, so some signals are only that: --laney widens the limits by it"
+        : "";
+  }
+
+  private static String falseAlarms(ControlChart chart) {
+    String rules =
+        chart.design().rules().stream()
+            .sorted()
+            .map(String::valueOf)
+            .collect(Collectors.joining(","));
+    Double groups = RULES.groupsToFalseAlarm().get(rules);
+    return groups == null
+        ? ""
+        : " Asked: %s; a chart in control gives a false alarm once in about %.0f groups (%s)."
+            .formatted(rules, groups, "Champ and Woodall 1987, normal values");
   }
 
   private static String summary(ControlChart chart) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * How often the verdict of a part changes over repeats.

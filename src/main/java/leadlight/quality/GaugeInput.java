@@ -4,19 +4,29 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadlight.quality.gauge.Bias;
 
 /**
  * What a gauge study starts from.
  *
  * @param readings measured values
  * @param verdicts verdicts of the same parts
+ * @param references known values by part and measure
  */
-public record GaugeInput(List<Measured> readings, List<Flips.Said> verdicts) {
+public record GaugeInput(
+    List<Measured> readings, List<Flips.Said> verdicts, Map<List<String>, Double> references) {
+
+  /** Without known values. */
+  public GaugeInput(List<Measured> readings, List<Flips.Said> verdicts) {
+    this(readings, verdicts, Map.of());
+  }
 
   /**
    * A measured value.
@@ -31,11 +41,12 @@ public record GaugeInput(List<Measured> readings, List<Flips.Said> verdicts) {
   public GaugeInput {
     readings = List.copyOf(readings);
     verdicts = List.copyOf(verdicts);
+    references = Map.copyOf(references);
   }
 
   /**
-   * Reads the columns part, operator, trial, measure, value and, if there, verdict and day
-   * (2026-11-25).
+   * Reads the columns part, operator, trial, measure, value and, if there, verdict, day
+   * (2026-11-25) and reference, the known value.
    *
    * @throws leadlight.model.UserError if a cell is missing or makes no sense
    */
@@ -43,6 +54,7 @@ public record GaugeInput(List<Measured> readings, List<Flips.Said> verdicts) {
     List<Measured> readings = new ArrayList<>();
     List<Flips.Said> verdicts = new ArrayList<>();
     Set<List<String>> seen = new LinkedHashSet<>();
+    Map<List<String>, Double> references = new LinkedHashMap<>();
     Table table = Table.read(file, "part", "operator", "trial", "measure", "value");
     for (Table.Row row : table.rows()) {
       String part = row.text("part");
@@ -55,12 +67,41 @@ public record GaugeInput(List<Measured> readings, List<Flips.Said> verdicts) {
                 .formatted(measure, part, operator, trial));
       }
       readings.add(new Measured(part, operator, day(row), measure, row.number("value")));
+      if (row.maybe("reference").isPresent()) {
+        reference(references, row, row.number("reference"));
+      }
       Optional<String> verdict = row.maybe("verdict");
       if (verdict.isPresent() && seen.add(List.of("v", part, operator, trial))) {
         verdicts.add(new Flips.Said(part, operator, verdict.get()));
       }
     }
-    return new GaugeInput(readings, verdicts);
+    return new GaugeInput(readings, verdicts, references);
+  }
+
+  /** The same with the known values of a file: part, measure, value. */
+  public GaugeInput with(Path known) {
+    Map<List<String>, Double> all = new LinkedHashMap<>(references);
+    for (Table.Row row : Table.read(known, "part", "measure", "value").rows()) {
+      reference(all, row, row.number("value"));
+    }
+    return new GaugeInput(readings, verdicts, all);
+  }
+
+  private static void reference(Map<List<String>, Double> to, Table.Row row, double value) {
+    Double before = to.put(List.of(row.text("part"), row.text("measure")), value);
+    if (before != null && before != value) {
+      throw row.trouble(
+          "%s of %s is known as %s and as %s; correct one"
+              .formatted(row.text("measure"), row.text("part"), before, value));
+    }
+  }
+
+  List<Bias.Known> known(String measure) {
+    return readings.stream()
+        .filter(r -> r.measure().equals(measure))
+        .filter(r -> references.containsKey(List.of(r.part(), measure)))
+        .map(r -> new Bias.Known(r.part(), references.get(List.of(r.part(), measure)), r.value()))
+        .toList();
   }
 
   /**

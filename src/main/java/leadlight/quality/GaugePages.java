@@ -3,9 +3,18 @@ package leadlight.quality;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import leadlight.trial.Rate;
+import java.util.TreeMap;
+import leadlight.quality.gauge.Bias;
+import leadlight.quality.gauge.Cells;
+import leadlight.quality.gauge.Decisions;
+import leadlight.quality.gauge.GaugePlots;
+import leadlight.quality.gauge.NearLimit;
+import leadlight.quality.gauge.Reml;
+import leadlight.quality.gauge.Sureness;
+import leadlight.statistics.Rate;
 
 /** The page of a gauge study. */
 public final class GaugePages {
@@ -13,18 +22,40 @@ public final class GaugePages {
   /** JCGM 106:2012: one-sided guard band at 95 %, in standard uncertainties. */
   private static final double GUARD = 1.645;
 
+  private static final List<String> METHOD =
+      List.of(
+          "method",
+          "repeat",
+          "reproduce",
+          "gauge",
+          "parts",
+          "total",
+          "gauge of total",
+          "categories");
+
+  private static final Map<String, String> JUDGES =
+      Map.of(
+          "good enough", "Can judge",
+          "good enough with the guard band kept", "Can judge with the guard band kept",
+          "not good enough", "Cannot judge");
+
   private final GaugeInput input;
+  private final Flips flips;
+  private final String operatorWord;
   private final List<ClassLimit> limits;
   private final GaugeRules rules = GaugeRules.builtIn();
   private final Page.Builder page = new Page.Builder();
   private final Page.Builder details = new Page.Builder();
   private final List<List<String>> summary = new ArrayList<>();
+  private final Map<String, List<String>> judged = new TreeMap<>();
   private final Set<String> undecidable = new LinkedHashSet<>();
   private final List<String> fitness = new ArrayList<>();
 
-  private GaugePages(GaugeInput input, List<ClassLimit> limits) {
+  private GaugePages(GaugeInput input, List<ClassLimit> limits, Flips flips, String operatorWord) {
     this.input = input;
     this.limits = limits;
+    this.flips = flips;
+    this.operatorWord = operatorWord;
   }
 
   /**
@@ -35,9 +66,9 @@ public final class GaugePages {
    */
   public static Page page(
       GaugeInput input, List<ClassLimit> limits, Set<String> open, String operatorWord) {
-    GaugePages pages = new GaugePages(input, limits);
-    input.measures().forEach(pages::measure);
     Flips flips = Flips.of(input.verdicts(), open);
+    GaugePages pages = new GaugePages(input, limits, flips, operatorWord);
+    input.measures().forEach(pages::measure);
     pages.flipsInto(flips);
     pages.paragraph(flips, operatorWord);
     pages
@@ -52,7 +83,9 @@ public final class GaugePages {
                 + " most 10 % of the total variation when good, 30 % when marginal ("
                 + pages.rules.basis().source()
                 + "). Parts that hardly vary make any gauge look"
-                + " poor by this share: the limits above decide.")
+                + " poor by this share: the limits above decide. A limit is held against 3"
+                + " sigma of the gauge, a tolerance of two limits against 6 (AIAG MSA, precision to"
+                + " tolerance).")
         .grid(
             List.of(
                 "measure",
@@ -71,43 +104,119 @@ public final class GaugePages {
 
   private void measure(String name) {
     List<GaugeData.Reading> all = input.of(name);
-    List<GaugeData.Reading> complete = GaugeData.complete(all);
-    long parts = complete.stream().map(GaugeData.Reading::part).distinct().count();
-    long before = all.stream().map(GaugeData.Reading::part).distinct().count();
-    // Too little is complete: say which cell lacks what.
-    GaugeStudy study = GaugeStudy.of(GaugeData.of(parts < 2 ? all : complete));
-    Spread spread = study.anova().spread();
-    summary.add(GaugeWords.line(name, spread, rules));
+    Cells cells =
+        Cells.of(
+            all.stream().map(r -> new Cells.Reading(r.part(), r.operator(), r.value())).toList());
+    if (cells.parts().size() < 2 || cells.operators().size() < 2 || !cells.isConnected()) {
+      // Refused there, naming the cell that lacks readings.
+      GaugeData.of(all);
+    }
     details.heading(name);
-    if (parts < before) {
-      details.text(
-          (before - parts)
-              + " of "
-              + before
-              + " parts were left out: not measured in every photo.");
+    List<GaugeData.Reading> whole = GaugeData.complete(all);
+    Spread spread;
+    if (whole.size() == all.size()) {
+      GaugeStudy study = GaugeStudy.of(GaugeData.of(all));
+      spread = study.anova().spread();
+      balanced(study);
+    } else {
+      spread = Reml.of(cells);
+      details
+          .text(
+              ("Readings are missing: components by restricted maximum likelihood (REML) from all"
+                      + " %d readings of %d parts.")
+                  .formatted(cells.size(), cells.parts().size()))
+          .grid(METHOD, List.of(GaugeWords.method("REML", spread)));
     }
     if (spread.total() == 0) {
       details.text("All readings are alike: nothing varies, so no share and no categories.");
     }
-    details.grid(
-        List.of(
-            "method",
-            "repeat",
-            "reproduce",
-            "gauge",
-            "parts",
-            "total",
-            "gauge of total",
-            "categories"),
-        GaugeWords.methods(study));
-    details.text(GaugeWords.interaction(study.anova(), rules));
+    summary.add(GaugeWords.line(name, spread, rules));
+    Optional<Sureness> sureness = Sureness.of(cells);
+    sure(name, spread, sureness);
+    details
+        .chart(GaugePlots.byPart(name, cells))
+        .chart(GaugePlots.byOperator(name, operatorWord, cells))
+        .chart(GaugePlots.components(name, spread));
+    drift(name);
+    bias(name);
+    for (ClassLimit limit : limits) {
+      if (limit.measure().equals(name)) {
+        limit(limit, cells, spread, sureness);
+      }
+    }
+  }
+
+  private void balanced(GaugeStudy study) {
+    details
+        .grid(METHOD, GaugeWords.methods(study))
+        .text(GaugeWords.interaction(study.anova(), rules));
     if (study.averageRange().isEmpty()) {
       details.text(
           "The average and range method has constants for up to 10 parts, operators and trials;"
               + " there are more.");
     }
-    drift(name);
-    limits.stream().filter(l -> l.measure().equals(name)).forEach(l -> limit(l, study));
+  }
+
+  private void sure(String name, Spread spread, Optional<Sureness> sureness) {
+    if (sureness.isEmpty()) {
+      details.text(
+          "No intervals: a part was not measured by every " + operatorWord + " at least once.");
+      return;
+    }
+    Sureness s = sureness.get();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(sureLine("repeat", s.of(spread.equipment(), Spread::equipment)));
+    rows.add(sureLine("reproduce", s.of(spread.operators(), Spread::operators)));
+    rows.add(sureLine("gauge", s.of(spread.gauge(), Spread::gauge)));
+    rows.add(sureLine("parts", s.of(spread.parts(), Spread::parts)));
+    details
+        .grid(List.of("component", "standard deviation," + GaugeWords.unit(name), "95 %"), rows)
+        .text(
+            "Generalised confidence intervals (Hamada and Weerahandi 2000). Few "
+                + operatorWord
+                + "s tell little of reproducibility, whatever the number of repeats.");
+  }
+
+  private static List<String> sureLine(String name, Estimate e) {
+    return List.of(
+        name,
+        Words.significant(e.value()),
+        Words.significant(e.lower()) + " to " + Words.significant(e.upper()));
+  }
+
+  private void bias(String name) {
+    List<Bias.Known> known = input.known(name);
+    if (known.isEmpty()) {
+      return;
+    }
+    Optional<Bias> bias = Bias.of(known);
+    details.text(
+        bias.map(b -> words(b, GaugeWords.unit(name)))
+            .orElse("Bias: one part has a known value; two or more are needed."));
+  }
+
+  private static String words(Bias b, String unit) {
+    String mean =
+        "Bias against known values of %d parts: %s%s (%s to %s), %s."
+            .formatted(
+                b.parts(),
+                Words.significant(b.mean().value()),
+                unit,
+                Words.significant(b.mean().lower()),
+                Words.significant(b.mean().upper()),
+                b.p() < 0.05 ? "more than chance (" + Words.p(b.p()) + ")" : "no more than chance");
+    String slope =
+        b.slope()
+            .map(
+                e ->
+                    " Linearity: the bias changes by %s of the value (%s to %s)%s."
+                        .formatted(
+                            Words.percent(e.value()),
+                            Words.fixed(100 * e.lower(), 1),
+                            Words.percent(e.upper()),
+                            e.lower() > 0 || e.upper() < 0 ? ", more than chance" : ""))
+            .orElse(" Linearity needs three parts of different values.");
+    return mean + slope;
   }
 
   private void drift(String name) {
@@ -125,40 +234,66 @@ public final class GaugePages {
                             : "no more than chance")));
   }
 
-  private void limit(ClassLimit limit, GaugeStudy study) {
-    double guard = GUARD * study.anova().spread().gauge();
-    double share = guard / limit.value();
-    String verdict =
-        share <= rules.grrAcceptable()
-            ? "good enough"
-            : share <= rules.grrMarginal()
-                ? "good enough with the guard band kept"
-                : "not good enough";
+  private void limit(ClassLimit limit, Cells cells, Spread spread, Optional<Sureness> sureness) {
+    double sd = spread.gauge();
+    double guard = GUARD * sd;
+    double share = limit.share(sd);
+    String unit = GaugeWords.unit(limit.measure());
+    String upTo =
+        sureness
+            .map(s -> s.of(share, draw -> limit.share(draw.gauge())).upper())
+            .map(most -> ", at worst " + Words.percent(most) + " (95 %)")
+            .orElse("");
+    judged.computeIfAbsent(JUDGES.get(verdict(share)), how -> new ArrayList<>()).add(limit.name());
     fitness.add(
-        "%s for class %d (limit %s%s, guard band %s%s, %s of it)"
+        "%s for %s (limit %s%s; %s sigma take %s of %s%s; guard band %s%s)"
             .formatted(
-                verdict,
-                limit.productClass(),
+                verdict(share),
+                limit.name(),
                 Words.significant(limit.value()),
-                GaugeWords.unit(limit.measure()),
+                unit,
+                limit.lower().isPresent() ? "6" : "3",
+                Words.percent(share),
+                limit.lower().isPresent() ? "the tolerance" : "it",
+                upTo,
                 Words.significant(guard),
-                GaugeWords.unit(limit.measure()),
-                Words.percent(share)));
+                unit));
     List<String> near = new ArrayList<>();
-    for (int i = 0; i < study.data().parts().size(); i++) {
-      if (Math.abs(study.data().partMean(i) - limit.value()) < guard) {
-        near.add(study.data().parts().get(i));
+    double sum = 0;
+    for (int i = 0; i < cells.parts().size(); i++) {
+      sum += cells.partMean(i);
+      if (limit.distance(cells.partMean(i)) < guard) {
+        near.add(cells.parts().get(i));
       }
     }
     undecidable.addAll(near);
     details.text(
-        "Class %d limit %s (%s): guard band %s each side; parts inside it: %s."
+        "Limit of %s %s (%s): guard band %s each side; parts inside it: %s."
             .formatted(
-                limit.productClass(),
+                limit.name(),
                 Words.significant(limit.value()),
                 limit.source(),
                 Words.significant(guard),
-                near.isEmpty() ? "none" : GaugeWords.named(near)));
+                near.isEmpty() ? "none" : Words.named(near)));
+    if (sd > 0) {
+      details
+          .text("Risks of a decision (JCGM 106, clause 9), parts taken as the process:")
+          .grid(
+              Decisions.HEADER,
+              Decisions.lines(limit, sum / cells.parts().size(), spread.parts(), sd))
+          .grid(
+              List.of("part from this limit", "parts", "other than the part's usual verdict"),
+              NearLimit.lines(cells, limit, sd, flips.parts()));
+    }
+  }
+
+  private String verdict(double share) {
+    if (share <= rules.grrAcceptable()) {
+      return "good enough";
+    }
+    return share <= rules.grrMarginal()
+        ? "good enough with the guard band kept"
+        : "not good enough";
   }
 
   private void flipsInto(Flips flips) {
@@ -180,13 +315,18 @@ public final class GaugePages {
             });
   }
 
+  /** "Can judge: class 1. Can judge with the guard band kept: class 2. Cannot judge: class 3." */
+  private String plain() {
+    List<String> sentences = new ArrayList<>();
+    judged.forEach((how, names) -> sentences.add(how + ": " + String.join(", ", names) + "."));
+    return String.join(" ", sentences);
+  }
+
   private void paragraph(Flips flips, String operatorWord) {
     String byLimit =
         fitness.isEmpty()
             ? "No class limit applies to these measures."
-            : "By side overhang alone this microscope and lamp are "
-                + String.join("; ", fitness)
-                + ".";
+            : "This microscope and lamp are " + String.join("; ", fitness) + ".";
     String byVerdict =
         flips.parts().isEmpty()
             ? ""
@@ -199,7 +339,7 @@ public final class GaugePages {
         undecidable.isEmpty()
             ? " No part was found that it cannot judge."
             : " It cannot judge reliably: "
-                + GaugeWords.named(List.copyOf(undecidable))
+                + Words.named(List.copyOf(undecidable))
                 + "; settle these at the bench.";
     page.strong(byLimit + byVerdict + cannot);
     page.text(

@@ -17,7 +17,7 @@ import leadlight.data.DataFile;
  * @param grrMarginal up to this share it may do
  * @param leastCategories distinct categories that a gauge should tell
  */
-record GaugeRules(
+public record GaugeRules(
     @JsonProperty(required = true) Basis basis,
     @JsonProperty(required = true) List<Double> k1ByTrials,
     @JsonProperty(required = true) List<Double> k2ByOperators,
@@ -27,12 +27,12 @@ record GaugeRules(
     @JsonProperty(required = true) double grrMarginal,
     @JsonProperty(required = true) int leastCategories) {
 
-  static GaugeRules builtIn() {
+  public static GaugeRules builtIn() {
     return DataFile.builtIn("quality/gauge.json").read(GaugeRules.class);
   }
 
   /** "good", "marginal" or "poor" of a share of the total variation. */
-  String verdict(double share) {
+  public String verdict(double share) {
     if (share <= grrAcceptable) {
       return "good";
     }

@@ -2,12 +2,9 @@ package leadlight.quality;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** What a gauge study says, as words and lines of tables. */
-final class GaugeWords {
-
-  private static final int MOST_NAMED = 30;
+public final class GaugeWords {
 
   private GaugeWords() {}
 
@@ -57,15 +54,8 @@ final class GaugeWords {
   }
 
   /** The unit that ends a measure's name, as in "side_overhang_mm". */
-  static String unit(String measure) {
+  public static String unit(String measure) {
     int at = measure.lastIndexOf('_');
     return at < 0 ? "" : " " + measure.substring(at + 1);
-  }
-
-  static String named(List<String> parts) {
-    String names = parts.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
-    return parts.size() > MOST_NAMED
-        ? names + " and " + (parts.size() - MOST_NAMED) + " more"
-        : names;
   }
 }

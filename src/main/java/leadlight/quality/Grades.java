@@ -29,9 +29,10 @@ public final class Grades {
   /**
    * Reads the columns item, grader, verdict and, if there, trial (else 1) and finding.
    *
-   * @throws UserError if a cell is missing or a grade is given twice
+   * @param reading words that are known; all are if verdicts are compared as given
+   * @throws UserError if a cell is missing, a word is not known or a grade is given twice
    */
-  public static List<Grade> read(Path file) {
+  public static List<Grade> read(Path file, Reading reading) {
     List<Grade> grades = new ArrayList<>();
     Set<List<Object>> seen = new LinkedHashSet<>();
     for (Table.Row row : Table.read(file, "item", "grader", "verdict").rows()) {
@@ -43,6 +44,9 @@ public final class Grades {
               trial,
               row.text("verdict"),
               row.maybe("finding"));
+      if (!reading.asGiven() && reading.side(grade.verdict()).isEmpty()) {
+        throw row.trouble("verdict", reading.unknown(grade.verdict()));
+      }
       if (!seen.add(List.of(grade.item(), grade.grader(), trial))) {
         throw row.trouble(
             "%s has graded %s in trial %d before; number the trials or delete one line"
@@ -95,6 +99,28 @@ public final class Grades {
   /** The grade in a trial. */
   Optional<Grade> of(String grader, String item, int trial) {
     return of(grader, item).stream().filter(g -> g.trial() == trial).findFirst();
+  }
+
+  /** What the reference says of an item; empty if it says nothing or contradicts itself. */
+  Optional<Grade> truth(String reference, String item, Reading reading) {
+    List<Grade> said = of(reference, item);
+    return said.isEmpty() || contradicts(said, reading)
+        ? Optional.empty()
+        : Optional.of(said.get(0));
+  }
+
+  /** Items of which one who should know says good in one trial and bad in another. */
+  List<String> contradicted(String reference, Reading reading) {
+    return items().stream().filter(item -> contradicts(of(reference, item), reading)).toList();
+  }
+
+  private static boolean contradicts(List<Grade> said, Reading reading) {
+    return said.stream().map(reading::category).distinct().count() > 1;
+  }
+
+  /** The photo that an item is a joint of, or the item itself. */
+  static String cluster(String item) {
+    return item.replaceFirst(" pin \\d+$", "");
   }
 
   /** The items that a grader has graded in every one of that grader's trials. */

@@ -2,7 +2,7 @@ package leadlight.quality;
 
 import java.util.List;
 import leadlight.quality.SwitchingRules.LotResult;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * What a sample says of its lot.
@@ -39,6 +39,7 @@ public record LotDecision(Plan plan, Rate found, LotResult result, List<String> 
           case ACCEPTED -> "The lot is accepted.";
           case ACCEPTED_ENDS_REDUCED ->
               "The lot is accepted, but the next one gets normal inspection.";
+          case RESUMED -> throw new IllegalStateException("a sample resumes nothing");
           case REFUSED -> "The lot is refused: sort it fully or agree on what else is to be done.";
         };
     String share =

@@ -43,16 +43,16 @@ public record Page(String title, List<Block> blocks) {
   public record Picture(byte[] png, List<String> lines) {}
 
   /** Puts blocks together. */
-  static final class Builder {
+  public static final class Builder {
     private final List<Block> blocks = new ArrayList<>();
 
-    Builder heading(String text) {
+    public Builder heading(String text) {
       blocks.add(new Heading(text));
       return this;
     }
 
     /** A paragraph; an empty one is left out. */
-    Builder text(String text) {
+    public Builder text(String text) {
       if (text.isEmpty()) {
         return this;
       }
@@ -60,36 +60,36 @@ public record Page(String title, List<Block> blocks) {
       return this;
     }
 
-    Builder strong(String text) {
+    public Builder strong(String text) {
       blocks.add(new Text(text, true));
       return this;
     }
 
-    Builder grid(List<String> header, List<List<String>> rows) {
+    public Builder grid(List<String> header, List<List<String>> rows) {
       if (!rows.isEmpty()) {
         blocks.add(new Grid(header, rows));
       }
       return this;
     }
 
-    Builder chart(Plot plot) {
+    public Builder chart(Plot plot) {
       blocks.add(new Chart(plot));
       return this;
     }
 
-    Builder pictures(List<Picture> pictures) {
+    public Builder pictures(List<Picture> pictures) {
       if (!pictures.isEmpty()) {
         blocks.add(new Pictures(pictures));
       }
       return this;
     }
 
-    Builder add(Builder other) {
+    public Builder add(Builder other) {
       blocks.addAll(other.blocks);
       return this;
     }
 
-    Page page(String title) {
+    public Page page(String title) {
       blocks.add(
           new Text(
               "Leadlight never certifies a board, a lot or a gauge; the decision is yours.",

@@ -1,9 +1,11 @@
 package leadlight.quality;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import leadlight.quality.agreement.Calls;
+import leadlight.quality.agreement.PairCalls;
 
 /** Grades of two graders, or of all, brought together. */
 final class Pairing {
@@ -11,37 +13,61 @@ final class Pairing {
   private Pairing() {}
 
   /**
-   * Counts of two graders, trial against trial; a reference has one trial that stands for all.
-   * Items that one of them has not graded, or that the reference leaves open, are left out.
+   * Two graders, trial against trial; a reference stands for all trials. Items that one of them has
+   * not graded, or that the reference leaves open or contradicts itself on, are left out.
    */
-  static CrossTable table(
+  static PairCalls pair(
       Grades grades, Reading reading, String one, String other, boolean otherIsReference) {
-    List<String> categories = reading.categories(grades);
-    int[][] counts = new int[categories.size()][categories.size()];
+    Function<Grade, Optional<Grade>> against =
+        grade ->
+            otherIsReference
+                ? grades
+                    .truth(other, grade.item(), reading)
+                    .filter(g -> !reading.side(g).equals(Reading.OPEN))
+                : grades.of(other, grade.item(), grade.trial());
+    return pair(grades, one, reading.categories(grades), reading::category, against);
+  }
+
+  /** Two graders in an order of verdicts; what is none of them is left out. */
+  static PairCalls ordered(Grades grades, String one, String other, List<String> verdicts) {
+    return pair(
+        grades,
+        one,
+        verdicts,
+        Grade::verdict,
+        grade -> grades.of(other, grade.item(), grade.trial()));
+  }
+
+  private static PairCalls pair(
+      Grades grades,
+      String one,
+      List<String> categories,
+      Function<Grade, String> category,
+      Function<Grade, Optional<Grade>> against) {
+    List<PairCalls.Item> items = new ArrayList<>();
     for (String item : grades.items()) {
+      double[] counts = new double[categories.size() * categories.size()];
+      boolean any = false;
       for (Grade grade : grades.of(one, item)) {
-        int trial = otherIsReference ? 1 : grade.trial();
-        Optional<Grade> against =
-            grades
-                .of(other, item, trial)
-                .filter(g -> !otherIsReference || !reading.side(g).equals(Reading.OPEN));
-        against.ifPresent(
-            g ->
-                counts[categories.indexOf(reading.category(grade))][
-                    categories.indexOf(reading.category(g))]++);
+        Optional<Grade> other = against.apply(grade);
+        int first = categories.indexOf(category.apply(grade));
+        int second = other.map(o -> categories.indexOf(category.apply(o))).orElse(-1);
+        if (first >= 0 && second >= 0) {
+          counts[categories.size() * first + second]++;
+          any = true;
+        }
+      }
+      if (any) {
+        items.add(new PairCalls.Item(Grades.cluster(item), counts));
       }
     }
-    List<List<Integer>> rows = new ArrayList<>();
-    for (int[] row : counts) {
-      rows.add(Arrays.stream(row).boxed().toList());
-    }
-    return new CrossTable(categories, rows);
+    return new PairCalls(categories, items);
   }
 
   /** Grades in each category of every item that all graders have graded in all their trials. */
-  static List<List<Integer>> counts(Grades grades, Reading reading, List<String> graders) {
+  static List<Calls.Item> calls(Grades grades, Reading reading, List<String> graders) {
     List<String> categories = reading.categories(grades);
-    List<List<Integer>> counts = new ArrayList<>();
+    List<Calls.Item> calls = new ArrayList<>();
     for (String item : grades.items()) {
       if (graders.stream().allMatch(g -> grades.of(g, item).size() == grades.trials(g))) {
         List<String> said =
@@ -49,10 +75,14 @@ final class Pairing {
                 .flatMap(g -> grades.of(g, item).stream())
                 .map(reading::category)
                 .toList();
-        counts.add(
-            categories.stream().map(c -> (int) said.stream().filter(c::equals).count()).toList());
+        calls.add(
+            new Calls.Item(
+                Grades.cluster(item),
+                categories.stream()
+                    .map(c -> (int) said.stream().filter(c::equals).count())
+                    .toList()));
       }
     }
-    return counts;
+    return calls;
   }
 }

@@ -103,7 +103,9 @@ public record Plot(
   private Axis yAxis() {
     double most =
         series.stream().flatMap(s -> s.points.stream()).mapToDouble(p -> p[1]).max().orElse(1);
-    return Axis.upTo(most, HEIGHT - BOTTOM, TOP);
+    double least =
+        series.stream().flatMap(s -> s.points.stream()).mapToDouble(p -> p[1]).min().orElse(0);
+    return Axis.over(least, most, HEIGHT - BOTTOM, TOP);
   }
 
   private void xTicks(Surface on, Axis x) {

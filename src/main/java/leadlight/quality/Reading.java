@@ -27,6 +27,16 @@ public record Reading(Set<String> bad, Set<String> good, Set<String> open, boole
     bad = Set.copyOf(bad);
     good = Set.copyOf(good);
     open = Set.copyOf(open);
+    for (String word : bad) {
+      if (good.contains(word) || open.contains(word)) {
+        throw new UserError("\"" + word + "\" is named under two of --bad, --good and --open");
+      }
+    }
+    for (String word : good) {
+      if (open.contains(word)) {
+        throw new UserError("\"" + word + "\" is named under both --good and --open");
+      }
+    }
   }
 
   /**

@@ -1,7 +1,7 @@
 package leadlight.quality;
 
 import java.util.Optional;
-import leadlight.trial.Rate;
+import leadlight.statistics.ClusterRate;
 
 /** How well a grader agrees with itself. */
 final class Repeats {
@@ -9,13 +9,15 @@ final class Repeats {
   private Repeats() {}
 
   /** Items with the same category in every trial; empty if there is only one trial. */
-  static Optional<Rate> of(Grades grades, Reading reading, String grader) {
+  static Optional<ClusterRate> of(Grades grades, Reading reading, String grader) {
     if (grades.trials(grader) < 2) {
       return Optional.empty();
     }
-    Appraisal.Tally same = new Appraisal.Tally();
+    ClusterRate.Builder same = new ClusterRate.Builder();
     for (String item : grades.complete(grader)) {
-      same.add(grades.of(grader, item).stream().map(reading::category).distinct().count() == 1);
+      same.add(
+          Grades.cluster(item),
+          grades.of(grader, item).stream().map(reading::category).distinct().count() == 1);
     }
     return Optional.of(same.rate());
   }

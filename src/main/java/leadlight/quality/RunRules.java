@@ -2,6 +2,7 @@ package leadlight.quality;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoublePredicate;
 
 /**
@@ -37,10 +38,19 @@ public final class RunRules {
    * @param ordered false leaves out the rules that need an order
    */
   public static List<Signal> of(List<Double> z, boolean ordered) {
+    return of(z, ordered ? Set.of(1, 2, 3, 4) : Set.of(1));
+  }
+
+  /**
+   * The signals of chosen rules.
+   *
+   * @param chosen numbers of the rules, 1 to 4
+   */
+  public static List<Signal> of(List<Double> z, Set<Integer> chosen) {
     List<Signal> signals = new ArrayList<>();
     for (int i = 0; i < z.size(); i++) {
       for (Rule rule : RULES) {
-        if (ordered || rule.of == 1) {
+        if (chosen.contains(RULES.indexOf(rule) + 1)) {
           if (met(rule, z, i, v -> v > rule.beyond)) {
             signals.add(new Signal(rule.words, i, true));
           }

@@ -2,11 +2,15 @@ package leadlight.quality;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.quality.sampling.Rectifying;
 
 /** Pages of sampling: plan, work sheet, decision. */
 public final class SamplePages {
 
   private static final int STEPS = 120;
+
+  /** Above this share of the lot drawing without putting back matters (common practice). */
+  private static final double SMALL_LOT = 0.1;
 
   private SamplePages() {}
 
@@ -20,14 +24,43 @@ public final class SamplePages {
     Page.Builder page = new Page.Builder();
     page.strong("Lot of %d: %s.".formatted(lot, plan.words())).text("Plan: " + plan.why() + ".");
     notes.forEach(page::text);
+    if (plan.refuse() > plan.accept() + 1) {
+      page.text(
+          "Between %d and %d nonconforming the lot is accepted and reduced inspection ends; the curve"
+                  .formatted(plan.accept() + 1, plan.refuse() - 1)
+              + " counts these lots as accepted.");
+    }
     List<List<String>> rows = new ArrayList<>();
     for (double pa : new double[] {0.95, 0.50, 0.10, 0.05}) {
-      rows.add(List.of(Words.percent(pa), percentFine(Operating.qualityAt(plan, pa))));
+      int most = Operating.mostOfLot(plan, lot, pa);
+      rows.add(
+          List.of(
+              Words.percent(pa),
+              percentFine(Operating.qualityAt(plan, pa)),
+              most < 0 ? "none" : most + " of " + lot));
     }
-    return page.heading("What the plan can tell")
-        .grid(List.of("accepted", "process with this share nonconforming"), rows)
-        .chart(curve(plan, lot))
-        .page("Sampling plan");
+    page.heading("What the plan can tell")
+        .text(
+            plan.size() > SMALL_LOT * lot
+                ? "The sample is more than a tenth of the lot: go by the lot's own column (hypergeometric)."
+                : "")
+        .grid(
+            List.of(
+                "accepted at least",
+                "process with up to this share nonconforming (binomial)",
+                "this lot with up to (hypergeometric)"),
+            rows)
+        .chart(curve(plan, lot));
+    if (plan.size() < lot) {
+      Rectifying.Limit limit = Rectifying.limit(plan, lot);
+      page.text(
+          "If refused lots are sorted fully and mended, at most %s nonconforming leave on average"
+                  .formatted(percentFine(limit.quality()))
+              + " (AOQL), at a process of "
+              + percentFine(limit.at())
+              + ".");
+    }
+    return page.page("Sampling plan");
   }
 
   private static String percentFine(double share) {

@@ -8,6 +8,7 @@ import leadlight.data.Basis;
 import leadlight.data.DataFile;
 import leadlight.data.Provenance;
 import leadlight.model.UserError;
+import leadlight.quality.sampling.DoublePlan;
 
 /**
  * Single sampling by acceptance quality limit: {@code models/quality/sampling.json}. The master
@@ -20,6 +21,7 @@ import leadlight.model.UserError;
  * @param aqlPercent columns of the master tables
  * @param zeroOfFirstLetter column of acceptance number 0 in the first line; one less a line
  * @param schemes sample sizes and diagonals by severity
+ * @param doubles double plans
  * @param switching when severity changes
  */
 public record SamplingScheme(
@@ -30,6 +32,7 @@ public record SamplingScheme(
     @JsonProperty(required = true) List<Double> aqlPercent,
     @JsonProperty(required = true) int zeroOfFirstLetter,
     @JsonProperty(required = true) Map<Severity, Master> schemes,
+    @JsonProperty(required = true) Doubles doubles,
     @JsonProperty(required = true) SwitchingRules switching) {
 
   /**
@@ -38,12 +41,26 @@ public record SamplingScheme(
    * @param sizes sample size of each line
    * @param diagonal "up", "down", an acceptance number, or "accept/refuse"
    * @param lateBy columns by which the diagonal begins later than in the normal table
+   * @param zeroFromLine first line that has its acceptance number 0; above it is an arrow down
+   * @param source which table of which edition
    * @param provenance how it got here
    */
   public record Master(
       @JsonProperty(required = true) List<Integer> sizes,
       @JsonProperty(required = true) List<String> diagonal,
       @JsonProperty(required = true) int lateBy,
+      @JsonProperty(required = true) int zeroFromLine,
+      @JsonProperty(required = true) String source,
+      @JsonProperty(required = true) Provenance provenance) {}
+
+  /**
+   * Double plans in place of single ones; both samples are one line of the master table smaller.
+   *
+   * @param numbers by the single plan's acceptance number: "accept/refuse accept both/refuse both"
+   */
+  public record Doubles(
+      @JsonProperty(required = true) Map<String, String> numbers,
+      @JsonProperty(required = true) String source,
       @JsonProperty(required = true) Provenance provenance) {}
 
   /** The scheme that the program carries. */
@@ -54,7 +71,7 @@ public record SamplingScheme(
   /**
    * The code letter of a lot.
    *
-   * @param level I, II or III
+   * @param level I, II, III or S-1 to S-4
    * @throws UserError if the lot has fewer than two units or the level is unknown
    */
   public String letter(int lot, String level) {
@@ -63,7 +80,7 @@ public record SamplingScheme(
     }
     List<String> steps = levels.get(level);
     if (steps == null) {
-      throw new UserError("level " + level + " is unknown; use I, II or III");
+      throw new UserError("level " + level + " is unknown; use I, II, III, S-1, S-2, S-3 or S-4");
     }
     int step = 0;
     while (step < lotTo.size() && lot > lotTo.get(step)) {
@@ -90,21 +107,53 @@ public record SamplingScheme(
     String why =
         "%s, level %s, AQL %s %%, %s inspection: code letter %s%s%s; table %s"
             .formatted(
-                basis.source(),
+                master.source(),
                 level,
                 aqlText(aql),
                 severity.word(),
                 letter,
-                line == start ? "" : ", arrow to " + letters.get(line),
+                line == start ? "" : ", arrow to " + name(line),
                 size < master.sizes().get(line) ? ", sample at least the lot: inspect all" : "",
                 master.provenance().words());
     return new Plan(size, accept, refuse, why);
   }
 
+  /**
+   * The double plan in place of a single one.
+   *
+   * @throws UserError if the table has none
+   */
+  public DoublePlan doublePlan(int lot, String level, double aql, Severity severity) {
+    Plan single = plan(lot, level, aql, severity);
+    int line = schemes.get(severity).sizes().indexOf(single.size());
+    String numbers = doubles.numbers().get("" + single.accept());
+    if (severity == Severity.REDUCED || numbers == null || line < 1) {
+      throw new UserError(
+          "there is no double plan for %s inspection with acceptance number %d; use the single one"
+              .formatted(severity.word(), single.accept()));
+    }
+    int size = schemes.get(severity).sizes().get(line - 1);
+    String[] parts = numbers.split("[ /]");
+    return new DoublePlan(
+        size,
+        Integer.parseInt(parts[0]),
+        Integer.parseInt(parts[1]),
+        size,
+        Integer.parseInt(parts[2]),
+        "in place of the single plan %d, Ac %d; %s, %s"
+            .formatted(
+                single.size(), single.accept(), doubles.source(), doubles.provenance().words()));
+  }
+
+  /** A line's letter; the tightened table has one more, S. */
+  private String name(int line) {
+    return line < letters.size() ? letters.get(line) : "S";
+  }
+
   private int followed(int start, int column, Master master) {
     int line = start;
     int step = 0;
-    while (line >= 0 && line < letters.size()) {
+    while (line >= 0 && line < master.sizes().size()) {
       String cell = cell(line, column, master);
       if (!cell.equals("up") && !cell.equals("down")) {
         return line;
@@ -127,7 +176,7 @@ public record SamplingScheme(
 
   private String cell(int line, int column, Master master) {
     int place = column - (zeroOfFirstLetter - line) - master.lateBy();
-    if (place < 0) {
+    if (place < 0 || place == 0 && line < master.zeroFromLine()) {
       return "down";
     }
     return place < master.diagonal().size() ? master.diagonal().get(place) : "up";

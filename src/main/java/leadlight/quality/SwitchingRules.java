@@ -29,7 +29,9 @@ public record SwitchingRules(
     ACCEPTED,
     /** Between the two numbers of reduced inspection: accepted, but normal again. */
     ACCEPTED_ENDS_REDUCED,
-    REFUSED
+    REFUSED,
+    /** No lot: the cause is mended and acceptance resumes, on tightened inspection. */
+    RESUMED
   }
 
   /**
@@ -68,6 +70,10 @@ public record SwitchingRules(
     }
 
     private void add(LotResult result) {
+      if (result == LotResult.RESUMED) {
+        resume();
+        return;
+      }
       lot++;
       refused.add(result == LotResult.REFUSED);
       if (severity == Severity.REDUCED && result != LotResult.ACCEPTED) {
@@ -78,6 +84,15 @@ public record SwitchingRules(
         onTightened();
       } else if (severity == Severity.NORMAL && reducedAgreed && accepted(reduceAfterAccepted)) {
         to(Severity.REDUCED, reduceAfterAccepted + " in a row were accepted");
+      }
+    }
+
+    /** ISO 2859-1, 9.4: as soon as the cause is mended, and then tightened. */
+    private void resume() {
+      if (stopped) {
+        why.add("After lot " + lot + " acceptance resumes on tightened inspection.");
+        stopped = false;
+        refused.clear();
       }
     }
 

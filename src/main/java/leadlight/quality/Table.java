@@ -112,6 +112,14 @@ public final class Table {
       return new UserError(name + ", line " + cells.getStartingLineNumber() + ": " + what);
     }
 
+    /** A refusal that names the column too. */
+    public UserError trouble(String column, String what) {
+      return new UserError(
+          "%s, line %d, column %d (%s): %s"
+              .formatted(
+                  name, cells.getStartingLineNumber(), header.indexOf(column) + 1, column, what));
+    }
+
     /** A cell, trimmed; empty if it is blank or its column is not there. */
     public Optional<String> maybe(String column) {
       return cells.findField(column).map(String::strip).filter(t -> !t.isEmpty());

@@ -1,15 +1,20 @@
 package leadlight.quality;
 
+import java.util.List;
 import java.util.Locale;
-import leadlight.trial.Rate;
+import java.util.stream.Collectors;
+import leadlight.statistics.ClusterRate;
+import leadlight.statistics.Rate;
 
 /** Numbers as text; what is not a number never becomes one. */
-final class Words {
+public final class Words {
+
+  private static final int MOST_NAMED = 30;
 
   private Words() {}
 
   /** A number with so many decimals, never "-0.00". */
-  static String fixed(double value, int decimals) {
+  public static String fixed(double value, int decimals) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("a report was given " + value);
     }
@@ -18,7 +23,7 @@ final class Words {
   }
 
   /** A number with four significant digits. */
-  static String significant(double value) {
+  public static String significant(double value) {
     if (value == 0) {
       return "0";
     }
@@ -27,17 +32,17 @@ final class Words {
   }
 
   /** A significance: "p 0.03", "p below 0.001". */
-  static String p(double p) {
+  public static String p(double p) {
     return p < 0.001 ? "p below 0.001" : "p " + fixed(p, p < 0.1 ? 3 : 2);
   }
 
   /** A share as "12.3 %". */
-  static String percent(double share) {
+  public static String percent(double share) {
     return fixed(100 * share, 1) + " %";
   }
 
   /** "3 of 48 = 6.3 % (2.1 to 16.8 %)", or what there is to say if there is nothing to rate. */
-  static String rate(Rate rate) {
+  public static String rate(Rate rate) {
     return rate.of() == 0
         ? "none to rate"
         : "%d of %d = %s (%s to %s)"
@@ -49,8 +54,29 @@ final class Words {
                 percent(rate.upper()));
   }
 
+  /** The same, its interval by cluster. */
+  public static String rate(ClusterRate rate) {
+    return rate.of() == 0
+        ? "none to rate"
+        : "%d of %d = %s (%s to %s)"
+            .formatted(
+                rate.count(),
+                rate.of(),
+                percent(rate.share()),
+                fixed(100 * rate.lower(), 1),
+                percent(rate.upper()));
+  }
+
+  /** Up to thirty names, then how many more. */
+  public static String named(List<String> names) {
+    String first = names.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
+    return names.size() > MOST_NAMED
+        ? first + " and " + (names.size() - MOST_NAMED) + " more"
+        : first;
+  }
+
   /** "1 joint", "2 joints". */
-  static String count(int count, String thing) {
+  public static String count(int count, String thing) {
     return count + " " + thing + (count == 1 ? "" : "s");
   }
 }

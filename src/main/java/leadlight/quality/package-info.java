@@ -5,6 +5,6 @@
  * <p>In: plain tables (CSV, columns stated at each {@code of}/{@code read}). Out: figures as
  * records; {@link leadlight.quality.Page pages} that become HTML, SVG or text. A figure that is not
  * defined for its data is absent with a reason; NaN never leaves. May use: {@code model}, {@code
- * data}, {@code trial} (for {@code Rate} alone), FastCSV, Commons Statistics and Text.
+ * data}, {@code statistics}, FastCSV, Commons Statistics and Text.
  */
 package leadlight.quality;

@@ -21,6 +21,7 @@ import leadlight.record.RunPhoto;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
 import leadlight.record.Stage;
+import leadlight.statistics.ClusterRate;
 
 /** Gathers what a run comes to from the record, one photo at a time. */
 public final class DayGatherer {
@@ -198,8 +199,9 @@ public final class DayGatherer {
   }
 
   private static Dpmo dpmo(Optional<Stage> stage, List<PhotoLine> lines) {
-    Tally tally = new Tally();
-    lines.forEach(line -> tally.add(line.tally()));
-    return new Dpmo(stage, tally.count(Verdict.DEFECT), tally.judged());
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    lines.forEach(
+        line -> rate.add(board(line), line.tally().count(Verdict.DEFECT), line.tally().judged()));
+    return new Dpmo(stage, rate.rate());
   }
 }

@@ -2,40 +2,52 @@ package leadlight.summary;
 
 import java.util.Optional;
 import leadlight.record.Stage;
-import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
-import org.apache.commons.statistics.interval.Interval;
+import leadlight.statistics.ClusterRate;
 
 /**
  * Defects per million opportunities, one opportunity a soldered termination (IPC-7912), here a
- * judged joint: one that the photo does not show is no opportunity to see a defect. With the 95 %
- * Wilson score interval (Wilson 1927).
+ * judged joint: one that the photo does not show is no opportunity to see a defect. Joints of one
+ * board are alike, so the 95 % interval is by board.
  *
  * @param stage of which stage of the boards; empty: of each board's last
- * @param defects joints that are a defect
- * @param opportunities judged joints
+ * @param rate joints that are a defect, of those judged, a cluster a board
  */
-public record Dpmo(Optional<Stage> stage, int defects, int opportunities) {
+public record Dpmo(Optional<Stage> stage, ClusterRate rate) {
 
   private static final double MILLION = 1e6;
-  private static final double ERROR_RATE = 0.05;
+
+  /** Joints that are a defect. */
+  public int defects() {
+    return rate.count();
+  }
+
+  /** Judged joints. */
+  public int opportunities() {
+    return rate.of();
+  }
 
   /** Defects per million; NaN without opportunities. */
   public double value() {
-    return MILLION * defects / opportunities;
+    return MILLION * rate.share();
   }
 
   /** Lower end of the interval; 0 without opportunities. */
   public double lower() {
-    return opportunities == 0 ? 0 : MILLION * interval().getLowerBound();
+    return MILLION * rate.lower();
   }
 
   /** Upper end of the interval; a million without opportunities. */
   public double upper() {
-    return opportunities == 0 ? MILLION : MILLION * interval().getUpperBound();
+    return MILLION * rate.upper();
   }
 
-  private Interval interval() {
-    return BinomialConfidenceInterval.WILSON_SCORE.fromErrorRate(
-        opportunities, defects, ERROR_RATE);
+  /** Lower end of Wilson's interval, as if each joint stood alone. */
+  public double plainLower() {
+    return MILLION * rate.plain().lower();
+  }
+
+  /** Upper end of Wilson's interval, as if each joint stood alone. */
+  public double plainUpper() {
+    return MILLION * rate.plain().upper();
   }
 }

@@ -55,6 +55,7 @@ public final class Comparison {
     double sin = Math.sin(photo.angleRad());
     double outwards = photo.outwards();
     return new JointOutcome(
+        photo.photo(),
         truth,
         opinion,
         result(truth.class2(), opinion.verdict()),

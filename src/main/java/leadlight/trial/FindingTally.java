@@ -2,6 +2,7 @@ package leadlight.trial;
 
 import java.util.List;
 import leadlight.model.FindingKind;
+import leadlight.statistics.ClusterRate;
 
 /**
  * The rates of the defects that have one kind of finding, in found rows.
@@ -13,7 +14,11 @@ import leadlight.model.FindingKind;
  * @param calledInError acceptable joints called a defect with this finding, of all acceptable ones
  */
 public record FindingTally(
-    FindingKind kind, Rate missed, Rate unjudged, Rate named, Rate calledInError) {
+    FindingKind kind,
+    ClusterRate missed,
+    ClusterRate unjudged,
+    ClusterRate named,
+    ClusterRate calledInError) {
 
   /** Counts the joints of found rows. */
   public static FindingTally of(FindingKind kind, List<JointOutcome> joints) {
@@ -27,17 +32,13 @@ public record FindingTally(
         joints.stream().filter(joint -> joint.truth().class2() == TrueClass.ACCEPTABLE).toList();
     return new FindingTally(
         kind,
-        new Rate(with(mine, JointResult.MISSED).size(), mine.size()),
-        new Rate(with(mine, JointResult.UNJUDGED).size(), mine.size()),
-        new Rate(naming(kind, caught), caught.size()),
-        new Rate(naming(kind, with(good, JointResult.FALSE_CALL)), good.size()));
+        Tally.rate(mine, joint -> joint.result() == JointResult.MISSED),
+        Tally.rate(mine, joint -> joint.result() == JointResult.UNJUDGED),
+        Tally.rate(caught, joint -> joint.names(kind)),
+        Tally.rate(good, joint -> joint.result() == JointResult.FALSE_CALL && joint.names(kind)));
   }
 
   private static List<JointOutcome> with(List<JointOutcome> joints, JointResult result) {
     return joints.stream().filter(joint -> joint.result() == result).toList();
-  }
-
-  private static int naming(FindingKind kind, List<JointOutcome> joints) {
-    return (int) joints.stream().filter(joint -> joint.names(kind)).count();
   }
 }

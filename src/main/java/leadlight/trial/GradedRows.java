@@ -2,7 +2,9 @@ package leadlight.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import leadlight.model.Verdict;
+import leadlight.statistics.ClusterRate;
 
 /**
  * What was said of the joints of real rows that a careful eye has graded; those it was unsure of
@@ -22,18 +24,18 @@ import leadlight.model.Verdict;
  * @param aucWithinRows the same over pairs of one row
  */
 public record GradedRows(
-    Rate badSaidGood,
-    Rate badCalled,
-    Rate badUnjudged,
-    Rate goodCalled,
-    Rate goodSaidGood,
-    Rate goodUnjudged,
-    Rate notFound,
+    ClusterRate badSaidGood,
+    ClusterRate badCalled,
+    ClusterRate badUnjudged,
+    ClusterRate goodCalled,
+    ClusterRate goodSaidGood,
+    ClusterRate goodUnjudged,
+    ClusterRate notFound,
     double auc,
     double aucWithinRows) {
 
   /** One graded joint of a found row. */
-  private record Looked(RowNote.Grade grade, Verdict verdict, double suspicion) {
+  private record Looked(String photo, RowNote.Grade grade, Verdict verdict, double suspicion) {
 
     boolean saidGood() {
       return verdict == Verdict.ACCEPTABLE || verdict == Verdict.PROCESS_INDICATOR;
@@ -44,12 +46,13 @@ public record GradedRows(
   public static GradedRows of(List<NoteOutcome> outcomes) {
     List<Looked> all = new ArrayList<>();
     Pairs within = new Pairs();
-    int graded = 0;
+    ClusterRate.Builder lost = new ClusterRate.Builder();
     for (NoteOutcome outcome : outcomes) {
       List<Looked> row = looked(outcome);
       within.add(row);
       all.addAll(row);
-      graded += counted(outcome);
+      int graded = counted(outcome);
+      lost.add(outcome.note().photo(), graded - row.size(), graded);
     }
     Pairs over = new Pairs();
     over.add(all);
@@ -62,7 +65,7 @@ public record GradedRows(
         said(good, Verdict.DEFECT),
         saidGood(good),
         said(good, Verdict.UNJUDGED),
-        new Rate(graded - all.size(), graded),
+        lost.rate(),
         over.share(),
         within.share());
   }
@@ -79,7 +82,12 @@ public record GradedRows(
     for (int i = 0; i < outcome.joints().size(); i++) {
       RowNote.Grade grade = outcome.note().grades().getOrDefault(i + 1, RowNote.Grade.UNSURE);
       if (grade != RowNote.Grade.UNSURE) {
-        row.add(new Looked(grade, outcome.verdicts().get(i), outcome.suspicions().get(i)));
+        row.add(
+            new Looked(
+                outcome.note().photo(),
+                grade,
+                outcome.verdicts().get(i),
+                outcome.suspicions().get(i)));
       }
     }
     return row;
@@ -89,13 +97,18 @@ public record GradedRows(
     return joints.stream().filter(joint -> joint.grade() == grade).toList();
   }
 
-  private static Rate saidGood(List<Looked> joints) {
-    return new Rate((int) joints.stream().filter(Looked::saidGood).count(), joints.size());
+  private static ClusterRate saidGood(List<Looked> joints) {
+    return rate(joints, Looked::saidGood);
   }
 
-  private static Rate said(List<Looked> joints, Verdict verdict) {
-    return new Rate(
-        (int) joints.stream().filter(joint -> joint.verdict() == verdict).count(), joints.size());
+  private static ClusterRate said(List<Looked> joints, Verdict verdict) {
+    return rate(joints, joint -> joint.verdict() == verdict);
+  }
+
+  private static ClusterRate rate(List<Looked> joints, Predicate<Looked> so) {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    joints.forEach(joint -> rate.add(joint.photo(), so.test(joint)));
+    return rate.rate();
   }
 
   /** Whether any joint was graded. */

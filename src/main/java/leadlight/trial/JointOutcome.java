@@ -7,6 +7,7 @@ import leadlight.model.GradedJoint;
 /**
  * One joint of a found row: truth beside opinion.
  *
+ * @param photo on which photo, the cluster in which rates count it
  * @param truth what is true
  * @param opinion what Leadlight said
  * @param result what that was worth
@@ -14,6 +15,7 @@ import leadlight.model.GradedJoint;
  * @param axialPx reported minus true toe along the lead, outwards; empty if the lead is missing
  */
 public record JointOutcome(
+    String photo,
     JointTruth truth,
     GradedJoint opinion,
     JointResult result,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import leadlight.model.Verdict;
+import leadlight.statistics.ClusterRate;
 
 /**
  * The figures of a trial on real photos.
@@ -32,9 +33,9 @@ public record NoteSummary(int photos, RowTally rows, Map<String, Group> groups) 
   public record Group(
       RowTally rows,
       double lateralMedian,
-      Rate factoryDefects,
-      Rate factoryUnjudged,
-      Rate otherDefects) {}
+      ClusterRate factoryDefects,
+      ClusterRate factoryUnjudged,
+      ClusterRate otherDefects) {}
 
   /** Sums up. */
   public static NoteSummary of(List<NoteOutcome> outcomes) {
@@ -59,24 +60,22 @@ public record NoteSummary(int photos, RowTally rows, Map<String, Group> groups) 
             .filter(one -> one.row() == RowResult.RIGHT)
             .mapToDouble(NoteOutcome::medianOfPitch)
             .toArray();
-    List<Verdict> factory = verdicts(mine, true);
     return new Group(
         rows(mine),
         Quantiles.median(medians),
-        rate(factory, Verdict.DEFECT),
-        rate(factory, Verdict.UNJUDGED),
-        rate(verdicts(mine, false), Verdict.DEFECT));
+        rate(mine, true, Verdict.DEFECT),
+        rate(mine, true, Verdict.UNJUDGED),
+        rate(mine, false, Verdict.DEFECT));
   }
 
-  private static List<Verdict> verdicts(List<NoteOutcome> outcomes, boolean factory) {
-    return outcomes.stream()
-        .filter(one -> one.note().factory() == factory)
-        .flatMap(one -> one.verdicts().stream())
-        .toList();
-  }
-
-  private static Rate rate(List<Verdict> verdicts, Verdict which) {
-    return new Rate(
-        (int) verdicts.stream().filter(verdict -> verdict == which).count(), verdicts.size());
+  /** By photo, as its joints are alike. */
+  private static ClusterRate rate(List<NoteOutcome> outcomes, boolean factory, Verdict which) {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    for (NoteOutcome one : outcomes) {
+      if (one.note().factory() == factory) {
+        one.verdicts().forEach(verdict -> rate.add(one.note().photo(), verdict == which));
+      }
+    }
+    return rate.rate();
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import leadlight.model.Nudge.Motion;
+import leadlight.statistics.Rate;
 
 /** How right nudges were, as a table by pixels a pitch. */
 public final class NudgeTally {

@@ -10,6 +10,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
+import leadlight.statistics.Rate;
 
 /** How right it was to say that solder came, or did not, by photos before and after. */
 public final class PlacedTally {

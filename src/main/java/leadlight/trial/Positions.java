@@ -5,6 +5,7 @@ import java.util.List;
 import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
+import leadlight.statistics.ClusterRate;
 
 /**
  * How exact the places are, over the leads of right rows, and how honest the stated uncertainties.
@@ -25,17 +26,17 @@ public record Positions(
     double lateralP95,
     double axialMedian,
     double axialP95,
-    Rate lateralCovered,
-    Rate axialCovered,
-    Rate overhangCovered) {
+    ClusterRate lateralCovered,
+    ClusterRate axialCovered,
+    ClusterRate overhangCovered) {
 
   /** Measures the leads of the photos whose row is right. */
   public static Positions of(List<PhotoOutcome> photos) {
     List<Double> lateral = new ArrayList<>();
     List<Double> axial = new ArrayList<>();
-    Share lateralCovered = new Share();
-    Share axialCovered = new Share();
-    Share overhang = new Share();
+    ClusterRate.Builder lateralCovered = new ClusterRate.Builder();
+    ClusterRate.Builder axialCovered = new ClusterRate.Builder();
+    ClusterRate.Builder overhang = new ClusterRate.Builder();
     for (PhotoOutcome photo : photos) {
       if (photo.row() != RowResult.RIGHT) {
         continue;
@@ -49,8 +50,8 @@ public record Positions(
         double along = Math.abs(joint.axialPx().getAsDouble());
         lateral.add(across / photo.truth().pitchPx());
         axial.add(along / photo.truth().pitchPx());
-        lateralCovered.add(across <= 2 * lead.uAcrossPx());
-        axialCovered.add(along <= 2 * lead.uAlongPx());
+        lateralCovered.add(joint.photo(), across <= 2 * lead.uAcrossPx());
+        axialCovered.add(joint.photo(), along <= 2 * lead.uAlongPx());
         addOverhang(joint, photo.truth().leadWidthMm(), overhang);
       }
     }
@@ -65,29 +66,16 @@ public record Positions(
         overhang.rate());
   }
 
-  private static void addOverhang(JointOutcome joint, double leadWidthMm, Share overhanging) {
+  private static void addOverhang(
+      JointOutcome joint, double leadWidthMm, ClusterRate.Builder overhanging) {
     Quantity measured = joint.opinion().joint().measures().get(Measure.SIDE_OVERHANG);
     double trueMm = joint.truth().sideOverhangOfLeadWidth().orElse(0) * leadWidthMm;
     if (measured != null && trueMm > 0) {
-      overhanging.add(Math.abs(measured.value() - trueMm) <= 2 * measured.u());
+      overhanging.add(joint.photo(), Math.abs(measured.value() - trueMm) <= 2 * measured.u());
     }
   }
 
   private static double quantile(List<Double> values, double p) {
     return Quantiles.at(values.stream().mapToDouble(Double::doubleValue).toArray(), p);
-  }
-
-  private static final class Share {
-    private int count;
-    private int of;
-
-    void add(boolean counts) {
-      count += counts ? 1 : 0;
-      of++;
-    }
-
-    Rate rate() {
-      return new Rate(count, of);
-    }
   }
 }

@@ -1,6 +1,7 @@
 package leadlight.trial;
 
 import java.util.List;
+import leadlight.statistics.Rate;
 
 /**
  * How many rows were right.

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import leadlight.statistics.Rate;
 
 /** What several photos of a row tell that one does not. */
 public final class SameRowTally {

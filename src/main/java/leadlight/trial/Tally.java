@@ -1,9 +1,12 @@
 package leadlight.trial;
 
 import java.util.List;
+import java.util.function.Predicate;
+import leadlight.statistics.ClusterRate;
 
 /**
- * The rates of a group of joints of found rows.
+ * The rates of a group of joints of found rows. Joints of one photo are alike, so intervals are by
+ * photo.
  *
  * @param joints counted joints (those at the limit are not)
  * @param missed defects called acceptable or process indicator, of all defects
@@ -13,7 +16,12 @@ import java.util.List;
  * @param named defects with the right name among their findings, of those caught
  */
 public record Tally(
-    int joints, Rate missed, Rate falseCalls, Rate unjudged, Rate unjudgedDefects, Rate named) {
+    int joints,
+    ClusterRate missed,
+    ClusterRate falseCalls,
+    ClusterRate unjudged,
+    ClusterRate unjudgedDefects,
+    ClusterRate named) {
 
   /** Counts a group. */
   public static Tally of(List<JointOutcome> group) {
@@ -22,22 +30,27 @@ public record Tally(
     List<JointOutcome> good = ofClass(counted, TrueClass.ACCEPTABLE);
     List<JointOutcome> caught =
         defects.stream().filter(joint -> joint.result() == JointResult.CAUGHT).toList();
-    int named = (int) caught.stream().filter(JointOutcome::namedRight).count();
     return new Tally(
         counted.size(),
         rate(defects, JointResult.MISSED),
         rate(good, JointResult.FALSE_CALL),
         rate(counted, JointResult.UNJUDGED),
         rate(defects, JointResult.UNJUDGED),
-        new Rate(named, caught.size()));
+        rate(caught, JointOutcome::namedRight));
   }
 
   private static List<JointOutcome> ofClass(List<JointOutcome> joints, TrueClass trueClass) {
     return joints.stream().filter(joint -> joint.truth().class2() == trueClass).toList();
   }
 
-  private static Rate rate(List<JointOutcome> joints, JointResult result) {
-    int count = (int) joints.stream().filter(joint -> joint.result() == result).count();
-    return new Rate(count, joints.size());
+  private static ClusterRate rate(List<JointOutcome> joints, JointResult result) {
+    return rate(joints, joint -> joint.result() == result);
+  }
+
+  /** Joints that are so, of all, by photo. */
+  static ClusterRate rate(List<JointOutcome> joints, Predicate<JointOutcome> so) {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    joints.forEach(joint -> rate.add(joint.photo(), so.test(joint)));
+    return rate.rate();
   }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import leadlight.statistics.ClusterRate;
+import leadlight.statistics.Rate;
 
 /** A trial as a JSON tree. Shares are pure numbers; a share of nothing is left out. */
 public final class TrialReport {
@@ -191,6 +193,17 @@ public final class TrialReport {
     if (!reason.isEmpty()) {
       node.put("reason", reason);
     }
+  }
+
+  private static ObjectNode rate(ClusterRate rate) {
+    ObjectNode node = rate(rate.plain());
+    if (rate.of() > 0) {
+      node.put("photos", rate.clusters());
+      put(node, "design_effect", rate.designEffect());
+      put(node, "by_photo_95_lower", rate.lower());
+      put(node, "by_photo_95_upper", rate.upper());
+    }
+    return node;
   }
 
   private static ObjectNode rate(Rate rate) {

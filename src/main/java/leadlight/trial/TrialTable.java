@@ -2,6 +2,8 @@ package leadlight.trial;
 
 import java.util.Locale;
 import java.util.Map;
+import leadlight.statistics.ClusterRate;
+import leadlight.statistics.Rate;
 
 /**
  * The figures of a trial as a table for people. "Good said of bad" are the missed: defects that
@@ -56,14 +58,30 @@ public final class TrialTable {
         "  unjudged",
         "  named right");
     joints("all", summary.all());
+    eachAlone(summary.all());
     summary.byLamp().forEach((lamp, group) -> joints("lamp " + lamp, group.joints()));
     for (Map.Entry<String, TrialSummary.Group> band : summary.byPitch().entrySet()) {
       joints(band.getKey(), band.getValue().joints());
     }
+    line(
+        "  95 %% intervals by photo (Wilson at the effective number of joints); \"each alone\" as if"
+            + " joints of a photo were not alike%n");
     if (summary.jointsInRowsNotFound() > 0) {
       line("  (and %d joints in rows not found)%n", summary.jointsInRowsNotFound());
     }
     line("%n");
+  }
+
+  /** What readers know from elsewhere: Wilson's interval as if no two joints shared a photo. */
+  private void eachAlone(Tally tally) {
+    line(
+        JOINT_LINE,
+        " each alone",
+        "",
+        rate(tally.missed().plain()),
+        rate(tally.falseCalls().plain()),
+        rate(tally.unjudged().plain()),
+        rate(tally.named().plain()));
   }
 
   private void joints(String name, Tally tally) {
@@ -102,7 +120,20 @@ public final class TrialTable {
     text.append(String.format(Locale.ROOT, format, arguments).replace("\r\n", "\n"));
   }
 
-  /** As " 3/269 1.1 % (0.4-3.2)": the share with its 95 % Wilson interval. */
+  /** As " 3/269 1.1 % (0.4-3.2)": the share with its 95 % interval, by photo. */
+  static String rate(ClusterRate rate) {
+    return rate.of() == 0
+        ? "       -"
+        : String.format(
+            Locale.ROOT,
+            "%8s %5.1f %% (%.1f-%.1f)",
+            rate.count() + "/" + rate.of(),
+            100 * rate.share(),
+            100 * rate.lower(),
+            100 * rate.upper());
+  }
+
+  /** The same with the 95 % Wilson interval. */
   static String rate(Rate rate) {
     return rate.of() == 0
         ? "       -"

@@ -16,8 +16,8 @@ import leadlight.model.Reading;
 import leadlight.model.Remark;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
+import leadlight.statistics.Rate;
 import leadlight.text.Sentences;
-import leadlight.trial.Rate;
 import leadlight.trial.RowTally;
 import leadlight.trial.Tally;
 import leadlight.trial.TrialPhoto;
@@ -78,12 +78,12 @@ public final class FitnessCases {
         alteration.name(),
         rows(both),
         rows(alone),
-        rate(tally.missed()),
-        rate(aloneTally.missed()),
-        rate(tally.falseCalls()),
-        rate(aloneTally.falseCalls()),
-        rate(tally.unjudged()),
-        rate(aloneTally.unjudged()),
+        rate(tally.missed().plain()),
+        rate(aloneTally.missed().plain()),
+        rate(tally.falseCalls().plain()),
+        rate(aloneTally.falseCalls().plain()),
+        rate(tally.unjudged().plain()),
+        rate(aloneTally.unjudged().plain()),
         both.stream().mapToLong(result -> unlike(result.scored())).sum(),
         mostSaid(both));
   }

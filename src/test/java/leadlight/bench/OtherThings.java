@@ -22,10 +22,10 @@ import leadlight.model.Verdict;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
+import leadlight.statistics.Rate;
 import leadlight.trial.Comparison;
 import leadlight.trial.JointOutcome;
 import leadlight.trial.PhotoTruth;
-import leadlight.trial.Rate;
 import leadlight.trial.Tally;
 import leadlight.trial.TrialPhoto;
 import leadlight.trial.TruthFolder;
@@ -99,7 +99,7 @@ public final class OtherThings {
         }
       }
       if (!scored.isEmpty()) {
-        Rate missed = Tally.of(outcomes).missed();
+        Rate missed = Tally.of(outcomes).missed().plain();
         line(place.name(), scored, missed.count() + " of " + missed.of());
       }
     }

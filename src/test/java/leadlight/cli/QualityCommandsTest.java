@@ -63,6 +63,13 @@ class QualityCommandsTest {
     assertThat(run.out()).contains("inspect 50, accept the lot with 1 or fewer");
     assertThat(folder.resolve("out/plan.png")).isNotEmptyFile();
     assertThat(folder.resolve("out/plan.html")).content().contains("<svg", "code letter H");
+    assertThat(folder.resolve("out/plan-page.json"))
+        .content()
+        .contains("leadlight-page-1", "\"strong\" : \"Lot of 500", "\"ticks\"");
+    assertThat(folder.resolve("out/plan-tables.csv"))
+        .content()
+        .startsWith("table,heading,line,column,value")
+        .contains("1,What the plan can tell,1,accepted at least,95.0 %");
   }
 
   @Test
@@ -134,6 +141,54 @@ class QualityCommandsTest {
 
   private static List<String> filled(List<String> lines, String verdict) {
     return lines.stream().map(l -> l.replace(",,", "," + verdict + ",")).toList();
+  }
+
+  @Test
+  void aLotIsEnteredOnce() throws IOException {
+    run("sample", "draw", lot(60), "--aql", "4.0", "--seed", 7);
+    Path results = folder.resolve("out/results.csv");
+    Files.write(results, filled(Files.readAllLines(results), "acceptable"));
+    Path lots = folder.resolve("lots.csv");
+    Run.of("sample", "decide", folder.resolve("out"), "--history", lots, "--name", "lot 12");
+    Run again =
+        Run.of("sample", "decide", folder.resolve("out"), "--history", lots, "--name", "lot 12");
+
+    assertThat(again.status()).isEqualTo(2);
+    assertThat(again.err()).contains("line 2", "\"lot 12\" is entered already");
+    assertThat(lots).hasContent("lot,result\n\"lot 12\",accepted");
+  }
+
+  @Test
+  void otherPlansAreDrawn() {
+    Run two = run("sample", "plan", "--lot", 1000, "--aql", "1.0", "--double");
+    assertThat(two.out()).as(two.err()).contains("between them inspect 50");
+    Run each = run("sample", "plan", "--lot", 1000, "--good", 1, "--bad", 6, "--sequential");
+    assertThat(each.out()).as(each.err()).contains("Wald 1947", "When to stop");
+    Run alone = run("sample", "plan", "--lot", 500, "--lq", 2);
+    assertThat(alone.out()).as(alone.err()).contains("inspect 102", "2859-2", "AOQL");
+  }
+
+  @Test
+  void aSeriesThatStoppedCanResume() throws IOException {
+    String[] stopped = {
+      "lot,result",
+      "1,refused",
+      "2,refused",
+      "3,refused",
+      "4,refused",
+      "5,refused",
+      "6,refused",
+      "7,refused"
+    };
+    assertOneLine(
+        run("sample", "plan", "--lot", 500, "--aql", "1.0", "--history", file("s.csv", stopped)),
+        "acceptance stops",
+        "\"resumed\"");
+    String[] resumed = java.util.Arrays.copyOf(stopped, 9);
+    resumed[8] = "mended,resumed";
+    Run run =
+        run("sample", "plan", "--lot", 500, "--aql", "1.0", "--history", file("r.csv", resumed));
+    assertThat(run.out()).as(run.err()).contains("tightened inspection", "resumes");
   }
 
   @Test
@@ -221,20 +276,33 @@ class QualityCommandsTest {
         "a.csv, line 3",
         "\"verdict\" is empty");
     assertOneLine(
-        run("agree", file("b.csv", "item,grader,verdict", "1,a,x", "1,b,x"), "--reference", "c"),
+        run(
+            "agree",
+            file("b.csv", "item,grader,verdict", "1,a,good", "1,b,good"),
+            "--reference",
+            "c"),
         "\"c\" is no grader",
         "a, b");
     assertOneLine(
-        run("agree", file("c.csv", "item,grader,verdict", "1,a,x", "1,a,y")), "line 3", "before");
+        run("agree", file("c.csv", "item,grader,verdict", "1,a,good", "1,a,good")),
+        "line 3",
+        "before");
     assertOneLine(run("agree", file("d.csv", "item,grader", "1,a")), "no column \"verdict\"");
     assertOneLine(run("agree", file("e.csv", "item,grader,verdict")), "no line below");
     assertOneLine(
-        run("agree", file("f.csv", "item,grader,verdict", "1,a,x")), "nothing to compare");
+        run("agree", file("f.csv", "item,grader,verdict", "1,a,good")), "nothing to compare");
     assertOneLine(run("agree", folder.resolve("none.csv")), "is not a file");
     assertOneLine(
         run("agree", file("h.csv", "item,grader,verdict", "1,a,x,extra")),
         "line 2",
         "4 cells below 3 headers");
+    assertOneLine(
+        run("agree", file("i.csv", "item,grader,verdict", "1,a,good", "1,b,Defect")),
+        "i.csv, line 3, column 3 (verdict)",
+        "\"Defect\" is no verdict that is known");
+    assertOneLine(
+        run("agree", file("k.csv", "item,grader,verdict", "1,a,good"), "--bad", "good"),
+        "\"good\" is named under two");
   }
 
   @Test

@@ -13,7 +13,7 @@ import leadlight.Browser;
 import leadlight.data.DataFile;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import leadlight.trial.TrueClass;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

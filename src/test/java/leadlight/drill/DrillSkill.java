@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import leadlight.record.DrillRecord;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 
 /**
  * How well a history shows a known skill, and how the schedule shifts decks: the figures of

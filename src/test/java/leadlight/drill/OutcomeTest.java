@@ -7,7 +7,7 @@ import java.util.Optional;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 class OutcomeTest {

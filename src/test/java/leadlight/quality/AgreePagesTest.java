@@ -8,7 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import leadlight.model.UserError;
-import leadlight.trial.Rate;
+import leadlight.statistics.ClusterRate;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,7 +23,7 @@ class AgreePagesTest {
           Set.of("defect"), Set.of("acceptable", "process-indicator"), Set.of("unjudged"), false);
 
   private static AgreementStudy aiag() {
-    Grades grades = Grades.of(Grades.read(Outside.FOLDER.resolve("aiag-attribute.csv")));
+    Grades grades = Grades.of(Grades.read(Outside.FOLDER.resolve("aiag-attribute.csv"), PASS_FAIL));
     return new AgreementStudy(grades, PASS_FAIL, Optional.of("reference"));
   }
 
@@ -87,7 +88,7 @@ class AgreePagesTest {
   @ParameterizedTest
   @CsvSource({"A,42", "B,45", "C,40"})
   void withItself(String grader, int alike) {
-    assertThat(aiag().repeated(grader)).contains(new Rate(alike, 50));
+    assertThat(aiag().repeated(grader).map(ClusterRate::plain)).contains(new Rate(alike, 50));
     assertThat(Pages.line(AIAG, "grader", grader)).contains("3");
   }
 
@@ -248,7 +249,7 @@ class AgreePagesTest {
         .isInstanceOf(UserError.class);
     AgreementStudy twice =
         study(Optional.empty(), grade("1", "a", 1, "defect"), grade("1", "a", 2, "acceptable"));
-    assertThat(twice.repeated("a")).contains(new Rate(0, 1));
+    assertThat(twice.repeated("a").map(ClusterRate::plain)).contains(new Rate(0, 1));
     assertThat(twice.pairs()).isEmpty();
   }
 

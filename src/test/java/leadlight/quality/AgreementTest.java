@@ -10,8 +10,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import leadlight.model.UserError;
-import leadlight.trial.Rate;
+import leadlight.quality.agreement.Calls;
+import leadlight.quality.agreement.Coefficient;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,7 +24,7 @@ class AgreementTest {
   private static final Reading PASS_FAIL = new Reading(Set.of("0"), Set.of("1"), Set.of(), false);
 
   private static AgreementStudy aiag() {
-    Grades grades = Grades.of(Grades.read(Outside.FOLDER.resolve("aiag-attribute.csv")));
+    Grades grades = Grades.of(Grades.read(Outside.FOLDER.resolve("aiag-attribute.csv"), PASS_FAIL));
     return new AgreementStudy(grades, PASS_FAIL, Optional.of("reference"));
   }
 
@@ -142,23 +145,32 @@ class AgreementTest {
             .skip(1)
             .map(l -> Arrays.stream(l.split(",")).map(Integer::valueOf).toList())
             .toList();
-    FleissKappa fleiss = FleissKappa.of(counts).orElseThrow();
-    Estimate kappa = fleiss.kappa().orElseThrow();
+    Calls calls =
+        new Calls(
+            IntStream.range(0, 30)
+                .mapToObj(i -> new Calls.Item("patient " + i, counts.get(i)))
+                .toList());
+    Coefficient kappa = calls.kappa();
+    Estimate interval = kappa.interval().orElseThrow();
 
     assertThat(counts).hasSize(30);
-    assertThat(fleiss.observed()).isCloseTo(.5556, within(5e-5));
-    assertThat(fleiss.byChance()).isCloseTo(.2199, within(5e-5));
-    assertThat(kappa.value()).isCloseTo(.430, within(5e-4));
-    assertThat(kappa.value()).isCloseTo(Outside.figure("kappa fleiss"), within(1e-12));
-    assertThat((kappa.upper() - kappa.value()) / Estimate.Z)
+    assertThat(kappa.value().orElseThrow()).isCloseTo(.430, within(5e-4));
+    assertThat(kappa.value().orElseThrow())
+        .isCloseTo(Outside.figure("kappa fleiss"), within(1e-12));
+    // The jackknife's error, on the scale of log(1 - kappa) with t of 29.
+    double distance = 1 - interval.value();
+    assertThat(Math.log((1 - interval.lower()) / distance) * distance / 2.0452296421327)
         .isCloseTo(Outside.figure("jackknife error fleiss"), within(1e-12));
   }
 
   @Test
   void oneCategoryOnlyHasNoKappaAndNoNumberInItsPlace() {
     assertThat(table(new int[] {20, 0}, new int[] {0, 0}).kappa()).isEmpty();
-    assertThat(FleissKappa.of(List.of(List.of(3, 0), List.of(3, 0))).orElseThrow().kappa())
-        .isEmpty();
+    Calls alike =
+        new Calls(List.of(new Calls.Item("1", List.of(3, 0)), new Calls.Item("2", List.of(3, 0))));
+    assertThat(alike.kappa().value()).isEmpty();
+    assertThat(alike.kappa().words()).contains("one category");
+    assertThat(alike.ac1().value()).contains(1.0);
     assertThat(Estimate.words(Optional.empty())).contains("one category");
   }
 
@@ -178,10 +190,10 @@ class AgreementTest {
             Set.of("defect"), Set.of("acceptable", "good"), Set.of("unjudged", "limit"), false);
     Appraisal tool = new AgreementStudy(grades, reading, Optional.of("truth")).appraisals().get(0);
 
-    assertThat(tool.missed()).isEqualTo(new Rate(1, 1));
-    assertThat(tool.undecided()).isEqualTo(new Rate(1, 2));
-    assertThat(tool.falseAlarm()).isEqualTo(new Rate(0, 0));
-    assertThat(tool.effective()).isEqualTo(new Rate(0, 2));
+    assertThat(tool.missed().plain()).isEqualTo(new Rate(1, 1));
+    assertThat(tool.undecided().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(tool.falseAlarm().plain()).isEqualTo(new Rate(0, 0));
+    assertThat(tool.effective().plain()).isEqualTo(new Rate(0, 2));
   }
 
   @Test

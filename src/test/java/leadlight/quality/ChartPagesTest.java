@@ -120,18 +120,18 @@ class ChartPagesTest {
   void jointsAreGroupedAndTheirFindingsGathered() throws IOException {
     Table table =
         table(
-            "day,board,verdict,finding",
+            "week,board,verdict,finding",
             "10,b1,defect,open; bridge",
             "10,b1,acceptable,",
             "9,b2,defect,",
             "9,b3,acceptable,");
 
-    ChartData joints = ChartData.read(table, ChartKind.DPMO, "day", WORDS);
+    ChartData joints = ChartData.read(table, ChartKind.DPMO, "week", WORDS);
     assertThat(joints.groups())
         .as("numbers by size, not as text")
         .containsExactly(new Subgroup("9", 2, 1), new Subgroup("10", 2, 1));
     assertThat(joints.findings()).containsExactly("open", "bridge", "not named");
-    ChartData boards = ChartData.read(table, ChartKind.U, "day", WORDS);
+    ChartData boards = ChartData.read(table, ChartKind.U, "week", WORDS);
     assertThat(boards.groups())
         .as("a u chart counts boards")
         .containsExactly(new Subgroup("9", 2, 1), new Subgroup("10", 1, 1));

@@ -122,12 +122,70 @@ class GaugePagesTest {
   }
 
   @Test
-  void aPartThatWasNotMeasuredThroughoutIsLeftOutAndCounted() throws IOException {
+  void missingReadingsLeaveNoPartOut() throws IOException {
     List<String> lines = new ArrayList<>(Files.readAllLines(AIAG_FILE));
     lines.remove(lines.size() - 1);
     Page page = page(read(lines.toArray(String[]::new)));
-    assertThat(Pages.words(page)).contains("1 of 10 parts were left out");
-    assertThat(Pages.words(page(AIAG))).doesNotContain("left out");
+    assertThat(Pages.words(page)).contains("REML) from all 89 readings of 10 parts");
+    assertThat(Pages.line(page, "method", "REML").get(6)).startsWith("27.");
+    assertThat(Pages.words(page(AIAG))).doesNotContain("REML");
+  }
+
+  /** AIAG MSA: three sigma of one limit, six of a tolerance; the gauge's sigma is .3024. */
+  @Test
+  void aLimitIsHeldAgainstThreeSigmaAndAToleranceAgainstSix() {
+    ClassLimit one = new ClassLimit("reading", 3, 4, "a drawing");
+    ClassLimit two = new ClassLimit("reading", 0, OptionalDouble.of(-4), 4, "a drawing");
+
+    assertThat(one.share(0.3024)).isCloseTo(3 * 0.3024 / 4, within(1e-12));
+    assertThat(two.share(0.3024)).isCloseTo(6 * 0.3024 / 8, within(1e-12));
+    assertThat(two.distance(-3.5)).isCloseTo(0.5, within(1e-12));
+    assertThat(Pages.strong(page(AIAG, one, two)))
+        .contains("good enough with the guard band kept for class 3", "3 sigma take 22.7 % of it")
+        .contains("for your tolerance", "6 sigma take 22.7 % of the tolerance", "at worst");
+  }
+
+  @Test
+  void aGuardBandsConsequencesAreNumbers() {
+    Page page = page(AIAG, new ClassLimit("reading", 2, 1.5, "a drawing"));
+    List<List<String>> risks = Pages.grid(page, "guard band");
+
+    assertThat(risks).hasSize(4);
+    assertThat(risks.get(0).get(0)).isEqualTo("none (0)");
+    assertThat(risks.get(2).get(0)).startsWith("95 % sure (0.4974");
+    assertThat(Double.parseDouble(risks.get(2).get(1).replace(" %", "")))
+        .isLessThan(Double.parseDouble(risks.get(0).get(1).replace(" %", "")));
+  }
+
+  @Test
+  void knownValuesGiveBiasAndLinearity() throws IOException {
+    Page page =
+        page(
+            read(
+                "part,operator,trial,measure,value,reference",
+                "p1,a,1,x_mm,1.1,1",
+                "p1,a,2,x_mm,1.1,1",
+                "p1,b,1,x_mm,1.1,1",
+                "p1,b,2,x_mm,1.1,1",
+                "p2,a,1,x_mm,2.2,2",
+                "p2,a,2,x_mm,2.2,2",
+                "p2,b,1,x_mm,2.2,2",
+                "p2,b,2,x_mm,2.2,2",
+                "p3,a,1,x_mm,3.3,3",
+                "p3,a,2,x_mm,3.3,3",
+                "p3,b,1,x_mm,3.3,3",
+                "p3,b,2,x_mm,3.3,3"));
+    assertThat(Pages.words(page))
+        .contains("Bias against known values of 3 parts: 0.2")
+        .contains("changes by 10.0 % of the value")
+        .contains("more than chance");
+    assertThat(Pages.plots(page)).hasSize(3);
+    assertThatThrownBy(
+            () ->
+                read("part,operator,trial,measure,value,reference", "p1,a,1,x,1,1", "p1,a,2,x,1,2"))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("line 3")
+        .hasMessageContaining("is known as 1.0 and as 2.0");
   }
 
   @Test
@@ -202,10 +260,10 @@ class GaugePagesTest {
     for (int i = 1; i <= 30; i++) {
       parts.add("p" + i);
     }
-    assertThat(GaugeWords.named(parts)).endsWith("p30").doesNotContain("more");
+    assertThat(Words.named(parts)).endsWith("p30").doesNotContain("more");
     parts.add("p31");
     parts.add("p32");
-    assertThat(GaugeWords.named(parts)).endsWith("p30 and 2 more");
+    assertThat(Words.named(parts)).endsWith("p30 and 2 more");
   }
 
   /** By hand: deviations of days -1, 0, 1 and of values -1, 0, 1 in two parts: slope 1. */

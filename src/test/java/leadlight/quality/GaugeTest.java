@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import leadlight.model.UserError;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 /** AIAG MSA, 4th edition, gage R&amp;R: 10 parts, 3 operators, 3 trials, by both methods. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import leadlight.model.UserError;
 import leadlight.quality.SwitchingRules.LotResult;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

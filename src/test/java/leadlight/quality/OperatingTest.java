@@ -3,7 +3,7 @@ package leadlight.quality;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

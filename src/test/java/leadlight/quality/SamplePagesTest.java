@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import leadlight.trial.Rate;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 /** Pages of sampling, by the plan of letter H, AQL 1.0 (ISO 2859-1, table 2-A): 50, Ac 1, Re 2. */
@@ -17,9 +17,9 @@ class SamplePagesTest {
   void thePlanSaysWhatItCanTell() {
     Page page = SamplePages.plan(PLAN, 400, List.of("tightened before"));
 
-    assertThat(Pages.line(page, "accepted", "95.0 %").get(1)).startsWith("0.71");
-    assertThat(Pages.line(page, "accepted", "50.0 %").get(1)).startsWith("3.3");
-    assertThat(Pages.line(page, "accepted", "10.0 %").get(1)).startsWith("7.5");
+    assertThat(Pages.line(page, "accepted at least", "95.0 %").get(1)).startsWith("0.71");
+    assertThat(Pages.line(page, "accepted at least", "50.0 %").get(1)).startsWith("3.3");
+    assertThat(Pages.line(page, "accepted at least", "10.0 %").get(1)).startsWith("7.5");
     assertThat(Pages.words(page)).contains("ISO 2859-1").contains("tightened before");
     assertThat(Pages.strong(page)).contains("400").contains("inspect 50");
   }

@@ -3,26 +3,39 @@ package leadlight.summary;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import leadlight.record.Stage;
+import leadlight.statistics.ClusterRate;
 import org.junit.jupiter.api.Test;
 
 class DpmoTest {
 
+  private static Dpmo boards(ClusterRate.Part... boards) {
+    return new Dpmo(Optional.of(Stage.FINAL), new ClusterRate(List.of(boards)));
+  }
+
   /** Newcombe 1998, Statistics in Medicine 17, 857-872, table I, Wilson's score method. */
   @Test
-  void theIntervalIsNewcombesPublishedOne() {
-    Dpmo dpmo = new Dpmo(Optional.of(Stage.FINAL), 15, 148);
+  void theIntervalOfJointsAloneIsNewcombesPublishedOne() {
+    Dpmo dpmo = boards(new ClusterRate.Part(15, 100), new ClusterRate.Part(0, 48));
 
-    assertThat(dpmo.value()).isEqualTo(1e6 * 15 / 148);
-    assertThat(dpmo.lower()).isCloseTo(62_400, within(50.0));
-    assertThat(dpmo.upper()).isCloseTo(160_500, within(50.0));
-    assertThat(new Dpmo(Optional.of(Stage.FINAL), 0, 20).upper()).isCloseTo(161_100, within(50.0));
+    assertThat(dpmo.value()).isCloseTo(1e6 * 15 / 148, within(1e-6));
+    assertThat(dpmo.plainLower()).isCloseTo(62_400, within(50.0));
+    assertThat(dpmo.plainUpper()).isCloseTo(160_500, within(50.0));
+  }
+
+  @Test
+  void joints_of_one_board_are_alike_so_its_interval_is_wider() {
+    Dpmo dpmo = boards(new ClusterRate.Part(15, 100), new ClusterRate.Part(0, 48));
+
+    assertThat(dpmo.lower()).isLessThan(dpmo.plainLower());
+    assertThat(dpmo.upper()).isGreaterThan(dpmo.plainUpper());
   }
 
   @Test
   void withoutOpportunitiesNothingIsKnown() {
-    Dpmo none = new Dpmo(Optional.of(Stage.FINAL), 0, 0);
+    Dpmo none = boards();
 
     assertThat(none.lower()).isZero();
     assertThat(none.upper()).isEqualTo(1e6);

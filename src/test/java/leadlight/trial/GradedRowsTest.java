@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import leadlight.model.GradedJoint;
 import leadlight.model.PointPx;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 import leadlight.trial.RowNote.Grade;
 import org.junit.jupiter.api.Test;
 
@@ -71,13 +72,13 @@ class GradedRowsTest {
   void badAndGoodJointsAreCountedByWhatWasSaid() {
     GradedRows rows = GradedRows.of(List.of(first, second, lost));
 
-    assertThat(rows.badSaidGood()).isEqualTo(new Rate(1, 3));
-    assertThat(rows.badCalled()).isEqualTo(new Rate(1, 3));
-    assertThat(rows.badUnjudged()).isEqualTo(new Rate(1, 3));
-    assertThat(rows.goodCalled()).isEqualTo(new Rate(1, 4));
-    assertThat(rows.goodSaidGood()).isEqualTo(new Rate(2, 4));
-    assertThat(rows.goodUnjudged()).isEqualTo(new Rate(1, 4));
-    assertThat(rows.notFound()).as("three of ten").isEqualTo(new Rate(3, 10));
+    assertThat(rows.badSaidGood().plain()).isEqualTo(new Rate(1, 3));
+    assertThat(rows.badCalled().plain()).isEqualTo(new Rate(1, 3));
+    assertThat(rows.badUnjudged().plain()).isEqualTo(new Rate(1, 3));
+    assertThat(rows.goodCalled().plain()).isEqualTo(new Rate(1, 4));
+    assertThat(rows.goodSaidGood().plain()).isEqualTo(new Rate(2, 4));
+    assertThat(rows.goodUnjudged().plain()).isEqualTo(new Rate(1, 4));
+    assertThat(rows.notFound().plain()).as("three of ten").isEqualTo(new Rate(3, 10));
   }
 
   /**

@@ -9,6 +9,7 @@ import leadlight.model.Chances;
 import leadlight.model.GradedJoint;
 import leadlight.model.PointPx;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 class NoteComparisonTest {
@@ -74,10 +75,13 @@ class NoteComparisonTest {
                 outcome(note(14, true), 0, 0, Verdict.UNJUDGED),
                 outcome(note(40, false), 0, 0, Verdict.DEFECT)));
 
-    assertThat(summary.groups().get("from 15 px").factoryDefects()).isEqualTo(new Rate(3, 3));
-    assertThat(summary.groups().get("from 15 px").otherDefects()).isEqualTo(new Rate(3, 3));
-    assertThat(summary.groups().get("below 15 px").factoryDefects()).isEqualTo(new Rate(0, 3));
-    assertThat(summary.groups().get("below 15 px").factoryUnjudged()).isEqualTo(new Rate(3, 3));
+    assertThat(summary.groups().get("from 15 px").factoryDefects().plain())
+        .isEqualTo(new Rate(3, 3));
+    assertThat(summary.groups().get("from 15 px").otherDefects().plain()).isEqualTo(new Rate(3, 3));
+    assertThat(summary.groups().get("below 15 px").factoryDefects().plain())
+        .isEqualTo(new Rate(0, 3));
+    assertThat(summary.groups().get("below 15 px").factoryUnjudged().plain())
+        .isEqualTo(new Rate(3, 3));
     assertThat(summary.rows().right()).isEqualTo(new Rate(3, 3));
   }
 }

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 
 class TrialSummaryTest {
@@ -38,14 +39,14 @@ class TrialSummaryTest {
 
   @Test
   void missesAreOfDefectsAndFalseCallsOfGoodJoints() {
-    assertThat(summary.all().missed()).isEqualTo(new Rate(1, 2));
-    assertThat(summary.all().falseCalls()).isEqualTo(new Rate(1, 1));
-    assertThat(summary.all().unjudged()).isEqualTo(new Rate(0, 3));
+    assertThat(summary.all().missed().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(summary.all().falseCalls().plain()).isEqualTo(new Rate(1, 1));
+    assertThat(summary.all().unjudged().plain()).isEqualTo(new Rate(0, 3));
   }
 
   @Test
   void aDefectCaughtUnderAWrongNameIsCaughtButNotNamed() {
-    assertThat(summary.all().named()).isEqualTo(new Rate(0, 1));
+    assertThat(summary.all().named().plain()).isEqualTo(new Rate(0, 1));
   }
 
   @Test
@@ -59,10 +60,16 @@ class TrialSummaryTest {
   @Test
   void findingsAreRatedOneByOne() {
     assertThat(summary.byFinding())
+        .extracting(
+            FindingTally::kind,
+            tally -> tally.missed().plain(),
+            tally -> tally.unjudged().plain(),
+            tally -> tally.named().plain(),
+            tally -> tally.calledInError().plain())
         .containsExactly(
-            new FindingTally(
+            tuple(
                 FindingKind.BRIDGE, new Rate(0, 1), new Rate(0, 1), new Rate(0, 1), new Rate(0, 1)),
-            new FindingTally(
+            tuple(
                 FindingKind.OPEN, new Rate(1, 1), new Rate(0, 1), new Rate(0, 0), new Rate(1, 1)));
   }
 
@@ -73,8 +80,8 @@ class TrialSummaryTest {
     assertThat(at.leads()).isEqualTo(4);
     assertThat(at.lateralMedian()).isCloseTo(1 / Truths.PITCH_PX, within(1e-9));
     assertThat(at.axialMedian()).isCloseTo(4 / Truths.PITCH_PX, within(1e-9));
-    assertThat(at.lateralCovered()).as("3 px off, u = 1 px").isEqualTo(new Rate(3, 4));
-    assertThat(at.axialCovered()).as("4 px off, u = 1 px").isEqualTo(new Rate(0, 4));
+    assertThat(at.lateralCovered().plain()).as("3 px off, u = 1 px").isEqualTo(new Rate(3, 4));
+    assertThat(at.axialCovered().plain()).as("4 px off, u = 1 px").isEqualTo(new Rate(0, 4));
   }
 
   @Test

@@ -1,4 +1,4 @@
-package leadlight.trial;
+package leadlight.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package leadlight.trial;
+package leadlight.statistics;
 
 import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
 

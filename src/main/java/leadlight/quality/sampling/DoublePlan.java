@@ -1,0 +1,49 @@
+package leadlight.quality.sampling;
+
+import org.apache.commons.statistics.distribution.BinomialDistribution;
+
+/**
+ * A double sampling plan: a first sample decides where it is clear, a second one where it is not.
+ *
+ * @param first units of the first sample
+ * @param accept accepted with so many or fewer in it
+ * @param refuse refused with so many or more in it
+ * @param second units of the second sample
+ * @param acceptBoth accepted with so many or fewer in both together
+ * @param why where it comes from
+ */
+public record DoublePlan(
+    int first, int accept, int refuse, int second, int acceptBoth, String why) {
+
+  /** Refuses what cannot be carried out. */
+  public DoublePlan {
+    if (first < 1 || second < 1 || accept < 0 || refuse <= accept || acceptBoth < accept) {
+      throw new IllegalArgumentException("no double plan: " + why);
+    }
+  }
+
+  /** Probability of acceptance for a process of this share. */
+  public double accepts(double share) {
+    BinomialDistribution one = BinomialDistribution.of(first, share);
+    BinomialDistribution two = BinomialDistribution.of(second, share);
+    double sum = one.cumulativeProbability(accept);
+    for (int d = accept + 1; d < refuse && d <= acceptBoth; d++) {
+      sum += one.probability(d) * two.cumulativeProbability(acceptBoth - d);
+    }
+    return sum;
+  }
+
+  /** Average sample number, without curtailment. */
+  public double sampleNumber(double share) {
+    BinomialDistribution one = BinomialDistribution.of(first, share);
+    double again = one.cumulativeProbability(refuse - 1) - one.cumulativeProbability(accept);
+    return first + second * again;
+  }
+
+  /** "inspect 50, accept with 1 or fewer, refuse with 4 or more; between them ...". */
+  public String words() {
+    return ("inspect %d, accept with %d or fewer, refuse with %d or more; between them inspect %d"
+            + " more, accept with %d or fewer in both, else refuse")
+        .formatted(first, accept, refuse, second, acceptBoth);
+  }
+}

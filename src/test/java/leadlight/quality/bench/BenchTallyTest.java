@@ -1,0 +1,107 @@
+package leadlight.quality.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import leadlight.model.FindingKind;
+import leadlight.model.Verdict;
+import leadlight.quality.Page;
+import leadlight.quality.bench.Settled.Bench;
+import leadlight.statistics.Rate;
+import org.junit.jupiter.api.Test;
+
+class BenchTallyTest {
+
+  private static Settled joint(
+      String board, Verdict tool, List<FindingKind> findings, Optional<Bench> bench) {
+    return new Settled(board, YearMonth.of(2026, 11), tool, findings, bench, Optional.empty());
+  }
+
+  private static Settled passed(Bench bench) {
+    return joint("a", Verdict.ACCEPTABLE, List.of(), Optional.ofNullable(bench));
+  }
+
+  private static Settled called(FindingKind kind, Bench bench) {
+    return joint("b", Verdict.DEFECT, List.of(kind), Optional.of(bench));
+  }
+
+  @Test
+  void whatTheBenchSettlesIsCountedAndNothingElse() {
+    BenchTally tally =
+        BenchTally.of(
+            List.of(
+                passed(null),
+                passed(Bench.FIRM),
+                passed(Bench.OPEN),
+                called(FindingKind.OPEN, Bench.OPEN),
+                called(FindingKind.OPEN, Bench.FIRM),
+                called(FindingKind.BRIDGE, Bench.FIRM),
+                called(FindingKind.BRIDGE, Bench.CONDUCTS),
+                joint("c", Verdict.UNJUDGED, List.of(), Optional.of(Bench.OPEN))));
+
+    assertThat(tally.joints()).isEqualTo(8);
+    assertThat(tally.tried().plain()).as("the unjudged is no verdict").isEqualTo(new Rate(6, 7));
+    assertThat(tally.passedTried().plain()).isEqualTo(new Rate(2, 3));
+    assertThat(tally.badOfPassed().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(tally.badOfCalled().plain())
+        .as("a firm lead says nothing of a bridge")
+        .isEqualTo(new Rate(1, 3));
+    assertThat(tally.missed().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(tally.byFinding().get(FindingKind.OPEN).plain()).isEqualTo(new Rate(1, 2));
+    assertThat(tally.byMonth().get("2026-11").plain()).isEqualTo(new Rate(3, 6));
+  }
+
+  @Test
+  void aPersonWhoSaysOtherwiseOverrules() {
+    Settled good =
+        new Settled(
+            "a",
+            YearMonth.of(2026, 11),
+            Verdict.DEFECT,
+            List.of(FindingKind.OPEN),
+            Optional.empty(),
+            Optional.of(Verdict.ACCEPTABLE));
+    assertThat(BenchTally.of(List.of(good, passed(null))).overruled().plain())
+        .isEqualTo(new Rate(1, 2));
+  }
+
+  private static String verdict(List<Settled> joints) {
+    return Trust.builtIn().verdict(BenchTally.of(joints));
+  }
+
+  @Test
+  void trustEndsWhenTheBenchProvesIt() {
+    assertThat(verdict(List.of(passed(null)))).startsWith("Not known yet: 0 joints");
+    List<Settled> missing = new ArrayList<>(Collections.nCopies(20, passed(Bench.OPEN)));
+    assertThat(verdict(missing)).startsWith("Do not trust a passed joint");
+    List<Settled> crying =
+        new ArrayList<>(Collections.nCopies(20, called(FindingKind.OPEN, Bench.FIRM)));
+    assertThat(verdict(crying)).startsWith("Do not heat a joint");
+    List<Settled> sound = new ArrayList<>();
+    for (int i = 0; i < 200; i++) {
+      sound.add(joint("b" + i, Verdict.DEFECT, List.of(FindingKind.OPEN), Optional.of(Bench.OPEN)));
+    }
+    assertThat(verdict(sound)).startsWith("Nothing here speaks against the tool");
+  }
+
+  @Test
+  void thePageSaysWhatIsMissing() {
+    Page page =
+        BenchPages.page(
+            BenchTally.of(
+                List.of(passed(null), passed(Bench.FIRM), called(FindingKind.OPEN, Bench.OPEN))));
+    String words =
+        page.blocks().stream()
+            .filter(Page.Text.class::isInstance)
+            .map(block -> ((Page.Text) block).text())
+            .reduce("", String::concat);
+    assertThat(words)
+        .contains("1 passed joints were never tried")
+        .contains("Begg and Greenes")
+        .contains("0.0 % of all bad joints passed");
+  }
+}

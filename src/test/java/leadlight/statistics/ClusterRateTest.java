@@ -1,0 +1,75 @@
+package leadlight.statistics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class ClusterRateTest {
+
+  private static ClusterRate rate(int of, int... counts) {
+    return new ClusterRate(
+        IntStream.of(counts).mapToObj(count -> new ClusterRate.Part(count, of)).toList());
+  }
+
+  @Test
+  void unitsThatStandAloneGiveWilsonsInterval() {
+    ClusterRate.Builder each = new ClusterRate.Builder();
+    IntStream.range(0, 148).forEach(i -> each.add(i, i < 15));
+    ClusterRate rate = each.rate();
+
+    assertThat(rate.designEffect()).isEqualTo(1);
+    assertThat(rate.lower()).isCloseTo(new Rate(15, 148).lower(), within(1e-12));
+    assertThat(rate.upper()).isCloseTo(new Rate(15, 148).upper(), within(1e-12));
+  }
+
+  /**
+   * Eight photos of 19 joints, all faults on two of them. R, kept beside the test: {@code
+   * y<-rep(c(9,6,0,0,0,0,1,0),1); a<-anova(lm(x~g,data.frame(g=factor(rep(1:8,each=19)),
+   * x=unlist(lapply(y,function(k)c(rep(1,k),rep(0,19-k))))))); m<-a[["Mean Sq"]];
+   * (m[1]-m[2])/(m[1]+18*m[2])} gives 0.3093802345.
+   */
+  @Test
+  void likenessIsThatOfVarianceAnalysis() {
+    ClusterRate rate = rate(19, 9, 6, 0, 0, 0, 0, 1, 0);
+
+    assertThat(rate.measuredLikeness()).hasValueCloseTo(0.3093802345, within(1e-9));
+    assertThat(rate.likeness()).isCloseTo((0.3093802345 * 16 + 0.075 * 10) / 26, within(1e-9));
+    assertThat(rate.designEffect()).isGreaterThan(4);
+    assertThat(rate.upper()).isGreaterThan(rate.plain().upper());
+    assertThat(rate.lower()).isLessThan(rate.plain().lower());
+  }
+
+  /** Chosen likeness .075 at 19 joints: design effect 2.35. */
+  @Test
+  void withoutAnEventTheChosenLikenessStands() {
+    ClusterRate none = rate(19, 0, 0, 0, 0, 0);
+
+    assertThat(none.measuredLikeness()).isEmpty();
+    assertThat(none.designEffect()).isCloseTo(2.35, within(1e-12));
+    assertThat(none.lower()).isZero();
+    assertThat(none.upper()).isGreaterThan(none.plain().upper());
+    assertThat(rate(19, 3).designEffect()).as("one photo").isCloseTo(2.35, within(1e-12));
+  }
+
+  @Test
+  void photosThatAreAllAlikeAreWorthTheirJoints() {
+    ClusterRate even = rate(20, Collections.nCopies(30, 2).stream().mapToInt(i -> i).toArray());
+    assertThat(even.designEffect()).isEqualTo(1);
+  }
+
+  @Test
+  void nothingToRateIsNoInterval() {
+    ClusterRate none = new ClusterRate(List.of(new ClusterRate.Part(0, 0)));
+
+    assertThat(none.clusters()).isZero();
+    assertThat(none.share()).isNaN();
+    assertThat(none.lower()).isZero();
+    assertThat(none.upper()).isEqualTo(1);
+    assertThatThrownBy(() -> new ClusterRate.Part(2, 1)).hasMessageContaining("2 of 1");
+  }
+}

@@ -1,0 +1,86 @@
+# The newer figures of these tests once more, by R (Debian 12: r-base-core, r-cran-nlme).
+# Run in this folder:  Rscript outside.R > outside-r.json
+out <- list()
+put <- function(name, value) out[[name]] <<- value
+
+# Gwet's AC1 and Fleiss' kappa of many raters, straight from the papers' formulas.
+coefs <- function(counts) {
+  r <- sum(counts[1, ]); n <- nrow(counts); used <- colSums(counts) > 0
+  pa <- mean(rowSums(counts * (counts - 1)) / r / (r - 1)); pj <- colSums(counts) / n / r
+  ac <- sum(pj * (1 - pj)) / max(1, sum(used) - 1); ke <- sum(pj^2)
+  c(kappa = (pa - ke) / (1 - ke), ac1 = (pa - ac) / (1 - ac))
+}
+fleiss <- as.matrix(read.csv("fleiss-1971.csv"))
+put("fleiss", unname(coefs(fleiss)))
+jack <- sapply(seq_len(nrow(fleiss)), function(i) coefs(fleiss[-i, ]))
+se <- apply(jack, 1, function(v) sqrt((length(v) - 1) / length(v) * sum((v - mean(v))^2)))
+v <- coefs(fleiss); h <- qt(.975, nrow(fleiss) - 1) * se / (1 - v)
+put("fleiss lower", unname(1 - (1 - v) * exp(h)))
+put("fleiss upper", unname(1 - (1 - v) * exp(-h)))
+
+# AIAG attribute study: A against B, a part and not a grade at a time.
+d <- read.csv("aiag-attribute.csv", colClasses = "character")
+ab <- merge(d[d$grader == "A", ], d[d$grader == "B", ], by = c("item", "trial"))
+cohen <- function(x) { t <- table(factor(x$verdict.x, c("0", "1")), factor(x$verdict.y, c("0", "1")))
+  p <- t / sum(t); e <- sum(rowSums(p) * colSums(p)); (sum(diag(p)) - e) / (1 - e) }
+v <- cohen(ab); items <- unique(ab$item)
+w <- sapply(items, function(i) cohen(ab[ab$item != i, ]))
+h <- qt(.975, length(w) - 1) * sqrt((length(w) - 1) / length(w) * sum((w - mean(w))^2)) / (1 - v)
+put("aiag A and B", c(v, 1 - (1 - v) * exp(h), 1 - (1 - v) * exp(-h)))
+
+# Likeness within clusters by variance analysis.
+y <- c(9, 6, 0, 0, 0, 0, 1, 0)
+a <- anova(lm(x ~ g, data.frame(g = factor(rep(1:8, each = 19)),
+  x = unlist(lapply(y, function(k) c(rep(1, k), rep(0, 19 - k))))))); m <- a[["Mean Sq"]]
+put("likeness", (m[1] - m[2]) / (m[1] + 18 * m[2]))
+
+# Variance components by REML: AIAG gauge study, whole and with readings left out.
+suppressMessages(library(nlme))
+g <- read.csv("aiag-gauge.csv", colClasses = c(part = "character", operator = "character"))
+reml <- function(g) {
+  g$all <- factor(1); g$part <- factor(g$part); g$operator <- factor(g$operator)
+  g$cell <- factor(paste(g$part, g$operator))
+  f <- lme(value ~ 1, g, random = list(all = pdBlocked(list(pdIdent(~part - 1),
+    pdIdent(~operator - 1), pdIdent(~cell - 1)))), method = "REML",
+    control = lmeControl(msTol = 1e-12, tolerance = 1e-12, maxIter = 500, msMaxIter = 500, opt = "optim", returnObject = TRUE))
+  d <- diag(as.matrix(f$modelStruct$reStruct$all)) * f$sigma^2
+  s <- d[c(1, 1 + nlevels(g$part), 1 + nlevels(g$part) + nlevels(g$operator))]
+  c(sqrt(s), f$sigma, as.numeric(logLik(f)))
+}
+put("reml whole", unname(reml(g)))
+h <- g[-c(3, 17, 18, 77), ]
+put("reml part", unname(reml(h[!(h$part == "4" & h$operator == "B"), ])))
+
+# JCGM 106, clause 9: normal process and measurement, limits by integral.
+risk <- function(m, s, u, tl, tu, al, au) {
+  inside <- function(x) pnorm(au, x, u) - pnorm(al, x, u)
+  fa <- integrate(function(x) dnorm(x, m, s) * inside(x), -Inf, tl, rel.tol = 1e-12)$value * (tl > -Inf)
+  fb <- integrate(function(x) dnorm(x, m, s) * inside(x), tu, Inf, rel.tol = 1e-12)$value
+  fr <- integrate(function(x) dnorm(x, m, s) * (1 - inside(x)), tl, tu, rel.tol = 1e-12)$value
+  c(fa + fb, fr)
+}
+put("risk overhang", risk(0.03, 0.02, 0.0086, -Inf, 0.065, -Inf, 0.065))
+put("risk overhang guarded", risk(0.03, 0.02, 0.0086, -Inf, 0.065, -Inf, 0.065 - 1.645 * 0.0086))
+put("risk two-sided", risk(0.01, 0.1, 0.05, -0.2, 0.2, -0.15, 0.15))
+
+# Sampling: reduced plan 32, Ac 2, Re 5; hypergeometric; double plan 50/50, 1 4, 4 5.
+put("reduced accepts at .05", pbinom(4, 32, .05))
+put("reduced quality at .10", uniroot(function(p) pbinom(4, 32, p) - .10, c(.01, .6), tol = 1e-13)$root)
+dbl <- function(p) { x <- 2:3; pbinom(1, 50, p) + sum(dbinom(x, 50, p) * pbinom(4 - x, 50, p)) }
+put("double accepts", sapply(c(.01, .03, .06, .1), dbl))
+put("double sample number", sapply(c(.01, .03, .06, .1), function(p) 50 + 50 * sum(dbinom(2:3, 50, p))))
+aoq <- function(p) p * pbinom(2, 80, p) * (1 - 80 / 1000)
+o <- optimize(aoq, c(0, .2), maximum = TRUE, tol = 1e-12); put("aoql 80/2 of 1000", o$objective)
+
+# Charts.
+put("g limits", { p <- 1 / (1 + 20); c(qgeom(.5, p), qgeom(.00135, p), qgeom(1 - .00135, p)) })
+
+y <- c(3, 4, 2, 5, 9, 1, 14, 2, 3, 16, 4, 2); n <- rep(100, 12); p <- sum(y) / sum(n)
+put("homogeneity p", suppressWarnings(prop.test(y, n)$p.value))
+z <- (y / n - p) / sqrt(p * (1 - p) / n)
+put("laney spread", mean(abs(diff(z))) / 1.128)
+put("t limits", qexp(c(.5, .00135, 1 - .00135), 1 / 10))
+
+cat("{\n", paste(sprintf('  "%s": %s', names(out), sapply(out, function(v)
+  if (length(v) == 1) format(v, digits = 15) else paste0("[", paste(format(v, digits = 15, trim = TRUE), collapse = ", "), "]"))),
+  collapse = ",\n"), "\n}\n", sep = "")

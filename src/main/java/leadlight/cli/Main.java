@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +26,9 @@ import picocli.CommandLine.ParameterException;
     footer = {"", "LEADLIGHT COMMAND --help tells more. It never certifies a board."})
 public final class Main {
 
+  /** More than two of the longest paths; common practice, no source. */
+  private static final int LONGEST_LINE = 8192;
+
   private Main() {}
 
   /** Runs a command and leaves with its exit status. */
@@ -39,6 +43,17 @@ public final class Main {
   }
 
   private static int run(Streams streams, String... args) {
+    // What is written is the same on every machine; words for people come from the message files.
+    Locale.setDefault(Locale.ROOT);
+    int status = execute(streams, args);
+    if (streams.out().checkError()) {
+      streams.err().println("leadlight: the output cannot be written, its disk is full or it is closed");
+      return ExitStatus.UNUSABLE.code();
+    }
+    return status;
+  }
+
+  private static int execute(Streams streams, String... args) {
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
     CommandLine command = new CommandLine(new Main());
@@ -95,6 +110,9 @@ public final class Main {
         .addSubcommand(new RecordCommand.ShowCommand(streams))
         .addSubcommand(new RecordCommand.ExportCommand(streams))
         .addSubcommand(new RecordCommand.VerifyCommand(streams))
+        .addSubcommand(new SealCommand(streams))
+        .addSubcommand(new BackupCommand(streams))
+        .addSubcommand(new ImportCommand(streams))
         .addSubcommand(new SayCommands.OverruleCommand())
         .addSubcommand(new SayCommands.BenchCommand())
         .setCaseInsensitiveEnumValuesAllowed(true);
@@ -121,13 +139,19 @@ public final class Main {
     CommandLine command = e.getCommandLine();
     String first = e.getMessage().lines().findFirst().orElse("wrong usage");
     String name = command.getCommandSpec().qualifiedName();
-    command.getErr().println("leadlight: " + first + " (see " + name + " --help)");
+    command.getErr().println("leadlight: " + line(first) + " (see " + name + " --help)");
     return ExitStatus.UNUSABLE.code();
+  }
+
+  /** One line that no name of a file can turn into commands to the terminal, and that ends. */
+  private static String line(String message) {
+    String plain = message.replaceAll("\\p{Cntrl}", "?");
+    return plain.length() <= LONGEST_LINE ? plain : plain.substring(0, LONGEST_LINE) + " ...";
   }
 
   private static int failed(Throwable e, Streams streams) {
     if (e instanceof UserError) {
-      streams.err().println("leadlight: " + e.getMessage());
+      streams.err().println("leadlight: " + line(e.getMessage()));
       return ExitStatus.UNUSABLE.code();
     }
     streams.err().println("leadlight: " + FaultLog.write(e));

@@ -9,6 +9,8 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import leadlight.model.UserError;
 
 /**
@@ -22,12 +24,19 @@ public final class DrillServer implements AutoCloseable {
   private static final String LOOPBACK = "127.0.0.1";
   private static final byte[] LOOPBACK_BYTES = {127, 0, 0, 1};
   private static final int MOST_BODY = 4096;
+
+  /** A page's own requests are answered within milliseconds; common practice, no source. */
+  private static final String SECONDS_A_REQUEST = "5";
+
+  private static final String CONNECTIONS = "64";
+  private static final int WORKERS = 4;
   private static final int NOT_FOUND = 404;
   private static final int NOT_ALLOWED = 405;
 
   private final HttpServer server;
   private final Guard guard;
   private final Routes routes;
+  private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS);
   private final CountDownLatch left = new CountDownLatch(1);
 
   private DrillServer(HttpServer server, Taking taking) {
@@ -45,8 +54,10 @@ public final class DrillServer implements AutoCloseable {
   public static DrillServer start(Taking taking) {
     try {
       InetAddress loopback = InetAddress.getByAddress(LOOPBACK_BYTES);
+      boundRequests();
       HttpServer server = HttpServer.create(new InetSocketAddress(loopback, 0), 0);
       DrillServer started = new DrillServer(server, taking);
+      server.setExecutor(started.workers);
       server.start();
       return started;
     } catch (IOException e) {
@@ -54,6 +65,13 @@ public final class DrillServer implements AutoCloseable {
           "the page cannot be served on this computer (%s); use --terminal"
               .formatted(e.getMessage()));
     }
+  }
+
+  /** Half-sent requests are dropped, and so many at once are taken; the JDK reads it once. */
+  private static void boundRequests() {
+    System.setProperty("sun.net.httpserver.maxReqTime", SECONDS_A_REQUEST);
+    System.setProperty("sun.net.httpserver.maxRspTime", SECONDS_A_REQUEST);
+    System.setProperty("jdk.httpserver.maxConnections", CONNECTIONS);
   }
 
   /** The page's address; whoever knows it can answer. */
@@ -112,5 +130,6 @@ public final class DrillServer implements AutoCloseable {
   @Override
   public void close() {
     server.stop(1);
+    workers.shutdownNow();
   }
 }

@@ -38,6 +38,7 @@ final class JointBook {
         overrule.person(),
         ScoringWriter.time(overrule.at()),
         overrule.at().getZone().getId());
+    prove(EntryKind.OVERRULE);
   }
 
   void add(BenchResult result) {
@@ -51,5 +52,11 @@ final class JointBook {
         result.person(),
         ScoringWriter.time(result.at()),
         result.at().getZone().getId());
+    prove(EntryKind.BENCH_RESULT);
+  }
+
+  private void prove(EntryKind kind) {
+    long id = handle.select("SELECT last_insert_rowid()").mapTo(Long.class).one();
+    new Chain(handle).add(kind, id);
   }
 }

@@ -67,7 +67,10 @@ public final class JpegWalk {
       if (marker == SOI || marker == 0x01) {
         continue;
       }
-      int length = Math.max(2, read(at, 2).getShort(0) & 0xffff);
+      int length = read(at, 2).getShort(0) & 0xffff;
+      if (length < 2) {
+        throw new JpegDamage("its header says what no JPEG can be");
+      }
       ByteBuffer body = read(at + 2, length - 2);
       at += length;
       if (marker == SOS) {

@@ -47,7 +47,9 @@ public final class Main {
     Locale.setDefault(Locale.ROOT);
     int status = execute(streams, args);
     if (streams.out().checkError()) {
-      streams.err().println("leadlight: the output cannot be written, its disk is full or it is closed");
+      streams
+          .err()
+          .println("leadlight: the output cannot be written, its disk is full or it is closed");
       return ExitStatus.UNUSABLE.code();
     }
     return status;

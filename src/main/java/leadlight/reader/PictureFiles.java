@@ -10,8 +10,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import leadlight.model.RowPictures;
 import leadlight.data.WholeFile;
+import leadlight.model.RowPictures;
 import leadlight.model.UserError;
 
 /**

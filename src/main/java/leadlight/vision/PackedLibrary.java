@@ -38,8 +38,8 @@ final class PackedLibrary {
   /**
    * The unpacked copy in the folder, made if it is not there. Its name holds the content's
    * checksum, so another version never meets it. One process unpacks while others wait; it writes
-   * aside, compares the checksum and renames. Each start compares size and checksum again, for 20-27
-   * ms (measured on two cores): a copy of wrong bytes would end the process for ever.
+   * aside, compares the checksum and renames. Each start compares size and checksum again, for
+   * 20-27 ms (measured on two cores): a copy of wrong bytes would end the process for ever.
    *
    * @throws IOException if the folder cannot be written or the jar is damaged
    */
@@ -89,10 +89,7 @@ final class PackedLibrary {
     CheckedInputStream in = new CheckedInputStream(packed.openStream(), new CRC32());
     try (in;
         FileChannel out =
-            FileChannel.open(
-                aside,
-                StandardOpenOption.CREATE_NEW,
-                StandardOpenOption.WRITE)) {
+            FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
       in.transferTo(Channels.newOutputStream(out));
       out.force(true);
     }

@@ -38,11 +38,11 @@ class MutatedInputTest {
       for (int n = random.nextInt(4); n >= 0; n--) {
         int what = random.nextInt(256);
         bytes[random.nextInt(bytes.length)] =
-            (byte)
-                (random.nextBoolean() ? what : TELLING.charAt(what % TELLING.length()));
+            (byte) (random.nextBoolean() ? what : TELLING.charAt(what % TELLING.length()));
       }
       Run run = command.on(Files.write(folder.resolve(name), bytes), i);
-      assertThat(run.status()).as(run.err() + new String(bytes, StandardCharsets.ISO_8859_1))
+      assertThat(run.status())
+          .as(run.err() + new String(bytes, StandardCharsets.ISO_8859_1))
           .isNotEqualTo(ExitStatus.FAULT.code());
       assertThat(run.errLines()).hasSizeLessThanOrEqualTo(1);
       refused += run.status() == ExitStatus.UNUSABLE.code() ? 1 : 0;
@@ -60,7 +60,12 @@ class MutatedInputTest {
           Files.readAllBytes(one),
           (file, i) ->
               Run.of(
-                  "connector", "import", file, "--id", "own", "--out",
+                  "connector",
+                  "import",
+                  file,
+                  "--id",
+                  "own",
+                  "--out",
                   folder.resolve("own-" + i + ".json")));
     }
   }
@@ -83,7 +88,13 @@ class MutatedInputTest {
         lines.getBytes(StandardCharsets.UTF_8),
         (file, i) ->
             Run.of(
-                "batch", file, "--threads", 1, "--out", folder.resolve("out"), "--record",
+                "batch",
+                file,
+                "--threads",
+                1,
+                "--out",
+                folder.resolve("out"),
+                "--record",
                 folder.resolve("record")));
   }
 

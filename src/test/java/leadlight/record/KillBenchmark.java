@@ -114,7 +114,13 @@ class KillBenchmark {
       }
     }
     System.out.println(
-        kills + " kills, " + inside + " inside a commit; " + scorings + " scorings and " + benches
+        kills
+            + " kills, "
+            + inside
+            + " inside a commit; "
+            + scorings
+            + " scorings and "
+            + benches
             + " bench results, none lost");
   }
 }

@@ -268,8 +268,7 @@ class TamperTest {
     byte[] bytes = Files.readAllBytes(file);
     Files.write(file, Arrays.copyOf(bytes, bytes.length / 2));
     assertThat(found()).anySatisfy(line -> assertThat(line).contains("damaged"));
-    Files.copy(
-        copy.resolve(Database.FILE), file, StandardCopyOption.REPLACE_EXISTING);
+    Files.copy(copy.resolve(Database.FILE), file, StandardCopyOption.REPLACE_EXISTING);
     assertThat(found()).isEmpty();
   }
 }

@@ -13,6 +13,9 @@ final class BlockRange {
   /** Some encoders let white overshoot by so much against ringing; from memory. */
   private static final int OVERSHOOT_MAX = 31;
 
+  /** Encoders with a fast transform err by some levels a sample, whatever the divisors are. */
+  private static final int FAST_TRANSFORM_ROOM = 64 * 5 * 5;
+
   private static final double[][] BASIS = new double[8][8];
 
   static {
@@ -35,7 +38,7 @@ final class BlockRange {
       divisors[Component.NATURAL[place]] = byPlace[place];
       sum += (double) byPlace[place] * byPlace[place];
     }
-    room = sum;
+    room = sum + FAST_TRANSFORM_ROOM;
     highest = HIGHEST + Math.min(OVERSHOOT_MAX, 2 * byPlace[0]);
   }
 

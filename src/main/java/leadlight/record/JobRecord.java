@@ -237,6 +237,9 @@ public final class JobRecord implements AutoCloseable {
         throw new UserError(name + " is not whole: its rows do not give its seal; export again");
       }
       return expected;
+    } catch (IllegalStateException e) {
+      // Rows that the tables' own rules refuse: altered, or without what they refer to.
+      throw new UserError(name + " is not whole: its rows do not fit together; export again");
     } finally {
       if (!whole) {
         Files.deleteIfExists(folder.resolve(Database.FILE));

@@ -44,7 +44,9 @@ class MutatedInputTest {
       assertThat(run.status())
           .as(run.err() + new String(bytes, StandardCharsets.ISO_8859_1))
           .isNotEqualTo(ExitStatus.FAULT.code());
-      assertThat(run.errLines()).hasSizeLessThanOrEqualTo(3).allMatch(it -> it.startsWith("leadlight: "));
+      assertThat(run.errLines())
+          .hasSizeLessThanOrEqualTo(3)
+          .allMatch(it -> it.startsWith("leadlight: "));
       refused += run.status() == ExitStatus.UNUSABLE.code() ? 1 : 0;
     }
     assertThat(refused).as("some alterations must be noticed").isPositive();

@@ -165,10 +165,6 @@ class ArchitectureTest {
       only("record", "java.sql..", "javax.sql..", "org.sqlite..", "org.jdbi..", "org.flywaydb..");
 
   @ArchTest
-  static final ArchRule picture_metadata_stays_in_photo =
-      only("photo", "org.apache.commons.imaging..");
-
-  @ArchTest
   static final ArchRule streams_belong_to_the_entry_point =
       noClasses().that(not(isEntryPoint())).should(ACCESS_STANDARD_STREAMS);
 

@@ -1,8 +1,6 @@
 package leadlight.batch;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -11,7 +9,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * New and changed photos of a folder, once they are whole. The folder is looked at again and again:
@@ -49,12 +46,8 @@ final class Arrivals {
   List<Path> look(long nowNs) throws IOException {
     Map<Path, State> seen = new HashMap<>();
     List<Path> whole = new ArrayList<>();
-    try (Stream<Path> files = Files.walk(folder, DEEPEST, FileVisitOption.FOLLOW_LINKS)) {
-      for (Path file : files.filter(Pictures::isPicture).sorted().toList()) {
-        state(file, nowNs, seen, whole);
-      }
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
+    for (Path file : PictureTree.below(folder, DEEPEST)) {
+      state(file, nowNs, seen, whole);
     }
     states = seen;
     return whole;

@@ -1,13 +1,10 @@
 package leadlight.batch;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import leadlight.model.UserError;
 
 /** The photos of a folder or a manifest, each with its job. */
@@ -47,12 +44,9 @@ public final class JobList {
 
   /** The photos below a folder, sorted; links are followed. */
   static List<Path> pictures(Path folder) {
-    try (Stream<Path> files = Files.walk(folder, DEEPEST, FileVisitOption.FOLLOW_LINKS)) {
-      return files
-          .filter(file -> Pictures.isPicture(file) && !Files.isDirectory(file))
-          .sorted()
-          .toList();
-    } catch (IOException | UncheckedIOException e) {
+    try {
+      return PictureTree.below(folder, DEEPEST);
+    } catch (IOException e) {
       throw new UserError(folder + " cannot be read to its end; check the disk and permissions");
     }
   }

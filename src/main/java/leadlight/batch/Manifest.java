@@ -27,7 +27,8 @@ final class Manifest {
   static List<JobPhoto> read(Path file, Defaults defaults) {
     List<JobPhoto> photos = new ArrayList<>();
     Map<JobPhoto, Long> lines = new HashMap<>();
-    try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().ofNamedCsvRecord(file)) {
+    try (CsvReader<NamedCsvRecord> csv =
+        CsvReader.builder().detectBomHeader(true).ofNamedCsvRecord(file)) {
       for (NamedCsvRecord line : csv) {
         if (photos.isEmpty()) {
           ManifestLine.checkHeader(file, line.getHeader());

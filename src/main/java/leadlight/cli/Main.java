@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +26,9 @@ import picocli.CommandLine.ParameterException;
     footer = {"", "LEADLIGHT COMMAND --help tells more. It never certifies a board."})
 public final class Main {
 
+  /** More than two of the longest paths; common practice, no source. */
+  private static final int LONGEST_LINE = 8192;
+
   private Main() {}
 
   /** Runs a command and leaves with its exit status. */
@@ -38,7 +42,20 @@ public final class Main {
     return run(new Streams(in, out, err, false), args);
   }
 
-  private static int run(Streams streams, String... given) {
+  private static int run(Streams streams, String... args) {
+    // What is written is the same on every machine; words for people come from the message files.
+    Locale.setDefault(Locale.ROOT);
+    int status = execute(streams, args);
+    if (streams.out().checkError()) {
+      streams
+          .err()
+          .println("leadlight: the output cannot be written, its disk is full or it is closed");
+      return ExitStatus.UNUSABLE.code();
+    }
+    return status;
+  }
+
+  private static int execute(Streams streams, String... given) {
     String[] args = HelpWords.of(given);
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
@@ -112,6 +129,9 @@ public final class Main {
         .addSubcommand(new LifeCommands.NoteCommand(streams))
         .addSubcommand(new LifeCommands.HandBackCommand(streams))
         .addSubcommand(new BoardCommand(streams))
+        .addSubcommand(new SealCommand(streams))
+        .addSubcommand(new BackupCommand(streams))
+        .addSubcommand(new ImportCommand(streams))
         .setCaseInsensitiveEnumValuesAllowed(true);
   }
 
@@ -137,13 +157,19 @@ public final class Main {
     String first = e.getMessage().lines().findFirst().orElse("wrong usage");
     String name = command.getCommandSpec().qualifiedName();
     String meant = Suggestions.of(e).map(near -> "; did you mean " + near + "?").orElse("");
-    command.getErr().println("leadlight: " + first + meant + " (see " + name + " --help)");
+    command.getErr().println("leadlight: " + line(first) + meant + " (see " + name + " --help)");
     return ExitStatus.UNUSABLE.code();
+  }
+
+  /** One line that no name of a file can turn into commands to the terminal, and that ends. */
+  private static String line(String message) {
+    String plain = message.replaceAll("\\p{Cntrl}", "?");
+    return plain.length() <= LONGEST_LINE ? plain : plain.substring(0, LONGEST_LINE) + " ...";
   }
 
   private static int failed(Throwable e, Streams streams) {
     if (e instanceof UserError) {
-      streams.err().println("leadlight: " + e.getMessage());
+      streams.err().println("leadlight: " + line(e.getMessage()));
       return ExitStatus.UNUSABLE.code();
     }
     streams.err().println("leadlight: " + FaultLog.write(e));

@@ -2,14 +2,17 @@ package leadlight.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.data.WholeFile;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
 import leadlight.record.Scoring;
+import leadlight.record.Seal;
 import leadlight.record.Search;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code leadlight record}: what was seen, by whom, when, and what people said to it. */
@@ -75,13 +78,15 @@ final class RecordCommand implements Callable<Integer> {
   /** Everything that is asked for, as a table or a tree. */
   @Command(
       name = "export",
-      description = "Writes scorings with their joints: .csv, a line a joint, or .json.",
+      description =
+          "Writes scorings with their joints: .csv, a line a joint, or .json; .jsonl: all of the"
+              + " record, to be imported again.",
       mixinStandardHelpOptions = true)
   static final class ExportCommand implements Callable<Integer> {
 
     private final Streams streams;
 
-    @Parameters(paramLabel = "FILE.csv|FILE.json", description = "The file to write.")
+    @Parameters(paramLabel = "FILE.csv|.json|.jsonl", description = "The file to write.")
     private Path file;
 
     @Mixin private RecordOption record;
@@ -95,8 +100,12 @@ final class RecordCommand implements Callable<Integer> {
     @Override
     public Integer call() {
       boolean json = file.toString().endsWith(".json");
+      if (file.toString().endsWith(".jsonl")) {
+        return all();
+      }
       if (!json && !file.toString().endsWith(".csv")) {
-        throw new UserError(file + " must end in .csv or .json, which says what is written");
+        throw new UserError(
+            file + " must end in .csv, .json or .jsonl, which says what is written");
       }
       try (JobRecord open = record.existing()) {
         List<Scoring> scorings = open.scorings(search.search());
@@ -106,19 +115,33 @@ final class RecordCommand implements Callable<Integer> {
       }
       return ExitStatus.GOOD.code();
     }
+
+    private Integer all() {
+      try (JobRecord open = record.existing()) {
+        WholeFile.write(file, open::dump);
+        streams.out().println("all of the record in " + file + ", seal " + open.seal());
+      }
+      return ExitStatus.GOOD.code();
+    }
   }
 
   /** Whether all is sound. */
   @Command(
       name = "verify",
       description =
-          "Checks the record: the file, its references, the photos' hashes, their results.",
+          "Checks the record: the file, its tables, its chain, the photos and the results.",
       mixinStandardHelpOptions = true)
   static final class VerifyCommand implements Callable<Integer> {
 
     private final Streams streams;
 
     @Mixin private RecordOption record;
+
+    @Option(
+        names = "--seal",
+        paramLabel = "SEAL",
+        description = "Also checks that this is the record of which \"record seal\" printed it.")
+    private Optional<String> seal = Optional.empty();
 
     VerifyCommand(Streams streams) {
       this.streams = streams;
@@ -128,7 +151,7 @@ final class RecordCommand implements Callable<Integer> {
     public Integer call() {
       List<String> troubles;
       try (JobRecord open = record.existing()) {
-        troubles = open.troubles();
+        troubles = open.troubles(seal.map(Seal::parse));
       }
       troubles.forEach(streams.out()::println);
       streams

@@ -96,7 +96,11 @@ public final class DataFile {
    */
   public <T> T read(Class<T> type) {
     try {
-      return Json.MAPPER.readValue(content, type);
+      T tree = Json.MAPPER.readValue(content, type);
+      if (tree == null) {
+        throw new UserError(name + " holds null; give it the content that its kind asks for");
+      }
+      return tree;
     } catch (JacksonException e) {
       throw new UserError(name + ", " + JsonTrouble.describe(e));
     } catch (IOException e) {

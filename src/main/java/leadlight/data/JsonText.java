@@ -23,7 +23,11 @@ public final class JsonText {
    */
   public static <T> T read(String text, Class<T> type) {
     try {
-      return Json.MAPPER.readValue(text, type);
+      T tree = Json.MAPPER.readValue(text, type);
+      if (tree == null) {
+        throw new IllegalArgumentException("no " + type.getSimpleName() + ": null");
+      }
+      return tree;
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("no " + type.getSimpleName() + ": " + text, e);
     }

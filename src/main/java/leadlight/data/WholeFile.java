@@ -1,11 +1,16 @@
 package leadlight.data;
 
+import static java.nio.file.StandardOpenOption.CREATE_NEW;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 import leadlight.model.UserError;
 
 /** Files written whole or not at all: aside first, then renamed. */
@@ -37,14 +42,34 @@ public final class WholeFile {
    */
   public static void write(Path file, Content content) {
     Path target = file.toAbsolutePath();
-    Path aside = target.resolveSibling(target.getFileName() + ".part");
+    Path aside = aside(target);
     try {
-      try (OutputStream out = Files.newOutputStream(aside)) {
+      try (OutputStream out = Files.newOutputStream(aside, CREATE_NEW, WRITE)) {
         content.to(out);
       }
       move(aside, target);
+    } catch (IOException | UncheckedIOException e) {
+      throw new UserError(
+          file + " cannot be written; choose a folder that exists, is yours and has room");
+    } finally {
+      remove(aside);
+    }
+  }
+
+  /**
+   * A name beside a file that nobody else writes to and no link can wait at: random, and to be
+   * opened as a new file only.
+   */
+  public static Path aside(Path target) {
+    return target.resolveSibling(target.getFileName() + "." + UUID.randomUUID() + ".part");
+  }
+
+  private static void remove(Path aside) {
+    try {
+      Files.deleteIfExists(aside);
     } catch (IOException e) {
-      throw new UserError(file + " cannot be written; choose a folder that exists and is yours");
+      // Where even this fails, the line about the file itself says what to do.
+      return;
     }
   }
 

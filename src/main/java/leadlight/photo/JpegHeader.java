@@ -80,8 +80,11 @@ final class JpegHeader {
     }
     int bits = body.get(0);
     int components = body.get(5);
-    boolean lossless = (marker & 3) == 3 || (marker & 0xf) == 5 || (marker & 0xf) == 6;
-    if (bits != 8 || lossless) {
+    if (width != 0) {
+      throw source.damaged("it has two headers");
+    }
+    boolean walkable = marker <= 0xc2;
+    if (bits != 8 || !walkable) {
       throw source.refused("is a rare kind of JPEG (" + bits + " bits); save it as PNG or TIFF");
     }
     if (components == 4) {

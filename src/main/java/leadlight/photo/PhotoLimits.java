@@ -2,15 +2,44 @@ package leadlight.photo;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
+import leadlight.photo.jpeg.JpegLimits;
 
 /**
  * What a photo may be: {@code models/photo/limits.json}.
  *
  * @param intake what is read at all
+ * @param whole when a file is damaged
  * @param fitness from where on the picture as a whole deserves a sentence
  */
 record PhotoLimits(
-    @JsonProperty(required = true) Intake intake, @JsonProperty(required = true) Fit fitness) {
+    @JsonProperty(required = true) Intake intake,
+    @JsonProperty(required = true) Whole whole,
+    @JsonProperty(required = true) Fit fitness) {
+
+  /** From where on a JPEG is damaged for certain, see {@link JpegLimits}. */
+  record Whole(
+      @JsonProperty(required = true) Limit scansMax,
+      @JsonProperty(required = true) Limit blockOutOfRangeMax,
+      @JsonProperty(required = true) Limit seamStrength,
+      @JsonProperty(required = true) Limit seamFinestSteps,
+      @JsonProperty(required = true) Limit seamTexture,
+      @JsonProperty(required = true) Limit seamLikeness,
+      @JsonProperty(required = true) Limit seamSlope,
+      @JsonProperty(required = true) Limit seamBlocks) {
+
+    JpegLimits jpeg() {
+      return new JpegLimits(
+          (int) scansMax.value(),
+          blockOutOfRangeMax.value(),
+          new JpegLimits.Seam(
+              seamStrength.value(),
+              seamFinestSteps.value(),
+              seamTexture.value(),
+              seamLikeness.value(),
+              seamSlope.value(),
+              (int) seamBlocks.value()));
+    }
+  }
 
   /** Sizes, in units of 10^6 bytes or pixels, and pixels a side. */
   record Intake(

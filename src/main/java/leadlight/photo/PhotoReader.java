@@ -12,6 +12,8 @@ import java.util.Optional;
 import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
+import leadlight.photo.jpeg.JpegLimits;
+import leadlight.photo.jpeg.JpegWalk;
 import leadlight.vision.Codec;
 import leadlight.vision.Codec.Decoded;
 import leadlight.vision.EncodedPicture;
@@ -28,10 +30,8 @@ import leadlight.vision.Frame;
  */
 public final class PhotoReader {
 
-  private static final int JPEG_BLOCK_ROWS = 16;
-  private static final int JPEG_FILL = 128;
-
   private final IntakeCheck check;
+  private final JpegLimits whole;
 
   /** A reader with the built-in limits. */
   public PhotoReader() {
@@ -40,6 +40,7 @@ public final class PhotoReader {
 
   PhotoReader(PhotoLimits limits) {
     check = new IntakeCheck(limits.intake());
+    whole = limits.whole().jpeg();
   }
 
   /**
@@ -54,10 +55,22 @@ public final class PhotoReader {
       check.file(source);
       Header header = Header.of(source);
       check.picture(source, header);
+      refuseDamaged(source, header);
       return read(source, header);
     } catch (IOException e) {
       // Only closing can fail here, after all has been read.
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A decoder fills gaps in a JPEG up without a word. */
+  private void refuseDamaged(Source source, Header header) {
+    if ("jpeg".equals(header.format())) {
+      JpegWalk.damage(source::read, whole)
+          .ifPresent(
+              how -> {
+                throw source.damaged(how);
+              });
     }
   }
 
@@ -93,10 +106,7 @@ public final class PhotoReader {
     return check.half(header) && "jpeg".equals(header.format());
   }
 
-  /**
-   * Refuses a picture that is not what its header says. A JPEG whose data end early is filled up
-   * with mid grey by the decoder, without a word.
-   */
+  /** Refuses a picture that is not what its header says. */
   private void refuseUnlike(Source source, Header header, Frame frame) {
     int by = halvedOnTheWay(header) ? 2 : 1;
     int width = (header.widthPx() + by - 1) / by;
@@ -105,12 +115,6 @@ public final class PhotoReader {
     if (frame.widthPx() != (swapped ? height : width)
         || frame.heightPx() != (swapped ? width : height)) {
       throw source.damaged();
-    }
-    int rows = Math.min(JPEG_BLOCK_ROWS / by, height);
-    if ("jpeg".equals(header.format()) && frame.isFlat(0, height - rows, width, rows, JPEG_FILL)) {
-      throw source.refused(
-          "ends in plain mid grey, as a picture does whose data end early; copy it again, or crop"
-              + " the grey away");
     }
   }
 

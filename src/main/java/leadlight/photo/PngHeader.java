@@ -32,6 +32,10 @@ final class PngHeader {
       ByteBuffer head = source.at(at, 8);
       long length = head.getInt(0) & 0xffffffffL;
       String type = StandardCharsets.ISO_8859_1.decode(head.position(4)).toString();
+      if (at == SIGNATURE != "IHDR".equals(type)) {
+        // The first chunk is the header, and there is no other.
+        throw source.damaged();
+      }
       if (at + FRAMING + length > source.size()) {
         throw source.cutShort();
       }

@@ -82,6 +82,11 @@ final class Source implements Closeable {
     return refused("is damaged; copy it again from the camera or card");
   }
 
+  /** Damaged in a way that has words. */
+  UserError damaged(String how) {
+    return refused("is damaged: " + how + "; copy it again from the camera or card");
+  }
+
   private static UserError refused(Path file, String whatAndTodo) {
     return new UserError(file.toString().replaceAll("\\p{Cntrl}", "?") + " " + whatAndTodo);
   }

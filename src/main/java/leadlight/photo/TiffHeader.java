@@ -1,15 +1,10 @@
 package leadlight.photo;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
 import leadlight.model.Note;
-import leadlight.model.UserError;
-import org.apache.commons.imaging.ImagingException;
-import org.apache.commons.imaging.bytesource.ByteSource;
-import org.apache.commons.imaging.formats.tiff.TiffDirectory;
-import org.apache.commons.imaging.formats.tiff.TiffField;
+import leadlight.photo.Directories.Directory;
 
 /** The directories of a TIFF (TIFF 6.0; DNG 1.6 for its version tag). */
 final class TiffHeader {
@@ -21,6 +16,11 @@ final class TiffHeader {
   private static final int PHOTOMETRIC = 0x0106;
   private static final int STRIP_OFFSETS = 0x0111;
   private static final int STRIP_COUNTS = 0x0117;
+  private static final int SAMPLES = 0x0115;
+  private static final int ROWS_OF_A_STRIP = 0x0116;
+  private static final int PLANES = 0x011c;
+  private static final int TILE_WIDTH = 0x0142;
+  private static final int TILE_HEIGHT = 0x0143;
   private static final int TILE_OFFSETS = 0x0144;
   private static final int TILE_COUNTS = 0x0145;
   private static final int SUB_IFDS = 0x014a;
@@ -30,10 +30,16 @@ final class TiffHeader {
   private static final int REDUCED = 1;
   private static final int MASK = 4;
 
-  private final Source source;
-  private final TiffDirectory first;
+  /**
+   * Deflate packs 1032 bytes into one at most (RFC 1951: 258 in two bits), LZW of 12 bits some
+   * 1400; one byte is at least one pixel, or eight of black and white.
+   */
+  private static final int PIXELS_OF_A_BYTE_MAX = 8 * 1500;
 
-  private TiffHeader(Source source, TiffDirectory first) {
+  private final Source source;
+  private final Directory first;
+
+  private TiffHeader(Source source, Directory first) {
     this.source = source;
     this.first = first;
   }
@@ -47,44 +53,46 @@ final class TiffHeader {
 
   static Header read(Source source) {
     try {
-      List<TiffDirectory> directories = Exif.directories(ByteSource.path(source.file()));
+      List<Directory> directories = Directories.chain(source::upTo);
+      if (directories.isEmpty()) {
+        throw source.damaged();
+      }
       return new TiffHeader(source, directories.get(0)).header(directories);
-    } catch (UserError e) {
-      throw e;
-    } catch (IOException | RuntimeException e) {
-      // The library signals a broken structure in many ways.
+    } catch (Directories.Broken e) {
       throw source.damaged();
     }
   }
 
-  private Header header(List<TiffDirectory> directories) throws ImagingException {
+  private Header header(List<Directory> directories) {
     refuseRaw();
     int bits = bits();
-    refuseMissing(STRIP_OFFSETS, STRIP_COUNTS);
-    refuseMissing(TILE_OFFSETS, TILE_COUNTS);
+    int width = size(WIDTH);
+    int height = size(HEIGHT);
+    refuseMissing(width, height);
     long pages = directories.stream().filter(TiffHeader::isPage).count();
     List<Note> notes = pages > 1 ? List.of(new Note.FirstPageOnly((int) pages)) : List.of();
-    return new Header(
-        "tiff",
-        number(first, WIDTH, 0),
-        number(first, HEIGHT, 0),
-        bits,
-        Exif.of(directories),
-        notes);
+    return new Header("tiff", width, height, bits, Exif.of(directories), notes);
   }
 
-  private void refuseRaw() throws ImagingException {
-    boolean preview = (number(first, NEW_SUBFILE_TYPE, 0) & REDUCED) != 0;
+  private int size(int tag) {
+    long size = first.number(tag, 0);
+    if (size < 1 || size > Integer.MAX_VALUE) {
+      throw source.damaged();
+    }
+    return (int) size;
+  }
+
+  private void refuseRaw() {
+    boolean preview = (first.number(NEW_SUBFILE_TYPE, 0) & REDUCED) != 0;
     boolean canon = Header.starts(source.upTo(0, 10), 8, 'C', 'R');
-    if (canon || has(DNG_VERSION) || (preview && has(SUB_IFDS))) {
+    if (canon || first.has(DNG_VERSION) || (preview && first.has(SUB_IFDS))) {
       throw source.refused(ForeignFile.rawCameraFile());
     }
   }
 
-  private int bits() throws ImagingException {
-    int[] bits = numbers(first, BITS, 1);
-    int most = Arrays.stream(bits).max().orElse(1);
-    boolean whole = Arrays.stream(numbers(first, SAMPLE_FORMAT, 1)).allMatch(f -> f == 1);
+  private int bits() {
+    long most = Arrays.stream(first.numbers(BITS)).max().orElse(1);
+    boolean whole = Arrays.stream(first.numbers(SAMPLE_FORMAT)).allMatch(f -> f == 1);
     if (!whole || !(most <= 8 || most == 16)) {
       throw source.refused(
           "is a TIFF of "
@@ -92,49 +100,53 @@ final class TiffHeader {
               + (whole ? "-bit values" : "-bit fractions or signed values")
               + "; save it with 8 or 16 bits a channel");
     }
-    if (number(first, PHOTOMETRIC, 0) == CMYK) {
+    if (first.number(PHOTOMETRIC, 0) == CMYK) {
       throw source.refused("is a CMYK TIFF, made for a printing press; save it with RGB colours");
     }
     return most == 16 ? 16 : 8;
   }
 
-  /** Refuses a file that ends before its picture's data do. */
-  private void refuseMissing(int offsetsTag, int countsTag) throws ImagingException {
-    int[] offsets = numbers(first, offsetsTag, 0);
-    int[] counts = numbers(first, countsTag, 0);
-    for (int i = 0; i < Math.min(offsets.length, counts.length); i++) {
-      if ((offsets[i] & 0xffffffffL) + (counts[i] & 0xffffffffL) > source.size()) {
+  /** Refuses a file whose pieces are not as many as its size asks for, or lie beyond its end. */
+  private void refuseMissing(int width, int height) {
+    boolean tiled = first.has(TILE_OFFSETS);
+    long[] offsets = first.numbers(tiled ? TILE_OFFSETS : STRIP_OFFSETS);
+    long[] counts = first.numbers(tiled ? TILE_COUNTS : STRIP_COUNTS);
+    long pieces =
+        tiled
+            ? pieces(width, TILE_WIDTH, width) * pieces(height, TILE_HEIGHT, height)
+            : pieces(height, ROWS_OF_A_STRIP, height);
+    long planes = first.number(PLANES, 1) == 2 ? first.number(SAMPLES, 1) : 1;
+    if (offsets.length != counts.length || offsets.length != pieces * planes) {
+      throw source.damaged();
+    }
+    double sum = 0;
+    for (int i = 0; i < offsets.length; i++) {
+      if (offsets[i] < 0 || counts[i] < 0 || offsets[i] > source.size() - counts[i]) {
         throw source.cutShort();
       }
+      sum += counts[i];
     }
+    if (width * (double) height > sum * PIXELS_OF_A_BYTE_MAX) {
+      throw source.refused(
+          "claims "
+              + width
+              + " x "
+              + height
+              + " px, more than its few bytes can hold; copy it"
+              + " again, or save it as PNG");
+    }
+  }
+
+  private long pieces(int size, int tag, int otherwise) {
+    long of = first.number(tag, otherwise);
+    if (of < 1) {
+      throw source.damaged();
+    }
+    return (size + Math.min(of, size) - 1) / Math.min(of, size);
   }
 
   /** Pages are the chained directories that are neither a preview nor a mask. */
-  private static boolean isPage(TiffDirectory directory) {
-    try {
-      return directory.type >= 0
-          && (number(directory, NEW_SUBFILE_TYPE, 0) & (REDUCED | MASK)) == 0;
-    } catch (ImagingException e) {
-      return false;
-    }
-  }
-
-  private boolean has(int tag) {
-    return first.getDirectoryEntries().stream().anyMatch(f -> f.getTag() == tag);
-  }
-
-  private static int number(TiffDirectory directory, int tag, int otherwise)
-      throws ImagingException {
-    return numbers(directory, tag, otherwise)[0];
-  }
-
-  private static int[] numbers(TiffDirectory directory, int tag, int otherwise)
-      throws ImagingException {
-    for (TiffField field : directory.getDirectoryEntries()) {
-      if (field.getTag() == tag) {
-        return field.getIntArrayValue();
-      }
-    }
-    return new int[] {otherwise};
+  private static boolean isPage(Directory directory) {
+    return (directory.number(NEW_SUBFILE_TYPE, 0) & (REDUCED | MASK)) == 0;
   }
 }

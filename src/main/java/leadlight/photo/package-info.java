@@ -3,6 +3,6 @@
  * fitness is.
  *
  * <p>In: a path. Out: an upright frame with its {@code PhotoInfo}, or a {@code UserError}. May use:
- * {@code model}, {@code data}, {@code vision}, Commons Imaging.
+ * {@code model}, {@code data}, {@code vision}, nothing else.
  */
 package leadlight.photo;

@@ -1,5 +1,8 @@
 package leadlight.reader;
 
+import static java.nio.file.StandardOpenOption.CREATE_NEW;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -7,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import leadlight.data.WholeFile;
 import leadlight.model.RowPictures;
 import leadlight.model.UserError;
 
@@ -57,9 +61,9 @@ public final class PictureFiles implements AutoCloseable {
 
     Part(Path file) {
       this.file = file;
-      this.part = file.resolveSibling(file.getFileName() + ".part");
+      this.part = WholeFile.aside(file.toAbsolutePath());
       try {
-        this.out = new BufferedOutputStream(Files.newOutputStream(part));
+        this.out = new BufferedOutputStream(Files.newOutputStream(part, CREATE_NEW, WRITE));
       } catch (IOException e) {
         throw new UserError(part + " cannot be written; check the folder's permissions");
       }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leadlight.data.Hash;
 import org.jdbi.v3.core.Handle;
 
@@ -19,7 +20,7 @@ final class Check {
   }
 
   /** One line per trouble; none if all is sound. */
-  List<String> troubles() {
+  List<String> troubles(Optional<Seal> seal) {
     for (String line : handle.select("PRAGMA integrity_check").mapTo(String.class).list()) {
       if (!line.equals("ok")) {
         troubles.add("the database file is damaged: " + line);
@@ -29,6 +30,12 @@ final class Check {
         .select("PRAGMA foreign_key_check")
         .map((row, context) -> row.getString("table") + " row " + row.getLong("rowid"))
         .forEach(place -> troubles.add("refers to something that is not there: " + place));
+    List<String> schema = SchemaCheck.troubles(handle);
+    troubles.addAll(schema);
+    if (schema.stream().anyMatch(line -> line.contains("lacks its table"))) {
+      return troubles;
+    }
+    troubles.addAll(new ChainCheck(handle).troubles(seal));
     jointCounts();
     readings();
     files();

@@ -46,12 +46,27 @@ final class Database implements AutoCloseable {
       Files.createDirectories(folder);
       SQLiteDataSource source = source(file);
       migrate(folder, source);
-      return new Database(file, Jdbi.create(source).open());
+      Database database = new Database(file, Jdbi.create(source).open());
+      database.beginChain();
+      return database;
     } catch (IOException e) {
       throw new UserError(
           "the record in " + folder + " cannot be written; choose a folder that is yours");
     } catch (FlywayException | JdbiException e) {
       throw trouble(file, e);
+    }
+  }
+
+  /** A record that an older Leadlight wrote is proven from now on. */
+  private void beginChain() {
+    boolean begun =
+        read(h -> h.select("SELECT count(*) > 0 FROM entry").mapTo(Boolean.class).one());
+    if (!begun) {
+      write(
+          h -> {
+            new Chain(h).begin();
+            return null;
+          });
     }
   }
 
@@ -146,7 +161,14 @@ final class Database implements AutoCloseable {
         };
       }
     }
-    return new IllegalStateException(e);
+    // A database whose tables are not ours, or a history that does not fit the program.
+    return e instanceof FlywayException
+        ? new UserError(
+            "the record "
+                + file
+                + " is damaged or no record; restore it from a copy, or"
+                + " name another folder")
+        : new IllegalStateException(e);
   }
 
   @Override

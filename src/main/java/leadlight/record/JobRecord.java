@@ -1,5 +1,8 @@
 package leadlight.record;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
@@ -247,7 +250,91 @@ public final class JobRecord implements AutoCloseable {
 
   /** Looks whether all is sound; one line per trouble. Reads every photo. */
   public List<String> troubles() {
-    return database.read(handle -> new Check(handle).troubles());
+    return troubles(Optional.empty());
+  }
+
+  /** As {@link #troubles()}; also whether this is the record that a seal was printed of. */
+  public List<String> troubles(Optional<Seal> seal) {
+    return database.read(handle -> new Check(handle).troubles(seal));
+  }
+
+  /** The head of the chain that proves the record. */
+  public Seal seal() {
+    return database.read(
+        handle ->
+            handle
+                .select("SELECT id, hash FROM entry ORDER BY id DESC LIMIT 1")
+                .map((row, context) -> new Seal(row.getLong("id"), row.getString("hash")))
+                .findOne()
+                .orElse(new Seal(0, Chain.first())));
+  }
+
+  /** Writes all rows as lines of JSON, to be read back by {@link #importInto}. */
+  public void dump(OutputStream out) throws IOException {
+    Seal seal = seal();
+    List<IOException> troubles = new ArrayList<>();
+    database.read(
+        handle -> {
+          try {
+            new Dump(handle).write(out, seal);
+          } catch (IOException e) {
+            troubles.add(e);
+          }
+          return null;
+        });
+    if (!troubles.isEmpty()) {
+      throw troubles.get(0);
+    }
+  }
+
+  /**
+   * Makes a record anew from what {@link #dump} wrote.
+   *
+   * @return its seal, which is that of the record it was written from
+   * @throws UserError if the folder holds a record, or the lines are not whole
+   */
+  public static Seal importInto(Path folder, BufferedReader lines, String name) throws IOException {
+    if (isIn(folder)) {
+      throw new UserError(folder + " holds a record already; name a folder for this one alone");
+    }
+    boolean whole = false;
+    try (JobRecord made = open(folder)) {
+      List<IOException> troubles = new ArrayList<>();
+      Seal expected =
+          made.database.write(
+              handle -> {
+                try {
+                  return new Dump(handle).read(lines, name);
+                } catch (IOException e) {
+                  troubles.add(e);
+                  return new Seal(0, "");
+                }
+              });
+      if (!troubles.isEmpty()) {
+        throw troubles.get(0);
+      }
+      whole = made.seal().equals(expected);
+      if (!whole) {
+        throw new UserError(name + " is not whole: its rows do not give its seal; export again");
+      }
+      return expected;
+    } catch (IllegalStateException e) {
+      // Rows that the tables' own rules refuse: altered, or without what they refer to.
+      throw new UserError(name + " is not whole: its rows do not fit together; export again");
+    } finally {
+      if (!whole) {
+        Files.deleteIfExists(folder.resolve(Database.FILE));
+      }
+    }
+  }
+
+  /**
+   * Copies the record into a folder, as one moment of it, while others may write.
+   *
+   * @throws UserError if the folder holds a record or cannot be written
+   */
+  public void backup(Path folder) {
+    new Backup(folder).of(database);
   }
 
   @Override

@@ -39,6 +39,7 @@ final class JointBook {
         overrule.person(),
         ScoringWriter.time(overrule.at()),
         overrule.at().getZone().getId());
+    new Chain(handle).addLast(EntryKind.OVERRULE);
   }
 
   void add(BenchResult result) {
@@ -52,6 +53,7 @@ final class JointBook {
         result.person(),
         ScoringWriter.time(result.at()),
         result.at().getZone().getId());
+    new Chain(handle).addLast(EntryKind.BENCH_RESULT);
   }
 
   /** Takes back the last opinion that stands. */
@@ -95,5 +97,6 @@ final class JointBook {
         person,
         ScoringWriter.time(at),
         at.getZone().getId());
+    new Chain(handle).addLast(EntryKind.TAKEN_BACK);
   }
 }

@@ -29,6 +29,7 @@ final class LifeBook {
         event.person(),
         ScoringWriter.time(event.at()),
         event.at().getZone().getId());
+    new Chain(handle).addLast(EntryKind.LIFE_EVENT);
   }
 
   List<LifeEvent> read(String job, String board) {

@@ -48,6 +48,7 @@ final class RunBook {
 
   void end(long run, ZonedDateTime at) {
     handle.execute("UPDATE run SET ended_at = ? WHERE id = ?", ScoringWriter.time(at), run);
+    new Chain(handle).add(EntryKind.RUN, run);
   }
 
   /** A scoring of this run, or the equal one of another. */

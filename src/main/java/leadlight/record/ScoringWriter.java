@@ -64,6 +64,7 @@ final class ScoringWriter {
     for (GradedJoint joint : scoring.scored().joints()) {
       joint(id, joint, spec.lands().get(joint.pin() - 1).name());
     }
+    new Chain(handle).add(EntryKind.SCORING, id);
     return id;
   }
 

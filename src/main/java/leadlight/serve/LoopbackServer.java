@@ -23,6 +23,11 @@ public final class LoopbackServer implements AutoCloseable {
   private static final int NOT_ALLOWED = 405;
   private static final int AT_ONCE = 8;
 
+  /** A page's own requests are answered within milliseconds; common practice, no source. */
+  private static final String SECONDS_A_REQUEST = "5";
+
+  private static final String CONNECTIONS = "64";
+
   /** What answers. Called from several threads at once. */
   public interface Answers {
 
@@ -69,6 +74,7 @@ public final class LoopbackServer implements AutoCloseable {
   public static LoopbackServer start(Answers answers, String instead) {
     try {
       InetAddress loopback = InetAddress.getByAddress(LOOPBACK_BYTES);
+      boundRequests();
       HttpServer server = HttpServer.create(new InetSocketAddress(loopback, 0), 0);
       LoopbackServer started = new LoopbackServer(server, answers);
       server.start();
@@ -77,6 +83,13 @@ public final class LoopbackServer implements AutoCloseable {
       throw new UserError(
           "the page cannot be served on this computer (%s); %s".formatted(e.getMessage(), instead));
     }
+  }
+
+  /** Half-sent requests are dropped, and so many at once are taken; the JDK reads it once. */
+  private static void boundRequests() {
+    System.setProperty("sun.net.httpserver.maxReqTime", SECONDS_A_REQUEST);
+    System.setProperty("sun.net.httpserver.maxRspTime", SECONDS_A_REQUEST);
+    System.setProperty("jdk.httpserver.maxConnections", CONNECTIONS);
   }
 
   /** The page's address; whoever knows it can answer. */

@@ -8,7 +8,6 @@ import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
-import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 
@@ -86,16 +85,6 @@ public final class Frame implements AutoCloseable {
    */
   public Frame upright(int exifOrientation) {
     return new Frame(Turn.upright(mat(), exifOrientation));
-  }
-
-  /** Whether every pixel of a part has the same value {@code level} in all three channels. */
-  public boolean isFlat(int x, int y, int widthPx, int heightPx, int level) {
-    try (MatScope scope = new MatScope()) {
-      Mat part = scope.add(mat().submat(new Rect(x, y, widthPx, heightPx)));
-      Mat same = scope.add(new Mat());
-      Core.inRange(part, Scalar.all(level), Scalar.all(level), same);
-      return Core.countNonZero(same) == widthPx * heightPx;
-    }
   }
 
   /** A copy of a part; the part must lie within the frame. */

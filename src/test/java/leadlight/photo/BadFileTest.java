@@ -106,7 +106,7 @@ class BadFileTest {
     byte[] cut = Arrays.copyOf(whole, kept + 2);
     cut[kept] = (byte) 0xff;
     cut[kept + 1] = (byte) 0xd9;
-    assertRefused(write("early.jpg", cut), "mid grey");
+    assertRefused(write("early.jpg", cut), "data end early");
   }
 
   @Test
@@ -192,6 +192,7 @@ class BadFileTest {
         new PhotoReader(
             new PhotoLimits(
                 new PhotoLimits.Intake(tiny, one, one, one, one, one),
+                PhotoLimits.standard().whole(),
                 PhotoLimits.standard().fitness()));
     assertThat(catchThrowableOfType(UserError.class, () -> small.read(Samples.path("base.bmp"))))
         .hasMessageContaining("crop the row out");

@@ -140,8 +140,7 @@ class IntakeCheckTest {
     "33,20,124,0,0,true",
     "33,20,40,0,1,false",
     "33,20,12,0,1,false",
-    "33,20,40,1,1,true",
-    "33,20,40,2,1,true",
+    "33,20,40,3,0,true",
     "33,20,40,3,1,false"
   })
   void aBmpIsAsLongAsItsHeaderSays(

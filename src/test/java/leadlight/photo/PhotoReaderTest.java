@@ -181,7 +181,9 @@ class PhotoReaderTest {
     // 48 x 32 px stand for a very large picture: limits are set to 0.001 megapixels in full.
     PhotoLimits.Intake own =
         new PhotoLimits.Intake(limit(1), limit(1), limit(0.001), limit(100), limit(1), limit(1));
-    PhotoReader small = new PhotoReader(new PhotoLimits(own, PhotoLimits.standard().fitness()));
+    PhotoReader small =
+        new PhotoReader(
+            new PhotoLimits(own, PhotoLimits.standard().whole(), PhotoLimits.standard().fitness()));
     for (String name : new String[] {"orientation-6.jpg", "orientation-6.png"}) {
       try (Photo photo = small.read(Samples.path(name))) {
         assertThat(photo.info().widthPx()).isEqualTo(16);

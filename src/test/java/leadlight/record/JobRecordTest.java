@@ -269,7 +269,7 @@ class JobRecordTest {
       Files.delete(results);
 
       assertThat(record.troubles())
-          .hasSize(2)
+          .hasSize(3)
           .anyMatch(line -> line.contains("photo was changed"))
           .anyMatch(line -> line.contains("results are gone"));
     }

@@ -68,6 +68,8 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Mixin private HintOptions hint;
 
+  @Mixin private BenchOption bench;
+
   @Mixin private Limits limits;
 
   @Mixin private PageOptions pages;
@@ -93,10 +95,16 @@ final class ScoreCommand implements Callable<Integer> {
       if (sameRow && placed.isPresent()) {
         throw new UserError("give --same-row or --placed, not both");
       }
+      if (bench.given()) {
+        throw new UserError(
+            "--bench judges one photo by itself: leave out --same-row and --placed");
+      }
       Threads.set(count);
       TogetherRun run = new TogetherRun(settings, set, page, out, json, streams);
       return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos)).code();
     }
-    return new ScoreRun(settings, set, page, out, json, streams).score(photos, count).code();
+    return new ScoreRun(settings, set, bench.bench(reader.opinions()), page, out, json, streams)
+        .score(photos, count)
+        .code();
   }
 }

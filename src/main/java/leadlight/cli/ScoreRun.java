@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
@@ -35,12 +36,13 @@ final class ScoreRun {
   ScoreRun(
       Settings settings,
       AcceptanceSet limits,
+      Optional<Bench> bench,
       PhotoPage page,
       Path out,
       boolean json,
       Streams streams) {
     // Its data files are read while the first photo is: together they were a tenth of a second.
-    this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits));
+    this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits, bench));
     this.writer =
         new ReportWriter(
             new ReportContext(

@@ -18,8 +18,9 @@ import leadlight.model.Remark;
  * Sentences of codes: the one place that makes them, in each language. A remark's words stand in
  * the message files under {@code doubt.CODE} or {@code note.CODE}, its arguments as {@code {name}}.
  * Words that depend on an argument stand under the same key with more behind it: {@code .pair} if a
- * neighbour is meant, {@code .NAME} or {@code .not-NAME} for a truth value, {@code .alone} if an
- * argument is not known, {@code .general} for several joints at once, {@code .brief} for a list.
+ * neighbour is meant, {@code .WHY} of an argument {@code why}, {@code .NAME} or {@code .not-NAME}
+ * for a truth value, {@code .alone} if an argument is not known, {@code .general} for several
+ * joints at once, {@code .brief} for a list.
  */
 public final class Sentences {
 
@@ -168,6 +169,9 @@ public final class Sentences {
 
   private static String base(Remark remark) {
     String key = (remark instanceof Doubt ? "doubt." : "note.") + remark.code();
+    if (remark.args().get("why") instanceof String why) {
+      return key + "." + why;
+    }
     return remark instanceof Note.Advice advice ? key + "." + advice.id() : key;
   }
 

@@ -41,6 +41,8 @@ class SentencesTest {
           "soft-for-pitch closer",
           "possible neighbour_pin",
           "opinions-differ neighbour_pin",
+          "not-as-enrolled why",
+          "bench-differs soldered",
           "advice id",
           "advice leads",
           "lead-seen chance",

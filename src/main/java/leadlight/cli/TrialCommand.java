@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import leadlight.data.WholeFile;
 import leadlight.model.Opinions;
 import leadlight.model.RowHint;
+import leadlight.trial.EnrolTally;
 import leadlight.trial.JointsCsv;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
@@ -95,6 +96,14 @@ final class TrialCommand implements Callable<Integer> {
               + "leads pushed), placed (NAME-before, NAME-after), same-row (NAME-a, NAME-b ...).")
   private Optional<String> sets = Optional.empty();
 
+  @Option(
+      names = "--enrol",
+      paramLabel = "PLAN.csv",
+      description =
+          "Count what enrolled benches are worth: a table with the columns bench, photo, as (sound, "
+              + "unsoldered, known, judge) and pins (all, odd, even); writes DIR/enrol.csv.")
+  private Optional<Path> enrol = Optional.empty();
+
   @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
@@ -109,6 +118,9 @@ final class TrialCommand implements Callable<Integer> {
     if (sets.isPresent()) {
       SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
       return ExitStatus.GOOD.code();
+    }
+    if (enrol.isPresent()) {
+      return enrolled(enrol.get());
     }
     List<TrialPhoto> photos = TruthFolder.read(folder);
     OutputFolder.make(out);
@@ -130,6 +142,16 @@ final class TrialCommand implements Callable<Integer> {
     WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
     run.sheets().write(out);
     streams.out().print(json ? report : table(run));
+    return ExitStatus.GOOD.code();
+  }
+
+  private int enrolled(Path plan) {
+    EnrolTally tally = new EnrolTrial(folder, limits.load(), opinions).count(plan);
+    OutputFolder.make(out);
+    WholeFile.write(
+        out.resolve("enrol.csv"),
+        (String.join("\n", tally.csv()) + "\n").getBytes(StandardCharsets.UTF_8));
+    tally.lines().forEach(streams.out()::println);
     return ExitStatus.GOOD.code();
   }
 

@@ -77,6 +77,19 @@ public final class Bench {
     return new EnrolledRow(enrolment.bench(), notAs, opinions, note(notAs));
   }
 
+  /**
+   * The chance that nothing holds a joint, by the line of all photos shown: for counting, also
+   * where too little was shown to judge by it.
+   */
+  public double chance(RowLook look, int pin) {
+    double general = look.joints().get(pin - 1).general();
+    float[] features = JointFeatures.of(look.pictures()).get(pin - 1);
+    return enrolment
+        .whole()
+        .map(line -> 1 / (1 + Math.exp(-line.of(general, features))))
+        .orElse(Double.NaN);
+  }
+
   private Note note(Optional<String> notAs) {
     String name = enrolment.bench();
     if (!proof.enough()) {

@@ -120,7 +120,7 @@ final class JointGrading {
     } else if (!seen(FindingKind.MISSING_LEAD)) {
       fineFaults();
     }
-    boolean unlike = opinion.reading().map(Reading::unlike).orElse(false);
+    boolean unlike = !likeShown() && opinion.reading().map(Reading::unlike).orElse(false);
     if (unlike) {
       doubts.add(0, new Doubt.UnlikeKnown());
     }
@@ -247,41 +247,50 @@ final class JointGrading {
   }
 
   /**
-   * What the bench's own joints show. Where the general opinions count, too, a bench that says the
-   * opposite of what they are sure of leaves a doubt, and one that is unsure has no say.
+   * What the bench's own joints show. Where the general opinions count, too, the bench says nothing
+   * against what they rather see, but leaves a doubt; where it is unsure it has no say there, nor
+   * of starved joints, since it was shown unsoldered ones.
+   *
+   * @return whether that settles wetting
    */
   private boolean byBench(BenchOpinion said) {
     boolean general = !bench.unfamiliarPhoto();
-    double lack = opinion.both().lackingSolder();
+    boolean lacks = opinion.both().lackingSolder() >= decision.yesFrom().value();
     switch (said.side()) {
       case SOLDERED -> {
-        if (general && lack >= decision.yesFrom().value()) {
+        if (general && lacks) {
           doubts.add(new Doubt.BenchDiffers(bench.name(), true));
+        } else if (general && perhapsStarved()) {
+          return false;
         } else {
           grounds.add(new Note.SolderedByBench(bench.name(), said.unsoldered()));
         }
       }
       case UNSOLDERED -> {
-        if (general && lack <= decision.noTo().value()) {
+        if (general && !lacks) {
           doubts.add(new Doubt.BenchDiffers(bench.name(), false));
+        } else if (general) {
+          return false;
         } else {
           findings.add(unsolderedByBench(said.unsoldered()));
         }
       }
-      case BETWEEN -> {
+      default -> {
         if (!general) {
-          doubts.add(new Doubt.BenchUnsure(bench.name(), said.unsoldered()));
-        }
-        return !general;
-      }
-      case UNLIKE_SHOWN -> {
-        if (!general) {
-          doubts.add(new Doubt.UnlikeShown(bench.name()));
+          doubts.add(
+              said.side() == BenchOpinion.Side.BETWEEN
+                  ? new Doubt.BenchUnsure(bench.name(), said.unsoldered())
+                  : new Doubt.UnlikeShown(bench.name()));
         }
         return !general;
       }
     }
     return true;
+  }
+
+  private boolean perhapsStarved() {
+    return opinion.both().lackingSolder() >= opinion.doubtFrom()
+        && chance(Question.OPEN) < decision.yesFrom().value();
   }
 
   private Finding unsolderedByBench(double chance) {
@@ -361,8 +370,20 @@ final class JointGrading {
     }
   }
 
+  /** On a make of photo that the reader does not know, the bench's own joints are what is known. */
+  private boolean likeShown() {
+    return bench.unfamiliarPhoto()
+        && bench
+            .said(joint.pin())
+            .filter(it -> it.side() != BenchOpinion.Side.UNLIKE_SHOWN)
+            .isPresent();
+  }
+
   /** Nothing strange: where the second reader was asked, the joint is like joints that it knows. */
   private void known() {
+    if (likeShown()) {
+      return;
+    }
     opinion
         .reading()
         .map(Reading::strangeness)

@@ -31,7 +31,7 @@ final class BenchWords {
                   joints,
                   it.kind().name().toLowerCase(Locale.ROOT)));
     }
-    lines.addAll(proof.enough() ? proven(proof) : missing(proof));
+    lines.addAll(bench.vouches() ? proven(proof) : missing(bench));
     lines.add(
         Enroller.checkable(enrolment)
             ? "That sound and unsoldered were not swapped was checked by the general opinions."
@@ -50,13 +50,24 @@ final class BenchWords {
             .formatted(proof.sound(), proof.soundPhotos()));
   }
 
-  private static List<String> missing(Proof proof) {
+  private static List<String> missing(Bench bench) {
+    Proof proof = bench.proof();
     List<String> lines = new ArrayList<>();
     lines.add("Not enough was shown yet; until then the general rules stay. Still missing:");
     add(lines, proof.unsolderedPhotosMissing(), "photo(s) of unsoldered rows, taken anew");
     add(lines, proof.unsolderedMissing(), "more unsoldered joints, in the light you work in");
     add(lines, proof.soundPhotosMissing(), "photo(s) of sound rows, taken anew");
     add(lines, proof.soundMissing(), "more sound joints, in the light you work in");
+    boolean both = proof.sound() > 0 && proof.unsoldered() > 0;
+    bench
+        .apart()
+        .filter(why -> both)
+        .ifPresent(
+            why ->
+                lines.add(
+                    "  photos of both kinds taken alike: sound and unsoldered differ in "
+                        + why
+                        + ", and nobody could tell that from solder; begin again with --anew"));
     return lines;
   }
 
@@ -88,11 +99,11 @@ final class BenchWords {
     lines.add(
         "  unsoldered joints shown: %d, now %d; sound: %d, now %d"
             .formatted(was.unsoldered(), is.unsoldered(), was.sound(), is.sound()));
-    lines.add("  vouches: " + yes(was) + ", now " + yes(is));
+    lines.add("  vouches: " + yes(new Bench(before)) + ", now " + yes(new Bench(now)));
     return lines;
   }
 
-  private static String yes(Proof proof) {
-    return proof.enough() ? "to " + percent(proof.upTo()) : "not yet";
+  private static String yes(Bench bench) {
+    return bench.vouches() ? "to " + percent(bench.proof().upTo()) : "not yet";
   }
 }

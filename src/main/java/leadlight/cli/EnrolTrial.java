@@ -49,9 +49,16 @@ final class EnrolTrial {
   private final Map<String, Optional<Seen>> seen = new LinkedHashMap<>();
   private final AcceptanceSet limits;
   private final Opinions opinions;
+  private final boolean unfamiliar;
   private final EnrolTally tally = new EnrolTally();
 
-  EnrolTrial(Path folder, AcceptanceSet limits, Opinions opinions) {
+  /**
+   * Takes the photos.
+   *
+   * @param unfamiliar whether to count as if the general opinions were not known to hold on them
+   */
+  EnrolTrial(Path folder, AcceptanceSet limits, Opinions opinions, boolean unfamiliar) {
+    this.unfamiliar = unfamiliar;
     this.limits = limits;
     this.opinions = opinions;
     TruthFolder.read(folder).forEach(it -> photos.put(it.file().getFileName().toString(), it));
@@ -132,13 +139,14 @@ final class EnrolTrial {
   private void judge(String name, int shown, Bench bench, EnrolPlan.Part part, Seen it) {
     ScoredPhoto scored = it.scored();
     EnrolledRow row = bench.of(it.look());
-    boolean unfamiliar = scored.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
+    boolean unknown =
+        unfamiliar || scored.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
     List<GradedJoint> joints =
         new Grader(limits, TrialRun.TRUE_CLASS, opinions)
             .grade(
                 scored.settings().row(),
                 scored.joints().stream().map(GradedJoint::joint).toList(),
-                new Familiarity(unfamiliar ? 1 : 0, opinions != Opinions.MEASURES),
+                new Familiarity(unknown ? 1 : 0, opinions != Opinions.MEASURES),
                 Optional.of(row))
             .joints();
     for (GradedJoint joint : joints) {
@@ -158,7 +166,7 @@ final class EnrolTrial {
                 row.judges() ? row.opinions().get(joint.pin() - 1).side().name() : "",
                 bench.chance(it.look(), joint.pin()),
                 it.look().joints().get(joint.pin() - 1).general(),
-                bench.proof().enough() ? bench.proof().upTo() : 1,
+                bench.vouches() ? bench.proof().upTo() : 1,
                 joint.doubts().stream().map(d -> d.code()).collect(Collectors.joining(" "))));
       }
     }
@@ -180,8 +188,17 @@ final class EnrolTrial {
         tally.lost(name);
         return Optional.empty();
       }
-      return Optional.of(new Seen(scored, scorer.look(photo, scored, found), truth(trial, scored)));
+      return Optional.of(new Seen(scored, known(scorer.look(photo, scored, found)), truth(trial, scored)));
     }
+  }
+
+  private RowLook known(RowLook look) {
+    return unfamiliar
+        ? new RowLook(
+            look.pictures(),
+            look.setting(),
+            look.joints().stream().map(it -> new RowLook.Joint(it.fit(), 0)).toList())
+        : look;
   }
 
   private static boolean right(TrialPhoto trial, ScoredPhoto scored, PhotoScorer scorer) {

@@ -104,6 +104,11 @@ final class TrialCommand implements Callable<Integer> {
               + "unsoldered, known, judge) and pins (all, odd, even); writes DIR/enrol.csv.")
   private Optional<Path> enrol = Optional.empty();
 
+  @Option(
+      names = "--unfamiliar",
+      description = "With --enrol: as if all photos were of a make that is not known.")
+  private boolean unfamiliar;
+
   @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
@@ -146,7 +151,7 @@ final class TrialCommand implements Callable<Integer> {
   }
 
   private int enrolled(Path plan) {
-    EnrolTally tally = new EnrolTrial(folder, limits.load(), opinions).count(plan);
+    EnrolTally tally = new EnrolTrial(folder, limits.load(), opinions, unfamiliar).count(plan);
     OutputFolder.make(out);
     WholeFile.write(
         out.resolve("enrol.csv"),

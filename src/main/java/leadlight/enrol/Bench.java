@@ -3,6 +3,7 @@ package leadlight.enrol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import leadlight.enrol.Enrolment.Fold;
 import leadlight.enrol.Enrolment.Setting;
 import leadlight.enrol.Enrolment.Shown;
@@ -45,6 +46,54 @@ public final class Bench {
     return proof;
   }
 
+  /** Whether it vouches and calls: enough was shown, and all of it on one bench. */
+  public boolean vouches() {
+    return proof.enough() && apart().isEmpty();
+  }
+
+  /**
+   * In which respect all sound photos differ from all unsoldered ones, if they do: what tells them
+   * apart may then be that and not the solder.
+   */
+  public Optional<String> apart() {
+    List<Setting> sound = settings(true);
+    List<Setting> unsoldered = settings(false);
+    if (noPair(sound, unsoldered, this::sameScale)) {
+      return Optional.of("scale");
+    }
+    if (noPair(sound, unsoldered, this::sameFocus)) {
+      return Optional.of("focus");
+    }
+    return noPair(sound, unsoldered, this::sameLight) ? Optional.of("light") : Optional.empty();
+  }
+
+  private List<Setting> settings(boolean soldered) {
+    return enrolment.joints().stream()
+        .filter(it -> it.soldered() == soldered)
+        .map(it -> enrolment.photos().get(it.photo()).setting())
+        .distinct()
+        .toList();
+  }
+
+  private static boolean noPair(
+      List<Setting> sound, List<Setting> unsoldered, BiPredicate<Setting, Setting> same) {
+    return sound.stream().noneMatch(a -> unsoldered.stream().anyMatch(b -> same.test(a, b)));
+  }
+
+  private boolean sameScale(Setting a, Setting b) {
+    double ratio = Math.max(a.pitchPx(), b.pitchPx()) / Math.min(a.pitchPx(), b.pitchPx());
+    return ratio <= tuning.scaleTo().value();
+  }
+
+  private boolean sameFocus(Setting a, Setting b) {
+    return Math.abs(a.blurPitch() - b.blurPitch()) <= tuning.blurTo().value();
+  }
+
+  private boolean sameLight(Setting a, Setting b) {
+    double apart = Math.max(Math.abs(a.dark() - b.dark()), Math.abs(a.bright() - b.bright()));
+    return apart <= tuning.lightTo().value();
+  }
+
   /**
    * Refuses opinions by another reader than those that it was learned by.
    *
@@ -67,9 +116,9 @@ public final class Bench {
   /** What it says of a row. */
   public EnrolledRow of(RowLook look) {
     List<float[]> joints = JointFeatures.of(look.pictures());
-    Optional<String> notAs = proof.enough() ? notAs(look, joints) : Optional.empty();
+    Optional<String> notAs = vouches() ? notAs(look, joints) : Optional.empty();
     List<BenchOpinion> opinions = new ArrayList<>();
-    if (proof.enough() && notAs.isEmpty()) {
+    if (vouches() && notAs.isEmpty()) {
       for (int i = 0; i < joints.size(); i++) {
         opinions.add(opinion(joints.get(i), look.joints().get(i).general()));
       }
@@ -92,7 +141,7 @@ public final class Bench {
 
   private Note note(Optional<String> notAs) {
     String name = enrolment.bench();
-    if (!proof.enough()) {
+    if (!vouches()) {
       return new Note.NotYetEnrolled(name, enrolment.version());
     }
     return notAs
@@ -136,25 +185,17 @@ public final class Bench {
   private Optional<String> notAs(RowLook look, List<float[]> joints) {
     Setting setting = look.setting();
     List<Setting> shown = enrolment.photos().stream().map(Enrolment.Photo::setting).toList();
-    if (shown.stream().allMatch(it -> scaleRatio(it, setting) > tuning.scaleTo().value())) {
+    if (shown.stream().noneMatch(it -> sameScale(it, setting))) {
       return Optional.of("scale");
     }
     double softest = shown.stream().mapToDouble(Setting::blurPitch).max().orElseThrow();
     if (setting.blurPitch() > softest + tuning.blurTo().value()) {
       return Optional.of("focus");
     }
-    if (shown.stream().allMatch(it -> lightApart(it, setting) > tuning.lightTo().value())) {
+    if (shown.stream().noneMatch(it -> sameLight(it, setting))) {
       return Optional.of("light");
     }
     return look(joints);
-  }
-
-  private static double scaleRatio(Setting a, Setting b) {
-    return Math.max(a.pitchPx(), b.pitchPx()) / Math.min(a.pitchPx(), b.pitchPx());
-  }
-
-  private static double lightApart(Setting a, Setting b) {
-    return Math.max(Math.abs(a.dark() - b.dark()), Math.abs(a.bright() - b.bright()));
   }
 
   private Optional<String> look(List<float[]> joints) {

@@ -239,72 +239,9 @@ final class JointGrading {
    * by the general opinions.
    */
   private void wetting() {
-    Optional<BenchOpinion> said = bench.said(joint.pin());
-    boolean settled = said.map(this::byBench).orElse(false);
-    if (!settled) {
+    if (!new BenchWetting(bench, joint.pin(), opinion).settles(findings, doubts, grounds)) {
       generalWetting();
     }
-  }
-
-  /**
-   * What the bench's own joints show. Where the general opinions count, too, the bench says nothing
-   * against what they rather see, but leaves a doubt; where it is unsure it has no say there, nor
-   * of starved joints, since it was shown unsoldered ones.
-   *
-   * @return whether that settles wetting
-   */
-  private boolean byBench(BenchOpinion said) {
-    boolean general = !bench.unfamiliarPhoto();
-    boolean lacks = opinion.both().lackingSolder() >= decision.yesFrom().value();
-    switch (said.side()) {
-      case SOLDERED -> {
-        if (general && lacks) {
-          doubts.add(new Doubt.BenchDiffers(bench.name(), true));
-        } else if (general && perhapsStarved()) {
-          return false;
-        } else {
-          grounds.add(new Note.SolderedByBench(bench.name(), said.unsoldered()));
-        }
-      }
-      case UNSOLDERED -> {
-        if (general && !lacks) {
-          doubts.add(new Doubt.BenchDiffers(bench.name(), false));
-        } else if (general) {
-          return false;
-        } else {
-          findings.add(unsolderedByBench(said.unsoldered()));
-        }
-      }
-      default -> {
-        if (!general) {
-          doubts.add(
-              said.side() == BenchOpinion.Side.BETWEEN
-                  ? new Doubt.BenchUnsure(bench.name(), said.unsoldered())
-                  : new Doubt.UnlikeShown(bench.name()));
-        }
-        return !general;
-      }
-    }
-    return true;
-  }
-
-  private boolean perhapsStarved() {
-    return opinion.both().lackingSolder() >= opinion.doubtFrom()
-        && chance(Question.OPEN) < decision.yesFrom().value();
-  }
-
-  private Finding unsolderedByBench(double chance) {
-    Rule rule = bench.rule(FindingKind.OPEN);
-    return new Finding(
-        FindingKind.OPEN,
-        List.of(joint.pin()),
-        rule.verdict(),
-        chance,
-        NONE,
-        Optional.of(new Note.UnsolderedByBench(bench.name())),
-        List.of(),
-        rule.basis().words(),
-        rule.settleBy().orElse(""));
   }
 
   /** Why nothing is said of wetting on a make of photo on which that was never shown to work. */

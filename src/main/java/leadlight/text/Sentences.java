@@ -220,7 +220,8 @@ public final class Sentences {
     }
     Integer decimals = DECIMALS.get(name);
     if (decimals == null) {
-      return words.percent(number);
+      // A promise is rounded up: it is never said better than it is.
+      return words.percent(name.equals("up_to") ? (Math.ceil(100 * number) + 0.5) / 100 : number);
     }
     // What is needed is rounded up: a little less would not do.
     return words.number(name.equals("needed_px") ? Math.ceil(number) : number, decimals);

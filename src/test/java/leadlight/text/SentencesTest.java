@@ -138,6 +138,12 @@ class SentencesTest {
   }
 
   @Test
+  void aPromiseIsRoundedUp() {
+    assertThat(in("en").of(new Note.AsEnrolled("ring", 1, 38, 2, 0.0758))).contains("up to 8 %");
+    assertThat(in("en").of(new Note.AsEnrolled("ring", 1, 29, 2, 0.0982))).contains("up to 10 %");
+  }
+
+  @Test
   void argumentsAreSaidInTheLanguagesOwnWay() {
     Remark limit = new Doubt.LimitUndecided(FindingKind.SIDE_OVERHANG, -0.0126, 0.04, 0.1, 0.999);
     assertThat(in("en").of(limit))

@@ -134,7 +134,7 @@ final class EnrolCommand implements Callable<Integer> {
     unsoldered.forEach(photo -> say(run.show(photo, Enrolment.Kind.UNSOLDERED)));
     bare.forEach(photo -> say(run.show(photo, Enrolment.Kind.BARE)));
     faults.ifPresent(table -> KnownJoints.read(table).forEach((p, pins) -> say(run.show(p, pins))));
-    Enrolment enrolment = run.enrolment(before.map(Enrolment::version).orElse(0) + 1);
+    Enrolment enrolment = run.enrolment(folder.next());
     Path file = folder.write(enrolment);
     BenchWords.of(enrolment).forEach(streams.out()::println);
     streams.out().println("written: " + file);

@@ -188,7 +188,8 @@ final class EnrolTrial {
         tally.lost(name);
         return Optional.empty();
       }
-      return Optional.of(new Seen(scored, known(scorer.look(photo, scored, found)), truth(trial, scored)));
+      return Optional.of(
+          new Seen(scored, known(scorer.look(photo, scored, found)), truth(trial, scored)));
     }
   }
 

@@ -22,6 +22,7 @@ public final class BenchFolder {
 
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
   private static final Pattern VERSION = Pattern.compile("([1-9][0-9]*)\\.json");
+  private static final Pattern EVER = Pattern.compile("([1-9][0-9]*)(\\.taken-back)?\\.json");
 
   private final Path folder;
   private final String bench;
@@ -54,14 +55,23 @@ public final class BenchFolder {
     return new BenchFolder(benches, nameOrFile).inUse();
   }
 
-  /** The versions, oldest first. */
+  /** The versions that were not taken back, oldest first. */
   public List<Integer> versions() {
+    return versions(VERSION);
+  }
+
+  /** The number of the next version: reports name versions, so none is given twice. */
+  public int next() {
+    return 1 + versions(EVER).stream().reduce(0, Math::max);
+  }
+
+  private List<Integer> versions(Pattern named) {
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
       return files
-          .map(file -> VERSION.matcher(String.valueOf(file.getFileName())))
+          .map(file -> named.matcher(String.valueOf(file.getFileName())))
           .filter(Matcher::matches)
           .map(matcher -> Integer.parseInt(matcher.group(1)))
           .sorted(Comparator.naturalOrder())

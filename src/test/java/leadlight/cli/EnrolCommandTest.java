@@ -232,6 +232,9 @@ class EnrolCommandTest {
         .contains("vouches: not yet, now to 8 %");
     assertThat(enrol("--undo").out()).contains("taken back").contains("bench ring, version 1");
     assertThat(folder.resolve("ring/2.taken-back.json")).exists();
+    assertThat(enrol("--unsoldered", picture("unsoldered-0")).out())
+        .as("reports name versions, so none is given twice")
+        .contains("bench ring, version 3");
   }
 
   @Test

@@ -27,21 +27,21 @@ public record Enrolment(
     @JsonProperty(required = true) String opinions,
     @JsonProperty(required = true) List<Photo> photos,
     @JsonProperty(required = true) List<Shown> joints,
-    @JsonProperty(required = true) List<Fold> lines,
+    List<Fold> lines,
     Optional<Line> whole,
     @JsonProperty(required = true) Cloud cloud) {
 
   /** The format. */
   public static final String SCHEMA = "leadlight/enrolment/1";
 
-  /** Copies the lists; refuses another format. */
+  /** Copies the lists, files leave empty ones out; refuses another format. */
   public Enrolment {
     if (!SCHEMA.equals(schema)) {
       throw new IllegalArgumentException("schema must be " + SCHEMA + ", is " + schema);
     }
     photos = List.copyOf(photos);
     joints = List.copyOf(joints);
-    lines = List.copyOf(lines);
+    lines = lines == null ? List.of() : List.copyOf(lines);
   }
 
   /** What a photo was shown as. */

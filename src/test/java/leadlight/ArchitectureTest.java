@@ -39,6 +39,7 @@ class ArchitectureTest {
           Map.entry("row", Set.of("model", "vision", "data")),
           Map.entry("joint", Set.of("model", "vision", "data")),
           Map.entry("reader", Set.of("model", "vision", "data")),
+          Map.entry("enrol", Set.of("model", "data")),
           Map.entry("register", Set.of("model", "vision", "data")),
           Map.entry("motion", Set.of("model", "vision", "data", "register")),
           Map.entry("together", Set.of("model", "vision", "data", "register", "grade")),
@@ -54,7 +55,8 @@ class ArchitectureTest {
           Map.entry("scene", Set.of("model", "data", "connector")),
           Map.entry(
               "pipeline",
-              Set.of("model", "data", "vision", "photo", "row", "joint", "reader", "grade")),
+              Set.of(
+                  "model", "data", "vision", "photo", "row", "joint", "reader", "grade", "enrol")),
           Map.entry("record", Set.of("model", "data", "text")),
           Map.entry(
               "life",
@@ -116,6 +118,7 @@ class ArchitectureTest {
                   "photo",
                   "vision",
                   "pipeline",
+                  "enrol",
                   "grade",
                   "report",
                   "record")));

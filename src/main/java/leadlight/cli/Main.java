@@ -84,6 +84,7 @@ public final class Main {
     all.put("score", () -> withStatuses(new ScoreCommand(streams)));
     all.put("nudge", () -> withStatuses(new NudgeCommand(streams)));
     all.put("batch", () -> withStatuses(new BatchCommand(streams)));
+    all.put("enrol", () -> new EnrolCommand(streams));
     all.put("legs", () -> withStatuses(new LegsCommand(streams)));
     all.put("watch", () -> new WatchCommand(streams));
     all.put("record", () -> record(streams));

@@ -42,7 +42,10 @@ final class RecordJoints {
         }
         boolean bad = words.bad().contains(joint.verdict().id());
         List<String> findings =
-            joint.standing().joint().findings().stream().map(f -> f.kind().id()).distinct().toList();
+            joint.standing().joint().findings().stream()
+                .map(f -> f.kind().id())
+                .distinct()
+                .toList();
         String board = scoring.subject().job() + " " + scoring.subject().board();
         joints.add(new ChartData.Graded(group(scoring, joint, by), board, bad, findings));
         looked.add(new RareEvents.Looked(scoring.scoredAt().toLocalDate().toString(), bad));

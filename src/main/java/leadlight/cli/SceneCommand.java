@@ -3,9 +3,11 @@ package leadlight.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import leadlight.model.UserError;
 import leadlight.pipeline.InOrder;
+import leadlight.scene.BenchSets;
 import leadlight.scene.PlacedPairs;
 import leadlight.scene.Scene;
 import leadlight.scene.SceneFiles;
@@ -110,6 +112,12 @@ final class SceneCommand implements Callable<Integer> {
         description = "Pairs instead: each row as it was set down, and after soldering.")
     private boolean placed;
 
+    @Option(
+        names = "--benches",
+        description =
+            "Mock benches instead: of each a dozen photos under one lamp, sound, unsoldered, mixed.")
+    private boolean benches;
+
     @Mixin private ThreadOption threads;
 
     SetCommand(Streams streams) {
@@ -118,8 +126,7 @@ final class SceneCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-      SceneSet set = new SceneSet(SceneMix.read(mix), seed);
-      PlacedPairs pairs = new PlacedPairs(SceneMix.read(mix), seed);
+      IntFunction<List<SceneSpec>> drawn = drawn(SceneMix.read(mix));
       OutputFolder.make(out);
       Progress progress = new Progress(streams, count);
       int[] done = {0};
@@ -127,13 +134,27 @@ final class SceneCommand implements Callable<Integer> {
           IntStream.range(from, from + count).boxed().toList(),
           threads.count(),
           number -> {
-            List<SceneSpec> specs = placed ? pairs.pair(number) : List.of(set.spec(number));
+            List<SceneSpec> specs = drawn.apply(number);
             specs.forEach(spec -> write(SceneRenderer.render(spec), out));
             return specs;
           },
           scenes -> progress.done(++done[0]));
       streams.out().println(count + " pictures with truth in " + out);
       return ExitStatus.GOOD.code();
+    }
+
+    private IntFunction<List<SceneSpec>> drawn(SceneMix from) {
+      if (placed && benches) {
+        throw new UserError("give --placed or --benches, not both");
+      }
+      if (benches) {
+        return new BenchSets(from, seed)::bench;
+      }
+      if (placed) {
+        return new PlacedPairs(from, seed)::pair;
+      }
+      SceneSet set = new SceneSet(from, seed);
+      return number -> List.of(set.spec(number));
     }
   }
 }

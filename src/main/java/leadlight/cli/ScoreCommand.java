@@ -72,6 +72,8 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Mixin private HintOptions hint;
 
+  @Mixin private BenchOption bench;
+
   @Mixin private Limits limits;
 
   @Mixin private PageOptions pages;
@@ -119,15 +121,24 @@ final class ScoreCommand implements Callable<Integer> {
     int count = threads.count();
     if (sameRow || placed.isPresent()) {
       refuseMixed(subject);
+      if (bench.given()) {
+        throw new UserError(
+            "--bench judges one photo by itself: leave out --same-row and --placed");
+      }
       Threads.set(count);
       TogetherRun run = new TogetherRun(settings, set, writer, out, told);
       return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos));
     }
     if (subject.isPresent()) {
+      if (bench.given()) {
+        throw new UserError(
+            "--job does not know an enrolled bench yet: leave out --job or --bench");
+      }
       Threads.set(count);
       return new JobRun(settings, set, writer, out, job, told).score(photos, subject.get());
     }
-    return new ScoreRun(settings, set, writer, out, told, streams).score(photos, count);
+    return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, out, told, streams)
+        .score(photos, count);
   }
 
   private void refuseMixed(Optional<Subject> subject) {

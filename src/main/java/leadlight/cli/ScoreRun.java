@@ -2,8 +2,10 @@ package leadlight.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
@@ -29,12 +31,13 @@ final class ScoreRun {
   ScoreRun(
       Settings settings,
       AcceptanceSet limits,
+      Optional<Bench> bench,
       ReportWriter writer,
       Path out,
       ScoreTalk talk,
       Streams streams) {
     // Its data files are read while the first photo is: together they were a tenth of a second.
-    this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits));
+    this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits, bench));
     this.writer = writer;
     this.out = out;
     this.talk = talk;

@@ -15,6 +15,7 @@ import leadlight.model.UserError;
 import leadlight.quality.bench.BenchPages;
 import leadlight.quality.bench.BenchTally;
 import leadlight.record.JobRecord;
+import leadlight.trial.EnrolTally;
 import leadlight.trial.JointsCsv;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
@@ -108,6 +109,19 @@ final class TrialCommand implements Callable<Integer> {
               + "leads pushed), placed (NAME-before, NAME-after), same-row (NAME-a, NAME-b ...).")
   private Optional<String> sets = Optional.empty();
 
+  @Option(
+      names = "--enrol",
+      paramLabel = "PLAN.csv",
+      description =
+          "Count what enrolled benches are worth: a table with the columns bench, photo, as (sound, "
+              + "unsoldered, known, judge) and pins (all, odd, even); writes DIR/enrol.csv.")
+  private Optional<Path> enrol = Optional.empty();
+
+  @Option(
+      names = "--unfamiliar",
+      description = "With --enrol: as if all photos were of a make that is not known.")
+  private boolean unfamiliar;
+
   @Mixin private ThreadOption threads;
 
   @Mixin private Limits limits;
@@ -128,6 +142,9 @@ final class TrialCommand implements Callable<Integer> {
     if (sets.isPresent()) {
       SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
       return ExitStatus.GOOD.code();
+    }
+    if (enrol.isPresent()) {
+      return enrolled(enrol.get());
     }
     List<TrialPhoto> photos = TruthFolder.read(folder);
     OutputFolder.make(out);
@@ -160,6 +177,16 @@ final class TrialCommand implements Callable<Integer> {
       BenchTally tally = BenchTally.of(RecordBench.read(open));
       PageFiles.write(BenchPages.page(tally), out, "bench", streams);
     }
+    return ExitStatus.GOOD.code();
+  }
+
+  private int enrolled(Path plan) {
+    EnrolTally tally = new EnrolTrial(folder, limits.load(), opinions, unfamiliar).count(plan);
+    OutputFolder.make(out);
+    WholeFile.write(
+        out.resolve("enrol.csv"),
+        (String.join("\n", tally.csv()) + "\n").getBytes(StandardCharsets.UTF_8));
+    tally.lines().forEach(streams.out()::println);
     return ExitStatus.GOOD.code();
   }
 

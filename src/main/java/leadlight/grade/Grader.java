@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
+import leadlight.model.EnrolledRow;
 import leadlight.model.Familiarity;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
@@ -61,12 +62,29 @@ public final class Grader {
    * @param make whether telling soldered from set down was shown to work on this make of photo
    */
   public GradedRow grade(RowSpec spec, List<Joint> joints, Familiarity make) {
-    JointGrading.Bench bench = new JointGrading.Bench(limits, productClass, decision, spec, make);
+    return grade(spec, joints, make, Optional.empty());
+  }
+
+  /**
+   * Judges a row with what an enrolled bench says of it.
+   *
+   * @param make whether telling soldered from set down was shown to work on this make of photo
+   * @param enrolled what the bench says, if one was named
+   */
+  public GradedRow grade(
+      RowSpec spec, List<Joint> joints, Familiarity make, Optional<EnrolledRow> enrolled) {
+    JointGrading.Bench bench =
+        new JointGrading.Bench(limits, productClass, decision, spec, make, enrolled);
     List<GradedJoint> graded =
         joints.stream()
             .map(joint -> new JointGrading(bench, joint, weighing.of(joint)).grade())
             .toList();
     return new GradedRow(graded, notes(graded, bench));
+  }
+
+  /** Whether on this make of photo nothing is said of wetting. */
+  public boolean unfamiliar(Familiarity make) {
+    return JointGrading.Bench.unfamiliar(make, decision);
   }
 
   /** The opinions on a joint that count, as one. */
@@ -79,7 +97,7 @@ public final class Grader {
    * not surely soldered, and likeness to it says nothing.
    */
   private Optional<Note> likeness(List<GradedJoint> joints, JointGrading.Bench bench) {
-    if (bench.unfamiliarPhoto()) {
+    if (bench.unfamiliarPhoto() && !bench.judged()) {
       return Optional.of(new Note.Unfamiliar());
     }
     long fit = joints.stream().filter(it -> it.joint().unfitBecause().isEmpty()).count();
@@ -90,7 +108,10 @@ public final class Grader {
   }
 
   private List<Note> notes(List<GradedJoint> joints, JointGrading.Bench bench) {
-    return Stream.concat(prodOrder(joints).stream(), likeness(joints, bench).stream()).toList();
+    return Stream.of(
+            bench.enrolled().map(EnrolledRow::note), prodOrder(joints), likeness(joints, bench))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /**
@@ -134,6 +155,7 @@ public final class Grader {
 
   private static boolean ofWetting(Doubt doubt) {
     return doubt instanceof Doubt.FilletNotSeen
+        || doubt instanceof Doubt.BenchUnsure
         || (doubt instanceof Doubt.Possible possible
             && JointGrading.LACKS_SOLDER.contains(possible.kind()))
         || (doubt instanceof Doubt.OpinionsDiffer differ

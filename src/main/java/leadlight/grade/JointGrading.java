@@ -8,8 +8,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import leadlight.data.Figure;
+import leadlight.model.BenchOpinion;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
+import leadlight.model.EnrolledRow;
 import leadlight.model.Evidence;
 import leadlight.model.Familiarity;
 import leadlight.model.Finding;
@@ -60,18 +62,42 @@ final class JointGrading {
    * @param decision the thresholds
    * @param spec the row
    * @param make whether the photo's make is familiar
+   * @param enrolled what an enrolled bench says of the row, if one was named
    */
   record Bench(
-      AcceptanceSet limits, int productClass, Decision decision, RowSpec spec, Familiarity make) {
+      AcceptanceSet limits,
+      int productClass,
+      Decision decision,
+      RowSpec spec,
+      Familiarity make,
+      Optional<EnrolledRow> enrolled) {
 
     Rule rule(FindingKind kind) {
       return limits.rule(kind, productClass);
     }
 
     boolean unfamiliarPhoto() {
+      return unfamiliar(make, decision);
+    }
+
+    static boolean unfamiliar(Familiarity make, Decision decision) {
       Figure from =
           make.byReader() ? decision.unfamiliarFrom() : decision.unfamiliarFromByMeasures();
       return make.unfamiliar() >= from.value();
+    }
+
+    /** Whether an enrolled bench judges this photo. */
+    boolean judged() {
+      return enrolled.filter(EnrolledRow::judges).isPresent();
+    }
+
+    /** What it says of a joint. */
+    Optional<BenchOpinion> said(int pin) {
+      return enrolled.filter(EnrolledRow::judges).map(row -> row.opinions().get(pin - 1));
+    }
+
+    String name() {
+      return enrolled.map(EnrolledRow::bench).orElse("");
     }
   }
 
@@ -94,7 +120,7 @@ final class JointGrading {
     } else if (!seen(FindingKind.MISSING_LEAD)) {
       fineFaults();
     }
-    boolean unlike = opinion.reading().map(Reading::unlike).orElse(false);
+    boolean unlike = !likeShown() && opinion.reading().map(Reading::unlike).orElse(false);
     if (unlike) {
       doubts.add(0, new Doubt.UnlikeKnown());
     }
@@ -209,15 +235,34 @@ final class JointGrading {
   }
 
   /**
-   * A lack of solder, or the fillet itself: each opinion must have seen it at this joint. On a make
-   * of photo on which this was never shown to work, neither is said.
+   * A lack of solder, or the fillet itself: by the bench where it is enrolled and has a say, else
+   * by the general opinions.
    */
   private void wetting() {
+    if (!new BenchWetting(bench, joint.pin(), opinion).settles(findings, doubts, grounds)) {
+      generalWetting();
+    }
+  }
+
+  /** Why nothing is said of wetting on a make of photo on which that was never shown to work. */
+  private Doubt unfamiliar() {
+    return bench
+        .enrolled()
+        .flatMap(EnrolledRow::notAs)
+        .<Doubt>map(why -> new Doubt.NotAsEnrolled(bench.name(), why))
+        .orElseGet(() -> new Doubt.UnfamiliarPhoto(opinion.both().notHeld()));
+  }
+
+  /**
+   * By the general opinions: each must have seen it at this joint. On a make of photo on which this
+   * was never shown to work, neither is said.
+   */
+  private void generalWetting() {
     List<Chances.Fault> lack =
         faults().stream().filter(it -> LACKS_SOLDER.contains(it.kind())).toList();
     Chances.Fault likeliest = lack.get(0);
     if (bench.unfamiliarPhoto()) {
-      doubts.add(new Doubt.UnfamiliarPhoto(opinion.both().notHeld()));
+      doubts.add(unfamiliar());
     } else if (opinion.differ(Question.UNWETTED)) {
       doubts.add(differ(likeliest, Question.UNWETTED));
     } else if (likeliest.chance() >= decision.seenFrom().value()) {
@@ -262,8 +307,20 @@ final class JointGrading {
     }
   }
 
+  /** On a make of photo that the reader does not know, the bench's own joints are what is known. */
+  private boolean likeShown() {
+    return bench.unfamiliarPhoto()
+        && bench
+            .said(joint.pin())
+            .filter(it -> it.side() != BenchOpinion.Side.UNLIKE_SHOWN)
+            .isPresent();
+  }
+
   /** Nothing strange: where the second reader was asked, the joint is like joints that it knows. */
   private void known() {
+    if (likeShown()) {
+      return;
+    }
     opinion
         .reading()
         .map(Reading::strangeness)

@@ -103,6 +103,16 @@ public final class JointMeter {
       return RowPicturesMaker.of(straight.levelled(), typical);
     }
 
+    /** The row's dark level, 0 to 255. */
+    public double dark() {
+      return straight.light().dark();
+    }
+
+    /** The row's bright level, 0 to 255; above it where a flat photo has hardly any range. */
+    public double bright() {
+      return straight.light().dark() + straight.light().range();
+    }
+
     /** Measures all joints. */
     public MeasuredRow measured() {
       RowSignals signals = signals();

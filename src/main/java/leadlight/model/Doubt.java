@@ -179,6 +179,38 @@ public sealed interface Doubt extends Remark {
    */
   record RuledOut(FindingKind kind, String person) implements Doubt {}
 
+  /**
+   * The photo is not as those were that the bench was enrolled by, and without that this make of
+   * photo tells nothing of wetting.
+   *
+   * @param bench the bench's name
+   * @param why in which respect: "scale", "focus", "light", "shade" or "colour"
+   */
+  record NotAsEnrolled(String bench, String why) implements Doubt {}
+
+  /**
+   * It looks like joints of either kind that were shown on this bench.
+   *
+   * @param bench the bench's name
+   * @param chance that nothing holds it, by the bench's line
+   */
+  record BenchUnsure(String bench, double chance) implements Doubt {}
+
+  /**
+   * It looks like no joint that was shown on this bench.
+   *
+   * @param bench the bench's name
+   */
+  record UnlikeShown(String bench) implements Doubt {}
+
+  /**
+   * The bench says one thing and the general opinions, which count on such a photo, the other.
+   *
+   * @param bench the bench's name
+   * @param soldered true if it is the bench that says soldered
+   */
+  record BenchDiffers(String bench, boolean soldered) implements Doubt {}
+
   /** The limits in use say nothing of anchor legs on this side. */
   record NoLegLimit() implements Doubt {}
 

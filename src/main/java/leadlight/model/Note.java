@@ -100,6 +100,51 @@ public sealed interface Note extends Remark {
   /** The photo is of a make on which telling soldered from set down was never shown to work. */
   record Unfamiliar() implements Note {}
 
+  /**
+   * The row was judged as enrolled.
+   *
+   * @param bench the bench's name
+   * @param version of its enrolment
+   * @param unsoldered unsoldered joints that were shown
+   * @param photos photos in which they were shown
+   * @param upTo share of such joints that may pass, with 95 % confidence, if none of those shown
+   *     did
+   */
+  record AsEnrolled(String bench, int version, int unsoldered, int photos, double upTo)
+      implements Note {}
+
+  /**
+   * The bench has not shown enough to vouch for anything.
+   *
+   * @param bench the bench's name
+   * @param version of its enrolment
+   */
+  record NotYetEnrolled(String bench, int version) implements Note {}
+
+  /**
+   * The photo is not as those were that the bench was enrolled by.
+   *
+   * @param bench the bench's name
+   * @param version of its enrolment
+   * @param why in which respect: "scale", "focus", "light", "shade" or "colour"
+   */
+  record NotAsEnrolled(String bench, int version, String why) implements Note {}
+
+  /**
+   * The joint looks more soldered than each joint that was shown unsoldered on this bench.
+   *
+   * @param bench the bench's name
+   * @param chance that nothing holds it, by the bench's line
+   */
+  record SolderedByBench(String bench, double chance) implements Note {}
+
+  /**
+   * The joint looks less soldered than each joint that was shown sound on this bench.
+   *
+   * @param bench the bench's name
+   */
+  record UnsolderedByBench(String bench) implements Note {}
+
   // The photo.
 
   /** No clear edge anywhere. */

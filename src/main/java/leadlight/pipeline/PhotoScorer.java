@@ -9,6 +9,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import leadlight.enrol.Bench;
+import leadlight.enrol.RowLook;
 import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
@@ -47,10 +49,17 @@ public final class PhotoScorer {
   private final PinCount count;
   private final LeadCount leadCount;
   private final Advice advice = Advice.builtIn();
+  private final Optional<Bench> bench;
 
   /** Takes what is asked for and the limits to judge by. */
   public PhotoScorer(Settings settings, AcceptanceSet limits) {
+    this(settings, limits, Optional.empty());
+  }
+
+  /** Takes the bench, too, that the photos are said to come from. */
+  public PhotoScorer(Settings settings, AcceptanceSet limits, Optional<Bench> bench) {
     this.settings = settings;
+    this.bench = bench;
     RowEye eye = new RowEye(meter, settings);
     this.count = new PinCount(eye);
     this.leadCount = new LeadCount(meter, settings.row());
@@ -112,7 +121,8 @@ public final class PhotoScorer {
   private ScoredPhoto score(Photo photo, ReadRow row, CompletableFuture<PictureFacts> facts) {
     Grader.GradedRow graded =
         row.view().isPresent()
-            ? grader.grade(settings.row(), row.joints(), row.make())
+            ? grader.grade(
+                settings.row(), row.joints(), row.make(), bench.map(it -> it.of(look(row))))
             : new Grader.GradedRow(List.of(), List.of());
     List<GradedJoint> joints = graded.joints();
     return new ScoredPhoto(
@@ -130,23 +140,33 @@ public final class PhotoScorer {
 
   /** A row with its joints as measured and read; without joints if none was found. */
   private record ReadRow(
-      RowOutcome outcome, Optional<RowView> view, List<Joint> joints, Familiarity make) {
+      RowOutcome outcome,
+      Optional<JointMeter.CutRow> cut,
+      Optional<RowView> view,
+      List<Joint> joints,
+      Familiarity make) {
 
     /** A row by its measures alone. */
-    static ReadRow of(RowOutcome outcome, JointMeter.MeasuredRow row) {
+    static ReadRow of(RowOutcome outcome, JointMeter.CutRow cut) {
+      JointMeter.MeasuredRow row = cut.measured();
       return new ReadRow(
-          outcome, Optional.of(row.view()), row.joints(), new Familiarity(row.unfamiliar(), false));
+          outcome,
+          Optional.of(cut),
+          Optional.of(row.view()),
+          row.joints(),
+          new Familiarity(row.unfamiliar(), false));
     }
   }
 
   /** The second reader is asked unless the measures alone are wanted. */
   private ReadRow read(Photo photo, RowOutcome outcome) {
     if (!(outcome instanceof RowOutcome.Found found)) {
-      return new ReadRow(outcome, Optional.empty(), List.of(), new Familiarity(1, false));
+      return new ReadRow(
+          outcome, Optional.empty(), Optional.empty(), List.of(), new Familiarity(1, false));
     }
     JointMeter.CutRow cut = meter.cut(photo.frame(), settings.row(), found);
     if (settings.opinions() == Opinions.MEASURES) {
-      return ReadRow.of(found, cut.measured());
+      return ReadRow.of(found, cut);
     }
     AtomicReference<JointMeter.MeasuredRow> measured = new AtomicReference<>();
     AtomicReference<SecondReader.ReadRow> readings = new AtomicReference<>();
@@ -161,6 +181,7 @@ public final class PhotoScorer {
     }
     return new ReadRow(
         found,
+        Optional.of(cut),
         Optional.of(measured.get().view()),
         joints,
         new Familiarity(readings.get().unfamiliar(), true));
@@ -222,6 +243,26 @@ public final class PhotoScorer {
   /** The numbers that the judgement of each joint rests on, pin 1 first, in a fixed order. */
   public List<Map<String, Double>> features(Photo photo, RowOutcome.Found row) {
     return meter.cut(photo.frame(), settings.row(), row).features();
+  }
+
+  private RowLook look(ReadRow row) {
+    return new BenchLook(grader, grader.unfamiliar(row.make()))
+        .of(row.cut().orElseThrow(), (RowOutcome.Found) row.outcome(), row.joints());
+  }
+
+  private JointMeter.CutRow cut(Photo photo, RowOutcome.Found row) {
+    return meter.cut(photo.frame(), settings.row(), row);
+  }
+
+  /**
+   * What a bench is enrolled by, and judges by.
+   *
+   * @param scored this photo's result
+   */
+  public RowLook look(Photo photo, ScoredPhoto scored, RowOutcome.Found row) {
+    boolean unfamiliar = scored.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
+    List<Joint> joints = scored.joints().stream().map(GradedJoint::joint).toList();
+    return new BenchLook(grader, unfamiliar).of(cut(photo, row), row, joints);
   }
 
   /** The opinions on a joint that count, as one. */

@@ -72,6 +72,11 @@ final class Chain {
     append(kind.table(), ref, at, content(kind, ref).orElseThrow(), JsonText.of(files(kind, ref)));
   }
 
+  /** Adds the row that was written last. */
+  void addLast(EntryKind kind) {
+    add(kind, handle.select("SELECT last_insert_rowid()").mapTo(Long.class).one());
+  }
+
   private void append(String kind, long ref, String at, String content, String files) {
     Optional<Entry> last =
         handle

@@ -43,10 +43,15 @@ final class JointSampler {
     return bridges;
   }
 
-  void draw() {
+  /** No fault at all. */
+  void drawSound() {
     for (int i = 0; i < joints.length; i++) {
       joints[i] = wetted(i);
     }
+  }
+
+  void draw() {
+    drawSound();
     boolean bad = dice.chance(mix.badRow());
     boolean taken = false;
     for (int i = 0; i < joints.length; i++) {
@@ -62,9 +67,7 @@ final class JointSampler {
 
   /** One fault throughout; {@code alike} if bare solder stands as high on each land. */
   void drawWhole(SceneMix.Fault fault, boolean alike) {
-    for (int i = 0; i < joints.length; i++) {
-      joints[i] = wetted(i);
-    }
+    drawSound();
     boolean bridge = fault.name().startsWith("BRIDGE");
     for (int i = 0; i < joints.length - (bridge ? 1 : 0); i++) {
       apply(i, fault);

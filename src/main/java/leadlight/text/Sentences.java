@@ -19,8 +19,9 @@ import leadlight.model.Verdict;
  * Sentences of codes: the one place that makes them, in each language. A remark's words stand in
  * the message files under {@code doubt.CODE} or {@code note.CODE}, its arguments as {@code {name}}.
  * Words that depend on an argument stand under the same key with more behind it: {@code .pair} if a
- * neighbour is meant, {@code .NAME} or {@code .not-NAME} for a truth value, {@code .alone} if an
- * argument is not known, {@code .general} for several joints at once, {@code .brief} for a list.
+ * neighbour is meant, {@code .WHY} of an argument {@code why}, {@code .NAME} or {@code .not-NAME}
+ * for a truth value, {@code .alone} if an argument is not known, {@code .general} for several
+ * joints at once, {@code .brief} for a list.
  */
 public final class Sentences {
 
@@ -175,6 +176,9 @@ public final class Sentences {
 
   private static String base(Remark remark) {
     String key = (remark instanceof Doubt ? "doubt." : "note.") + remark.code();
+    if (remark.args().get("why") instanceof String why) {
+      return key + "." + why;
+    }
     return remark instanceof Note.Advice advice ? key + "." + advice.id() : key;
   }
 
@@ -223,7 +227,8 @@ public final class Sentences {
     }
     Integer decimals = DECIMALS.get(name);
     if (decimals == null) {
-      return words.percent(number);
+      // A promise is rounded up: it is never said better than it is.
+      return words.percent(name.equals("up_to") ? (Math.ceil(100 * number) + 0.5) / 100 : number);
     }
     // What is needed is rounded up: a little less would not do.
     return words.number(name.equals("needed_px") ? Math.ceil(number) : number, decimals);

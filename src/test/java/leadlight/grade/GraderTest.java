@@ -10,8 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import leadlight.model.BenchOpinion;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
+import leadlight.model.EnrolledRow;
 import leadlight.model.Evidence;
 import leadlight.model.Familiarity;
 import leadlight.model.Finding;
@@ -339,6 +341,79 @@ class GraderTest {
   @Test
   void anUnfamiliarMakeOfPhotoIsSaidOnceForTheRow() {
     assertThat(row(0.9, row(0, 0, 20)).notes()).containsExactly(new Note.Unfamiliar());
+  }
+
+  private static GradedJoint enrolled(double unfamiliar, Chances chances, BenchOpinion.Side side) {
+    EnrolledRow bench =
+        new EnrolledRow(
+            "ring",
+            Optional.empty(),
+            List.of(new BenchOpinion(side, 0.2)),
+            new Note.AsEnrolled("ring", 1, 56, 2, 0.052));
+    return new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH)
+        .grade(
+            RowSpec.plain(3, 0.5, OptionalDouble.empty(), OptionalDouble.empty()),
+            List.of(plain(1, chances)),
+            new Familiarity(unfamiliar, true),
+            Optional.of(bench))
+        .joints()
+        .get(0);
+  }
+
+  @Test
+  void onAnUnfamiliarMakeTheBenchVouchesCallsAndDoubts() {
+    assertThat(enrolled(0.9, sound(), BenchOpinion.Side.SOLDERED).grounds())
+        .contains(new Note.SolderedByBench("ring", 0.2));
+    Finding open = find(enrolled(0.9, sound(), BenchOpinion.Side.UNSOLDERED), FindingKind.OPEN);
+    assertThat(open.measured()).contains(new Note.UnsolderedByBench("ring"));
+    assertThat(enrolled(0.9, sound(), BenchOpinion.Side.BETWEEN).doubts())
+        .containsExactly(new Doubt.BenchUnsure("ring", 0.2));
+    assertThat(enrolled(0.9, sound(), BenchOpinion.Side.UNLIKE_SHOWN).doubts())
+        .containsExactly(new Doubt.UnlikeShown("ring"));
+  }
+
+  @Test
+  void whatTheBenchVouchesForStillNeedsALead() {
+    Chances perhapsNone = sound().with(Question.MISSING, 0.1);
+    assertThat(enrolled(0.9, perhapsNone, BenchOpinion.Side.SOLDERED).doubts())
+        .containsExactly(new Doubt.LeadNotSeen(0.1));
+  }
+
+  @Test
+  void whereGeneralOpinionsCountTheBenchSaysNothingAgainstThem() {
+    Chances open = sound().with(Question.UNWETTED, 0.97);
+    assertThat(enrolled(FAMILIAR, open, BenchOpinion.Side.SOLDERED).doubts())
+        .containsExactly(new Doubt.BenchDiffers("ring", true));
+    assertThat(enrolled(FAMILIAR, sound(), BenchOpinion.Side.UNSOLDERED).doubts())
+        .containsExactly(new Doubt.BenchDiffers("ring", false));
+  }
+
+  @Test
+  void aBenchSettlesADoubtAboutAnOpenButNotAboutAStarvedJoint() {
+    Chances perhapsOpen = sound().with(Question.UNWETTED, 0.3);
+    assertThat(enrolled(FAMILIAR, perhapsOpen, BenchOpinion.Side.SOLDERED).doubts()).isEmpty();
+    Chances perhapsStarved = perhapsOpen.with(Question.OPEN, 0.2);
+    assertThat(enrolled(FAMILIAR, perhapsStarved, BenchOpinion.Side.SOLDERED).doubts())
+        .hasSize(1)
+        .allSatisfy(doubt -> assertThat(doubt).isInstanceOf(Doubt.Possible.class));
+  }
+
+  @Test
+  void aPhotoThatIsNotAsEnrolledSaysWhyAndIsNotJudgedByTheBench() {
+    EnrolledRow bench =
+        new EnrolledRow(
+            "ring", Optional.of("shade"), List.of(), new Note.NotAsEnrolled("ring", 1, "shade"));
+    Grader.GradedRow row =
+        new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH)
+            .grade(
+                RowSpec.plain(3, 0.5, OptionalDouble.empty(), OptionalDouble.empty()),
+                List.of(plain(1, sound())),
+                new Familiarity(0.9, true),
+                Optional.of(bench));
+    assertThat(row.joints().get(0).doubts())
+        .containsExactly(new Doubt.NotAsEnrolled("ring", "shade"));
+    assertThat(row.notes())
+        .containsExactly(new Note.NotAsEnrolled("ring", 1, "shade"), new Note.Unfamiliar());
   }
 
   @Test

@@ -71,6 +71,10 @@ public final class EveryRemark {
     if (type == double.class) {
       return List.of(0.3125);
     }
-    return List.of(component.getName().equals("id") ? "hidden" : "PNG");
+    return switch (component.getName()) {
+      case "id" -> List.of("hidden");
+      case "why" -> List.of("scale", "focus", "light", "shade", "colour");
+      default -> List.of("PNG");
+    };
   }
 }

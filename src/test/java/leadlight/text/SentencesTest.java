@@ -41,6 +41,8 @@ class SentencesTest {
           "soft-for-pitch closer",
           "possible neighbour_pin",
           "opinions-differ neighbour_pin",
+          "not-as-enrolled why",
+          "bench-differs soldered",
           "advice id",
           "advice leads",
           "lead-seen chance",
@@ -133,6 +135,12 @@ class SentencesTest {
         assertThat(in("en").general(remark)).as(remark.toString()).doesNotContain("31 %", "0.31");
       }
     }
+  }
+
+  @Test
+  void aPromiseIsRoundedUp() {
+    assertThat(in("en").of(new Note.AsEnrolled("ring", 1, 38, 2, 0.0758))).contains("up to 8 %");
+    assertThat(in("en").of(new Note.AsEnrolled("ring", 1, 29, 2, 0.0982))).contains("up to 10 %");
   }
 
   @Test

@@ -1,0 +1,109 @@
+package leadlight.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import leadlight.enrol.Bench;
+import leadlight.enrol.Enroller;
+import leadlight.enrol.Enrolment;
+import leadlight.enrol.Proof;
+
+/** What is said of an enrolment in the terminal. */
+final class BenchWords {
+
+  private BenchWords() {}
+
+  /** What a bench was shown, what that proves, and what is missing. */
+  static List<String> of(Enrolment enrolment) {
+    Bench bench = new Bench(enrolment);
+    Proof proof = bench.proof();
+    List<String> lines = new ArrayList<>();
+    lines.add("bench " + bench.words());
+    for (int i = 0; i < enrolment.photos().size(); i++) {
+      int photo = i;
+      Enrolment.Photo it = enrolment.photos().get(i);
+      long joints = enrolment.joints().stream().filter(j -> j.photo() == photo).count();
+      lines.add(
+          "  %s  %s: %d joints, %s"
+              .formatted(
+                  it.sha256().substring(0, 12),
+                  it.file(),
+                  joints,
+                  it.kind().name().toLowerCase(Locale.ROOT)));
+    }
+    lines.addAll(bench.vouches() ? proven(proof) : missing(bench));
+    lines.add(
+        Enroller.checkable(enrolment)
+            ? "That sound and unsoldered were not swapped was checked by the general opinions."
+            : "That sound is sound and unsoldered unsoldered is taken on your word: nothing in"
+                + " Leadlight can check it on such photos.");
+    return lines;
+  }
+
+  private static List<String> proven(Proof proof) {
+    return List.of(
+        "%d unsoldered joints of %d photos shown, none passed: up to %s may, with 95 %% confidence"
+            .formatted(proof.unsoldered(), proof.unsolderedPhotos(), percent(proof.upTo())),
+        "  (as far as joints of one photo are independent; counted by photos, up to %s)"
+            .formatted(percent(proof.upToByPhotos())),
+        "%d sound joints of %d photos shown, none called"
+            .formatted(proof.sound(), proof.soundPhotos()));
+  }
+
+  private static List<String> missing(Bench bench) {
+    Proof proof = bench.proof();
+    List<String> lines = new ArrayList<>();
+    lines.add("Not enough was shown yet; until then the general rules stay. Still missing:");
+    add(lines, proof.unsolderedPhotosMissing(), "photo(s) of unsoldered rows, taken anew");
+    add(lines, proof.unsolderedMissing(), "more unsoldered joints, in the light you work in");
+    add(lines, proof.soundPhotosMissing(), "photo(s) of sound rows, taken anew");
+    add(lines, proof.soundMissing(), "more sound joints, in the light you work in");
+    boolean both = proof.sound() > 0 && proof.unsoldered() > 0;
+    bench
+        .apart()
+        .filter(why -> both)
+        .ifPresent(
+            why ->
+                lines.add(
+                    "  photos of both kinds taken alike: sound and unsoldered differ in "
+                        + why
+                        + ", and nobody could tell that from solder; begin again with --anew"));
+    return lines;
+  }
+
+  private static void add(List<String> lines, int count, String what) {
+    if (count > 0) {
+      lines.add("  " + count + " " + what);
+    }
+  }
+
+  /** Rounded up: a promise is never said better than it is. */
+  private static String percent(double share) {
+    return (int) Math.ceil(100 * share) + " %";
+  }
+
+  /** What changed from one version to another. */
+  static List<String> compared(Enrolment before, Enrolment now) {
+    List<String> lines = new ArrayList<>();
+    lines.add("bench %s: version %d to %d".formatted(now.bench(), before.version(), now.version()));
+    List<String> then = before.photos().stream().map(Enrolment.Photo::sha256).toList();
+    List<String> since = now.photos().stream().map(Enrolment.Photo::sha256).toList();
+    now.photos().stream()
+        .filter(it -> !then.contains(it.sha256()))
+        .forEach(it -> lines.add("  added: " + it.file()));
+    before.photos().stream()
+        .filter(it -> !since.contains(it.sha256()))
+        .forEach(it -> lines.add("  gone: " + it.file()));
+    Proof was = new Bench(before).proof();
+    Proof is = new Bench(now).proof();
+    lines.add(
+        "  unsoldered joints shown: %d, now %d; sound: %d, now %d"
+            .formatted(was.unsoldered(), is.unsoldered(), was.sound(), is.sound()));
+    lines.add("  vouches: " + yes(new Bench(before)) + ", now " + yes(new Bench(now)));
+    return lines;
+  }
+
+  private static String yes(Bench bench) {
+    return bench.vouches() ? "to " + percent(bench.proof().upTo()) : "not yet";
+  }
+}

@@ -1,0 +1,147 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import leadlight.enrol.BenchFolder;
+import leadlight.enrol.Enrolment;
+import leadlight.model.Settings;
+import leadlight.model.UserError;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight enrol}: a bench is shown its own known joints. */
+@Command(
+    name = "enrol",
+    description = {
+      "Shows a bench its own known joints, so that photos of it are judged by them.",
+      "",
+      "What counts: rows that were prodded or work (--sound), rows set down and not yet soldered "
+          + "(--unsoldered), lands without leads (--bare), single known joints (--faults, a table "
+          + "with the columns photo, pin, state: sound or unsoldered). At least two photos of "
+          + "sound and two of unsoldered rows, each taken anew, in the light you work in.",
+      "Photos are added to those shown before, as a new version; the file names each by its hash.",
+      "Then: leadlight score PHOTO --bench BENCH."
+    },
+    mixinStandardHelpOptions = true)
+final class EnrolCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "BENCH", description = "The bench's name, as ring-lamp.")
+  private String name;
+
+  @Option(
+      names = "--sound",
+      paramLabel = "PHOTO",
+      arity = "1..*",
+      description = "Rows known to be sound: prodded, or working.")
+  private List<Path> sound = List.of();
+
+  @Option(
+      names = "--unsoldered",
+      paramLabel = "PHOTO",
+      arity = "1..*",
+      description = "Rows set down and not yet soldered.")
+  private List<Path> unsoldered = List.of();
+
+  @Option(
+      names = "--bare",
+      paramLabel = "PHOTO",
+      arity = "1..*",
+      description = "Rows of lands without leads.")
+  private List<Path> bare = List.of();
+
+  @Option(
+      names = "--faults",
+      paramLabel = "FILE.csv",
+      description = "Single known joints: photo,pin,state, photos named from the table's folder.")
+  private Optional<Path> faults = Optional.empty();
+
+  @Option(names = "--anew", description = "Forget what was shown before; the version counts on.")
+  private boolean anew;
+
+  @Option(names = "--show", description = "Say what the bench was shown and what that proves.")
+  private boolean show;
+
+  @Option(
+      names = "--compare",
+      paramLabel = "VERSION",
+      description = "Say what changed since an earlier version.")
+  private Optional<Integer> compare = Optional.empty();
+
+  @Option(names = "--undo", description = "Take the last version back; its file is kept aside.")
+  private boolean undo;
+
+  @Mixin private BenchOption.BenchesOption benches;
+
+  @Mixin private RowOptions row;
+
+  @Mixin private HintOptions hint;
+
+  @Mixin private ReaderOption reader;
+
+  @Mixin private Limits limits;
+
+  EnrolCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    BenchFolder folder = new BenchFolder(benches.folder(), name);
+    boolean photos = !sound.isEmpty() || !unsoldered.isEmpty() || !bare.isEmpty();
+    boolean teaches = photos || faults.isPresent();
+    if (teaches && (show || undo || compare.isPresent())) {
+      throw new UserError("give photos, or one of --show, --compare and --undo");
+    }
+    if (undo) {
+      Path aside = folder.takeBack();
+      streams.out().println("taken back, kept as " + aside);
+      return shown(folder.latest());
+    }
+    if (compare.isPresent()) {
+      BenchWords.compared(folder.version(compare.get()), folder.inUse())
+          .forEach(streams.out()::println);
+      return ExitStatus.GOOD.code();
+    }
+    if (show) {
+      return shown(Optional.of(folder.inUse()));
+    }
+    if (!teaches) {
+      throw new UserError("name photos: --sound PHOTO... --unsoldered PHOTO..., or ask for --show");
+    }
+    return taught(folder);
+  }
+
+  private int shown(Optional<Enrolment> enrolment) {
+    enrolment
+        .map(BenchWords::of)
+        .orElse(List.of("bench " + name + " is not enrolled any more"))
+        .forEach(streams.out()::println);
+    return ExitStatus.GOOD.code();
+  }
+
+  private int taught(BenchFolder folder) {
+    Optional<Enrolment> before = folder.latest();
+    Settings settings =
+        new Settings(row.spec(), 2, limits.load().id(), hint.hint(), reader.opinions());
+    EnrolRun run = new EnrolRun(name, settings, limits.load(), anew ? Optional.empty() : before);
+    sound.forEach(photo -> say(run.show(photo, Enrolment.Kind.SOUND)));
+    unsoldered.forEach(photo -> say(run.show(photo, Enrolment.Kind.UNSOLDERED)));
+    bare.forEach(photo -> say(run.show(photo, Enrolment.Kind.BARE)));
+    faults.ifPresent(table -> KnownJoints.read(table).forEach((p, pins) -> say(run.show(p, pins))));
+    Enrolment enrolment = run.enrolment(folder.next());
+    Path file = folder.write(enrolment);
+    BenchWords.of(enrolment).forEach(streams.out()::println);
+    streams.out().println("written: " + file);
+    return ExitStatus.GOOD.code();
+  }
+
+  private void say(String line) {
+    streams.out().println(line);
+  }
+}

@@ -1,0 +1,144 @@
+package leadlight.enrol;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import leadlight.data.DataFile;
+import leadlight.data.WholeFile;
+import leadlight.model.UserError;
+
+/**
+ * The folder of a shop's benches: a folder each, with a file for each version, {@code NAME/1.json}
+ * and so on; the greatest number is in use. Taken back is renamed, never deleted.
+ */
+public final class BenchFolder {
+
+  private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
+  private static final Pattern VERSION = Pattern.compile("([1-9][0-9]*)\\.json");
+  private static final Pattern EVER = Pattern.compile("([1-9][0-9]*)(\\.taken-back)?\\.json");
+
+  private final Path folder;
+  private final String bench;
+
+  /**
+   * Takes where benches lie.
+   *
+   * @throws UserError if the name would be no file name
+   */
+  public BenchFolder(Path benches, String bench) {
+    if (!NAME.matcher(bench).matches()) {
+      throw new UserError(
+          "a bench's name has letters, digits, dots and dashes, as ring-lamp; is \""
+              + bench
+              + "\"");
+    }
+    this.folder = benches.resolve(bench);
+    this.bench = bench;
+  }
+
+  /**
+   * An enrolment by the name of its bench, or by its file.
+   *
+   * @throws UserError if there is none
+   */
+  public static Enrolment find(Path benches, String nameOrFile) {
+    if (nameOrFile.endsWith(".json")) {
+      return DataFile.at(Path.of(nameOrFile)).read(Enrolment.class);
+    }
+    return new BenchFolder(benches, nameOrFile).inUse();
+  }
+
+  /** The versions that were not taken back, oldest first. */
+  public List<Integer> versions() {
+    return versions(VERSION);
+  }
+
+  /** The number of the next version: reports name versions, so none is given twice. */
+  public int next() {
+    return 1 + versions(EVER).stream().reduce(0, Math::max);
+  }
+
+  private List<Integer> versions(Pattern named) {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> named.matcher(String.valueOf(file.getFileName())))
+          .filter(Matcher::matches)
+          .map(matcher -> Integer.parseInt(matcher.group(1)))
+          .sorted(Comparator.naturalOrder())
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The version in use, if the bench was enrolled. */
+  public Optional<Enrolment> latest() {
+    return versions().stream().reduce((older, newer) -> newer).map(this::version);
+  }
+
+  /**
+   * The version in use.
+   *
+   * @throws UserError if the bench was not enrolled
+   */
+  public Enrolment inUse() {
+    return latest()
+        .orElseThrow(
+            () ->
+                new UserError(
+                    "no bench \"%s\" in %s; enrol it: leadlight enrol %s --sound PHOTO... --unsoldered PHOTO..."
+                        .formatted(bench, folder.toAbsolutePath().getParent(), bench)));
+  }
+
+  /**
+   * A version.
+   *
+   * @throws UserError if there is none
+   */
+  public Enrolment version(int version) {
+    return DataFile.at(file(version)).read(Enrolment.class);
+  }
+
+  /** Where a version lies. */
+  public Path file(int version) {
+    return folder.resolve(version + ".json");
+  }
+
+  /** Writes a new version; its folder is made. */
+  public Path write(Enrolment enrolment) {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new UserError(folder + " cannot be made; choose another folder with --benches");
+    }
+    Path file = file(enrolment.version());
+    DataFile.write(file, enrolment);
+    return file;
+  }
+
+  /**
+   * Takes the version in use back: its file is kept under another name.
+   *
+   * @throws UserError if there is none
+   */
+  public Path takeBack() {
+    Path file = file(inUse().version());
+    Path aside = file.resolveSibling(inUse().version() + ".taken-back.json");
+    try {
+      WholeFile.move(file, aside);
+    } catch (IOException e) {
+      throw new UserError(file + " cannot be renamed; check its permissions");
+    }
+    return aside;
+  }
+}

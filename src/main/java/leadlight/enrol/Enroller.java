@@ -1,0 +1,184 @@
+package leadlight.enrol;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import leadlight.enrol.Enrolment.Photo;
+import leadlight.enrol.Enrolment.Shown;
+import leadlight.model.UserError;
+
+/** Takes photos of a bench whose joints are known, and makes an enrolment of them. */
+public final class Enroller {
+
+  private final EnrolTuning tuning = EnrolTuning.builtIn();
+  private final String bench;
+  private final String reader;
+  private final String opinions;
+  private final List<Taken> taken = new ArrayList<>();
+
+  /**
+   * Begins an enrolment.
+   *
+   * @param reader the reader's version
+   * @param opinions whose opinion is the general one
+   */
+  public Enroller(String bench, String reader, String opinions) {
+    this.bench = bench;
+    this.reader = reader;
+    this.opinions = opinions;
+  }
+
+  private record Taken(Photo photo, List<Shown> joints) {}
+
+  /**
+   * Begins with what was shown before.
+   *
+   * @throws UserError if that was learned by another reader
+   */
+  public void goOn(Enrolment before) {
+    if (!before.reader().equals(reader) || !before.opinions().equals(opinions)) {
+      throw new UserError(
+          "bench %s was enrolled with another reader; name all its photos again with --anew"
+              .formatted(bench));
+    }
+    for (int i = 0; i < before.photos().size(); i++) {
+      int photo = i;
+      taken.add(
+          new Taken(
+              before.photos().get(i),
+              before.joints().stream().filter(it -> it.photo() == photo).toList()));
+    }
+  }
+
+  /**
+   * Shows a photo.
+   *
+   * @param soldered what is known of its pins
+   * @return joints that were taken
+   * @throws UserError if it was shown before, or shows no joint that can be learned from
+   */
+  public int show(
+      String file,
+      String sha256,
+      Enrolment.Kind kind,
+      RowLook look,
+      Map<Integer, Boolean> soldered) {
+    List<float[]> features = JointFeatures.of(look.pictures());
+    List<Shown> joints = new ArrayList<>();
+    new TreeMap<>(soldered)
+        .forEach(
+            (pin, held) -> {
+              RowLook.Joint joint = look.joints().get(pin - 1);
+              if (joint.fit()) {
+                double general = general(joint.general());
+                joints.add(new Shown(0, pin, held, general, rounded(features.get(pin - 1))));
+              }
+            });
+    if (joints.isEmpty()) {
+      throw new UserError(
+          file + ": none of its joints shows well enough to learn from; focus, and light it anew");
+    }
+    refuseTwice(file, sha256, joints);
+    taken.add(new Taken(new Photo(file, sha256, kind, look.setting()), joints));
+    return joints.size();
+  }
+
+  /** The general opinion counts up to a border: it may be badly wrong on a bench. */
+  private double general(double logOdds) {
+    double to = tuning.generalTo().value();
+    return Math.max(-to, Math.min(to, logOdds));
+  }
+
+  /** Four decimals: less than the noise of a picture, and a file that people can compare. */
+  private static float[] rounded(float[] features) {
+    float[] out = new float[features.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = Math.round(features[i] * 1e4f) / 1e4f;
+    }
+    return out;
+  }
+
+  private void refuseTwice(String file, String sha256, List<Shown> joints) {
+    for (Taken before : taken) {
+      if (before.photo().sha256().equals(sha256) || same(before.joints(), joints)) {
+        throw new UserError(
+            "%s shows the same as %s, which was shown already; a second photo must be taken anew,"
+                    .formatted(file, before.photo().file())
+                + " the board put down again");
+      }
+    }
+  }
+
+  /** Whether two photos are one: a copy, saved again or brightened. */
+  private boolean same(List<Shown> before, List<Shown> now) {
+    double sum = 0;
+    int count = 0;
+    for (Shown one : now) {
+      for (Shown other : before) {
+        if (one.pin() == other.pin()) {
+          for (int i = 0; i < JointFeatures.COUNT; i++) {
+            sum += Math.abs(one.features()[i] - other.features()[i]);
+            count++;
+          }
+        }
+      }
+    }
+    return count > 0 && sum / count <= tuning.sameTo().value();
+  }
+
+  /**
+   * The enrolment of all that was shown.
+   *
+   * @param version its number
+   * @throws UserError if both kinds look swapped
+   */
+  public Enrolment enrolment(int version) {
+    List<Taken> inOrder =
+        taken.stream().sorted(Comparator.comparing(it -> it.photo().sha256())).toList();
+    List<Photo> photos = new ArrayList<>();
+    List<Shown> joints = new ArrayList<>();
+    for (Taken photo : inOrder) {
+      photo.joints().forEach(it -> joints.add(at(photos.size(), it)));
+      photos.add(photo.photo());
+    }
+    refuseSwapped(joints);
+    return new Learning(photos, joints, tuning).enrolment(bench, version, reader, opinions);
+  }
+
+  private static Shown at(int photo, Shown joint) {
+    return new Shown(photo, joint.pin(), joint.soldered(), joint.general(), joint.features());
+  }
+
+  private void refuseSwapped(List<Shown> joints) {
+    Optional<Double> right = right(joints);
+    if (right.isPresent() && right.get() <= tuning.swappedTo().value()) {
+      throw new UserError(
+          "sound and unsoldered look swapped: the general opinions, which count on such photos, say"
+              + " the opposite of what was shown; look at the photos and name them anew");
+    }
+  }
+
+  /** Share of pairs of a sound and an unsoldered joint that the general opinion orders so. */
+  private static Optional<Double> right(List<Shown> joints) {
+    double right = 0;
+    long pairs = 0;
+    for (Shown sound : joints) {
+      for (Shown unsoldered : joints) {
+        boolean counts = sound.soldered() && !unsoldered.soldered();
+        if (counts && sound.general() != 0 && unsoldered.general() != 0) {
+          right += 0.5 * (1 + Math.signum(unsoldered.general() - sound.general()));
+          pairs++;
+        }
+      }
+    }
+    return pairs == 0 ? Optional.empty() : Optional.of(right / pairs);
+  }
+
+  /** Whether the general opinions can tell if kinds were swapped. */
+  public static boolean checkable(Enrolment enrolment) {
+    return right(enrolment.joints()).isPresent();
+  }
+}

@@ -1,0 +1,99 @@
+package leadlight.enrol;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadlight.enrol.Enrolment.Fold;
+import leadlight.enrol.Enrolment.Line;
+import leadlight.enrol.Enrolment.Photo;
+import leadlight.enrol.Enrolment.Shown;
+
+/**
+ * From joints that were shown to all that follows: a line for each photo, learned without it, and
+ * the borders that its joints draw there. A new joint must lie beyond the borders of all photos
+ * (cross-conformal prediction: Vovk 2015; Vovk, Gammerman and Shafer 2005, Algorithmic learning in
+ * a random world; split: Papadopoulos and others 2002), and beyond by a margin, since joints of one
+ * photo are not independent.
+ */
+final class Learning {
+
+  private final EnrolTuning tuning;
+  private final List<Shown> joints;
+  private final List<Photo> photos;
+
+  Learning(List<Photo> photos, List<Shown> joints, EnrolTuning tuning) {
+    this.photos = photos;
+    this.joints = joints;
+    this.tuning = tuning;
+  }
+
+  Enrolment enrolment(String bench, int version, String reader, String opinions) {
+    return new Enrolment(
+        Enrolment.SCHEMA,
+        bench,
+        version,
+        reader,
+        opinions,
+        photos,
+        joints,
+        folds(),
+        ShrunkLine.both(joints) ? Optional.of(ShrunkLine.of(joints, tuning)) : Optional.empty(),
+        Distances.cloud(joints, photos.size(), ShrunkLine.LEAST_SPREAD));
+  }
+
+  private List<Fold> folds() {
+    Map<Integer, Line> lines = new HashMap<>();
+    List<Double> sound = new ArrayList<>();
+    List<Double> unsoldered = new ArrayList<>();
+    for (int i = 0; i < photos.size(); i++) {
+      int photo = i;
+      List<Shown> others = joints.stream().filter(it -> it.photo() != photo).toList();
+      if (ShrunkLine.both(others)) {
+        Line line = ShrunkLine.of(others, tuning);
+        lines.put(photo, line);
+        of(photo)
+            .forEach(
+                it ->
+                    (it.soldered() ? sound : unsoldered).add(line.of(it.general(), it.features())));
+      }
+    }
+    List<Fold> folds = new ArrayList<>();
+    for (int photo = 0; photo < photos.size(); photo++) {
+      if (lines.containsKey(photo)) {
+        folds.add(fold(photo, lines.get(photo), spread(sound), spread(unsoldered)));
+      }
+    }
+    return folds;
+  }
+
+  private Fold fold(int photo, Line line, double soundSpread, double unsolderedSpread) {
+    Optional<Double> least =
+        of(photo).stream()
+            .filter(it -> !it.soldered())
+            .map(it -> line.of(it.general(), it.features()))
+            .min(Double::compare);
+    Optional<Double> most =
+        of(photo).stream()
+            .filter(Shown::soldered)
+            .map(it -> line.of(it.general(), it.features()))
+            .max(Double::compare);
+    double margin = tuning.margin().value();
+    return new Fold(
+        photo,
+        line,
+        least.map(it -> it - margin * unsolderedSpread),
+        most.map(it -> it + margin * soundSpread));
+  }
+
+  private List<Shown> of(int photo) {
+    return joints.stream().filter(it -> it.photo() == photo).toList();
+  }
+
+  private static double spread(List<Double> values) {
+    double mean = values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+    double sum = values.stream().mapToDouble(it -> (it - mean) * (it - mean)).sum();
+    return values.isEmpty() ? 0 : Math.sqrt(sum / values.size());
+  }
+}

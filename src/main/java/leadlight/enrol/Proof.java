@@ -1,0 +1,86 @@
+package leadlight.enrol;
+
+import java.util.List;
+import java.util.function.Predicate;
+import leadlight.enrol.Enrolment.Shown;
+
+/**
+ * What a bench's own joints prove.
+ *
+ * @param sound sound joints shown
+ * @param soundPhotos photos in which they were shown
+ * @param unsoldered unsoldered joints shown
+ * @param unsolderedPhotos photos in which they were shown
+ * @param soundMissing sound joints that are still missing before the bench calls
+ * @param unsolderedMissing unsoldered joints that are still missing before it vouches
+ * @param soundPhotosMissing photos with sound joints that are still missing
+ * @param unsolderedPhotosMissing photos with unsoldered joints that are still missing
+ */
+public record Proof(
+    int sound,
+    int soundPhotos,
+    int unsoldered,
+    int unsolderedPhotos,
+    int soundMissing,
+    int unsolderedMissing,
+    int soundPhotosMissing,
+    int unsolderedPhotosMissing) {
+
+  /** Sureness of a promise. */
+  private static final double MISSED = 0.05;
+
+  static Proof of(Enrolment enrolment, EnrolTuning tuning) {
+    List<Shown> joints = enrolment.joints();
+    int sound = count(joints, Shown::soldered);
+    int soundPhotos = photos(enrolment, true);
+    int unsoldered = joints.size() - sound;
+    int unsolderedPhotos = photos(enrolment, false);
+    int photosFrom = (int) tuning.photosFrom().value();
+    return new Proof(
+        sound,
+        soundPhotos,
+        unsoldered,
+        unsolderedPhotos,
+        Math.max(0, (int) tuning.soundFrom().value() - sound),
+        Math.max(0, needed(tuning.promise().value()) - unsoldered),
+        Math.max(0, photosFrom - soundPhotos),
+        Math.max(0, photosFrom - unsolderedPhotos));
+  }
+
+  /** Photos whose joints draw a border. */
+  private static int photos(Enrolment enrolment, boolean soldered) {
+    return (int)
+        enrolment.joints().stream()
+            .filter(it -> it.soldered() == soldered)
+            .mapToInt(Shown::photo)
+            .distinct()
+            .count();
+  }
+
+  private static int count(List<Shown> joints, Predicate<Shown> which) {
+    return (int) joints.stream().filter(which).count();
+  }
+
+  /** Whether the bench vouches and calls: never before both kinds were shown well enough. */
+  public boolean enough() {
+    return soundMissing + unsolderedMissing + soundPhotosMissing + unsolderedPhotosMissing == 0;
+  }
+
+  /**
+   * Share of unsoldered joints that may pass, with 95 % confidence, since none of those shown did:
+   * 1 - 0.05^(1/n), nearly 3/n (Clopper and Pearson 1934; Hanley and Lippman-Hand 1983).
+   */
+  public double upTo() {
+    return unsoldered == 0 ? 1 : 1 - Math.pow(MISSED, 1.0 / unsoldered);
+  }
+
+  /** The same if each photo counted as one: the worst case of joints that go together. */
+  public double upToByPhotos() {
+    return unsolderedPhotos == 0 ? 1 : 1 - Math.pow(MISSED, 1.0 / unsolderedPhotos);
+  }
+
+  /** Joints none of which may pass for a promise to hold at 95 %. */
+  private static int needed(double promise) {
+    return (int) Math.ceil(Math.log(MISSED) / Math.log1p(-promise));
+  }
+}

@@ -1,0 +1,90 @@
+package leadlight.grade;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.model.BenchOpinion;
+import leadlight.model.Chances;
+import leadlight.model.Doubt;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.Note;
+import leadlight.model.Question;
+
+/**
+ * What an enrolled bench's own joints say of one joint. Where the general opinions count, too, the
+ * bench says nothing against what they rather see, but leaves a doubt; where it is unsure it has no
+ * say there, nor of starved joints, since it was shown unsoldered ones.
+ */
+final class BenchWetting {
+
+  private final JointGrading.Bench bench;
+  private final int pin;
+  private final Weighing.Weighed opinion;
+  private final boolean general;
+
+  BenchWetting(JointGrading.Bench bench, int pin, Weighing.Weighed opinion) {
+    this.bench = bench;
+    this.pin = pin;
+    this.opinion = opinion;
+    this.general = !bench.unfamiliarPhoto();
+  }
+
+  /** Says it; false if the general opinions are to be asked. */
+  boolean settles(List<Finding> findings, List<Doubt> doubts, List<Note> grounds) {
+    Optional<BenchOpinion> said = bench.said(pin);
+    if (said.isEmpty()) {
+      return false;
+    }
+    double chance = said.get().unsoldered();
+    return switch (said.get().side()) {
+      case SOLDERED -> soldered(chance, doubts, grounds);
+      case UNSOLDERED -> unsoldered(chance, findings, doubts);
+      case BETWEEN -> unsure(new Doubt.BenchUnsure(bench.name(), chance), doubts);
+      case UNLIKE_SHOWN -> unsure(new Doubt.UnlikeShown(bench.name()), doubts);
+    };
+  }
+
+  private boolean soldered(double chance, List<Doubt> doubts, List<Note> grounds) {
+    if (general && lacks()) {
+      return doubts.add(new Doubt.BenchDiffers(bench.name(), true));
+    }
+    boolean settles = !general || !perhapsStarved();
+    return settles && grounds.add(new Note.SolderedByBench(bench.name(), chance));
+  }
+
+  private boolean unsoldered(double chance, List<Finding> findings, List<Doubt> doubts) {
+    if (general) {
+      return !lacks() && doubts.add(new Doubt.BenchDiffers(bench.name(), false));
+    }
+    return findings.add(finding(chance));
+  }
+
+  private boolean unsure(Doubt doubt, List<Doubt> doubts) {
+    return !general && doubts.add(doubt);
+  }
+
+  private boolean lacks() {
+    return opinion.both().lackingSolder() >= bench.decision().yesFrom().value();
+  }
+
+  private boolean perhapsStarved() {
+    Chances both = opinion.both();
+    return both.lackingSolder() >= opinion.doubtFrom()
+        && both.of(Question.OPEN) < bench.decision().yesFrom().value();
+  }
+
+  private Finding finding(double chance) {
+    Rule rule = bench.rule(FindingKind.OPEN);
+    return new Finding(
+        FindingKind.OPEN,
+        List.of(pin),
+        rule.verdict(),
+        chance,
+        OptionalDouble.empty(),
+        Optional.of(new Note.UnsolderedByBench(bench.name())),
+        List.of(),
+        rule.basis().words(),
+        rule.settleBy().orElse(""));
+  }
+}

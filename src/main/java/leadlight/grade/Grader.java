@@ -13,6 +13,7 @@ import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Note;
 import leadlight.model.Opinions;
+import leadlight.model.Question;
 import leadlight.model.RowSpec;
 import leadlight.model.Verdict;
 
@@ -74,12 +75,20 @@ public final class Grader {
   public GradedRow grade(
       RowSpec spec, List<Joint> joints, Familiarity make, Optional<EnrolledRow> enrolled) {
     JointGrading.Bench bench =
-        new JointGrading.Bench(limits, productClass, decision, spec, make, enrolled);
+        new JointGrading.Bench(
+            limits, productClass, decision, spec, make, enrolled, bareThroughout(joints));
     List<GradedJoint> graded =
         joints.stream()
             .map(joint -> new JointGrading(bench, joint, weighing.of(joint)).grade())
             .toList();
     return new GradedRow(graded, notes(graded, bench));
+  }
+
+  /** Whether the row's middle joint looks like a land without a lead. */
+  private boolean bareThroughout(List<Joint> joints) {
+    double[] missing =
+        joints.stream().mapToDouble(it -> combined(it).of(Question.MISSING)).sorted().toArray();
+    return missing.length > 0 && missing[missing.length / 2] >= decision.seenFrom().value();
   }
 
   /** Whether on this make of photo nothing is said of wetting. */

@@ -63,6 +63,7 @@ final class JointGrading {
    * @param spec the row
    * @param make whether the photo's make is familiar
    * @param enrolled what an enrolled bench says of the row, if one was named
+   * @param bareThroughout whether the row's middle joint looks like a land without a lead
    */
   record Bench(
       AcceptanceSet limits,
@@ -70,7 +71,8 @@ final class JointGrading {
       Decision decision,
       RowSpec spec,
       Familiarity make,
-      Optional<EnrolledRow> enrolled) {
+      Optional<EnrolledRow> enrolled,
+      boolean bareThroughout) {
 
     Rule rule(FindingKind kind) {
       return limits.rule(kind, productClass);
@@ -171,9 +173,22 @@ final class JointGrading {
     Question question = question(fault);
     if (defect(fault) && opinion.differ(question)) {
       doubts.add(differ(fault, question));
+    } else if (nothingToCompare(fault)) {
+      doubts.add(possible(fault, question));
     } else if (!state(fault) && defect(fault) && fault.chance() >= opinion.doubtFrom()) {
       doubts.add(possible(fault, question));
     }
+  }
+
+  /**
+   * On a make of photo that the opinions do not know, leads flat on their lands may look like bare
+   * lands. One that is missing differs from its neighbours; if all look so, nobody can tell.
+   */
+  private boolean nothingToCompare(Chances.Fault fault) {
+    return fault.kind() == FindingKind.MISSING_LEAD
+        && bench.unfamiliarPhoto()
+        && bench.bareThroughout()
+        && fault.chance() >= decision.seenFrom().value();
   }
 
   private Question question(Chances.Fault fault) {

@@ -32,6 +32,7 @@ import leadlight.model.Reading;
 import leadlight.model.Reason;
 import leadlight.model.RowSpec;
 import leadlight.model.Unit;
+import leadlight.model.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** What the table of {@link GradingTableTest} does not say: what findings carry, and the row. */
@@ -336,6 +337,18 @@ class GraderTest {
     Doubt.UnfamiliarPhoto doubt =
         (Doubt.UnfamiliarPhoto) row(0.9, List.of(suspect)).joints().get(0).doubts().get(0);
     assertThat(doubt.guess()).isCloseTo(1 - 0.999 * 0.6, within(1e-9));
+  }
+
+  @Test
+  void onAnUnfamiliarMakeALeadIsMissingOnlyWhereOthersAreThere() {
+    Chances bare = sound().with(Question.MISSING, 0.97);
+    List<Joint> one = List.of(plain(1, bare), plain(2, sound()), plain(3, sound()));
+    List<Joint> all = List.of(plain(1, bare), plain(2, bare), plain(3, bare));
+
+    assertThat(row(0.9, one).joints().get(0).verdict()).isEqualTo(Verdict.DEFECT);
+    assertThat(row(FAMILIAR, all).joints().get(0).verdict()).isEqualTo(Verdict.DEFECT);
+    assertThat(row(0.9, all).joints())
+        .allSatisfy(joint -> assertThat(joint.verdict()).isEqualTo(Verdict.UNJUDGED));
   }
 
   @Test

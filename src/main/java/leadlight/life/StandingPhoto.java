@@ -45,6 +45,7 @@ public final class StandingPhoto {
     try (Photo photo = open.get()) {
       ScoredPhoto stands = of(limits, photo, scoring, record.row(id));
       writer.write(stands, photo.frame(), scoring.results().getParent());
+      record.resultsWritten(id);
       return true;
     }
   }

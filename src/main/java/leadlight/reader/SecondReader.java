@@ -54,9 +54,9 @@ public final class SecondReader {
    * Which networks the program carries: the begins of their hashes. They are not loaded for this.
    */
   public static String version() {
-    return ReaderFile.builtIn(ReaderFile.ALONE).sha256().substring(0, 6)
-        + ReaderFile.builtIn(ReaderFile.IN_ROW).sha256().substring(0, 6)
-        + ReaderFile.builtIn(ReaderFile.BESIDE).sha256().substring(0, 6);
+    return ReaderFile.builtIn(ReaderFile.ALONE).sha256().substring(0, 4)
+        + ReaderFile.builtIn(ReaderFile.IN_ROW).sha256().substring(0, 4)
+        + ReaderFile.builtIn(ReaderFile.BESIDE).sha256().substring(0, 4);
   }
 
   /**

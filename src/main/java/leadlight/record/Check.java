@@ -30,9 +30,9 @@ final class Check {
         .select("PRAGMA foreign_key_check")
         .map((row, context) -> row.getString("table") + " row " + row.getLong("rowid"))
         .forEach(place -> troubles.add("refers to something that is not there: " + place));
-    List<String> schema = SchemaCheck.troubles(handle);
-    troubles.addAll(schema);
-    if (schema.stream().anyMatch(line -> line.contains("lacks its table"))) {
+    SchemaCheck.Troubles schema = SchemaCheck.troubles(handle);
+    troubles.addAll(schema.lines());
+    if (schema.tableLost()) {
       return troubles;
     }
     troubles.addAll(new ChainCheck(handle).troubles(seal));

@@ -151,6 +151,15 @@ public final class JobRecord implements AutoCloseable {
         });
   }
 
+  /** Proves a scoring's results anew, after they were brought up to date with what stands. */
+  public void resultsWritten(long scoring) {
+    database.write(
+        handle -> {
+          new Chain(handle).add(EntryKind.SCORING, scoring);
+          return null;
+        });
+  }
+
   /**
    * Adds a person's opinion of a joint, beside the tool's.
    *

@@ -26,24 +26,36 @@ final class SchemaCheck {
     private static final Map<String, String> SCHEMA_AND_HISTORY = madeAnew();
   }
 
+  private static final String TABLE = "table ";
+
   private SchemaCheck() {}
 
-  static List<String> troubles(Handle handle) {
+  /**
+   * What differs.
+   *
+   * @param lines for people
+   * @param tableLost whether nothing more can be read of some kind
+   */
+  record Troubles(List<String> lines, boolean tableLost) {}
+
+  static Troubles troubles(Handle handle) {
     Map<String, String> ours = schema(handle);
     Map<String, String> expected = Expected.SCHEMA_AND_HISTORY;
     List<String> troubles = new ArrayList<>();
+    boolean tableLost = false;
     TreeSet<String> all = new TreeSet<>(ours.keySet());
     all.addAll(expected.keySet());
     for (String what : all) {
       if (!ours.containsKey(what)) {
         troubles.add("the database lacks its " + what);
+        tableLost |= what.startsWith(TABLE);
       } else if (!expected.containsKey(what)) {
         troubles.add("the database has a " + what + " that is not Leadlight's");
       } else if (!ours.get(what).equals(expected.get(what))) {
         troubles.add("the database's " + what + " was changed");
       }
     }
-    return troubles;
+    return new Troubles(troubles, tableLost);
   }
 
   private static Map<String, String> schema(Handle handle) {

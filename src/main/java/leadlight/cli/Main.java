@@ -65,8 +65,8 @@ public final class Main {
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)
-        .registerConverter(Double.class, Numbers::of)
-        .registerConverter(double.class, Numbers::of)
+        .registerConverter(Double.class, new Numbers())
+        .registerConverter(double.class, new Numbers())
         .setParameterExceptionHandler((e, arguments) -> usage(e))
         .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
     try {

@@ -2,17 +2,20 @@ package leadlight.cli;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Numbers as people write them: a decimal point or comma, and millimetres behind them or not. */
-final class Numbers {
+/**
+ * Numbers as people write them: a decimal point or comma, and millimetres behind them or not. A
+ * class, since a method reference in its place makes Java 17 fail while it archives classes.
+ */
+final class Numbers implements ITypeConverter<Double> {
 
   private static final Pattern NUMBER =
       Pattern.compile("([+-]?\\d*[.,]?\\d+(?:[eE][+-]?\\d+)?)\\s*(?:mm)?");
 
-  private Numbers() {}
-
-  static Double of(String text) {
+  @Override
+  public Double convert(String text) {
     Matcher matcher = NUMBER.matcher(text.strip());
     try {
       // What else Java takes for a number, as NaN, is refused by who knows the range.

@@ -16,7 +16,9 @@ import leadlight.data.Figure;
  * @param noTo chance up to which an opinion says surely no
  * @param filletMeasuresTo chance of no fillet, by the measures, up to which they have seen one
  * @param filletReaderTo the same by the second reader
- * @param leadTo chance of no lead, by each opinion, up to which a lead was seen
+ * @param leadTo chance of no lead, by one opinion alone or by the second reader, up to which a lead
+ *     was seen
+ * @param leadMeasuresTo the same by the measures where the second reader has seen the lead, too
  * @param roomFrom land ahead of the toe from which a fillet shows there, pitches
  * @param knownTo strangeness up to which a joint is like known ones
  * @param unfamiliarFrom how unfamiliar a make of photo is, by the second reader, from which nothing
@@ -34,6 +36,7 @@ record Decision(
     @JsonProperty(required = true) Figure filletMeasuresTo,
     @JsonProperty(required = true) Figure filletReaderTo,
     @JsonProperty(required = true) Figure leadTo,
+    @JsonProperty(required = true) Figure leadMeasuresTo,
     @JsonProperty(required = true) Figure roomFrom,
     @JsonProperty(required = true) Figure knownTo,
     @JsonProperty(required = true) Figure unfamiliarFrom,

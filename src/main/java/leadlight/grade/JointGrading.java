@@ -231,14 +231,24 @@ final class JointGrading {
         two ? opinion.reader().orElseThrow().asked(question) : NONE);
   }
 
-  /** A lead on the land, by each opinion on its own. */
+  /**
+   * A lead on the land, by each opinion on its own; beside the reader the measures may be less
+   * sure.
+   */
   private void leadSeen() {
     double chance = greatest(Question.MISSING);
-    if (chance <= decision.leadTo().value()) {
+    Figure measuresTo = opinion.two() ? decision.leadMeasuresTo() : decision.leadTo();
+    boolean seen =
+        missingTo(opinion.measures(), measuresTo) && missingTo(opinion.reader(), decision.leadTo());
+    if (seen) {
       grounds.add(new Note.LeadSeen(chance));
     } else {
       doubts.add(new Doubt.LeadNotSeen(chance));
     }
+  }
+
+  private static boolean missingTo(Optional<Chances> opinion, Figure to) {
+    return opinion.stream().allMatch(it -> it.of(Question.MISSING) <= to.value());
   }
 
   private double greatest(Question question) {

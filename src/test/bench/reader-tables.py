@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
 """Sets measures, second reader and both side by side: tables in Markdown and a reliability plot.
 
-    bench/reader-tables.py joints read-keep.csv > tables.md
-    bench/reader-tables.py plot read-keep.csv docs/pictures/reader-reliability.png
-    bench/reader-tables.py real read-real.csv [PART/OF=read-left-out.csv ...]
-    bench/reader-tables.py trial measures.csv[,...] reader.csv[,...] both.csv[,...]
+    src/test/bench/reader-tables.py joints read-keep.csv > tables.md
+    src/test/bench/reader-tables.py plot read-keep.csv docs/pictures/reader-reliability.png
+    src/test/bench/reader-tables.py real read-real.csv [PART/OF=read-left-out.csv ...]
+    src/test/bench/reader-tables.py trial measures.csv[,...] reader.csv[,...] both.csv[,...]
 
 Those of the last line are written by `leadlight trial --joints --opinions ...`, one list an opinion:
 what the whole program said, inside the operating range. The other files are written by
@@ -28,7 +28,7 @@ import matplotlib.pyplot as plt
 import numpy as np
 import pandas as pd
 
-MODELS = pathlib.Path(__file__).resolve().parents[1] / "models"
+MODELS = pathlib.Path(__file__).resolve().parents[3] / "models"
 RULE = json.loads((MODELS / "grade/opinions.json").read_text())
 DECISION = json.loads((MODELS / "grade/decision.json").read_text())
 UNLIKE_FROM = json.loads((MODELS / "reader/beside.json").read_text())["unlike_from"]

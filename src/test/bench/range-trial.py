@@ -5,7 +5,7 @@
     leadlight trial build/606 --joints build/606.csv --out build/trial-606
     leadlight scene set models/scene/mix-range.json --count 220 --seed 808 --out build/808
     leadlight trial build/808 --joints build/808.csv --out build/trial-808
-    bench/range-trial.py docs build/606 build/606.csv build/808 build/808.csv
+    src/test/bench/range-trial.py docs build/606 build/606.csv build/808 build/808.csv
 
 writes docs/operating-range.md and docs/pictures/range-*.png. Needs numpy, OpenCV and matplotlib
 (Debian: python3-numpy python3-opencv python3-matplotlib); takes about 40 ms a picture.
@@ -363,7 +363,7 @@ def report(joints):
 
 {len(joints)} joints of {photos} pictures drawn from `models/scene/mix-range.json`, seeds 606 and 808: every lamp, mask and finish,
 10 to 120 px a pitch, edges to 0.09 pitch and over, tilt to 15 degrees, even rows and rows of known connectors, single faults
-and whole bad rows. Written by `bench/range-trial.py` from `leadlight trial --joints`; how it is counted: [accuracy.md](accuracy.md).
+and whole bad rows. Written by `src/test/bench/range-trial.py` from `leadlight trial --joints`; how it is counted: [accuracy.md](accuracy.md).
 Neither opinion learned from these pictures and no threshold was set on them. (The fit of lead placement saw 360 scenes that
 had seed 606, too, but of another mix: of 408 scenes of the same number not one has its part, lamps, camera or a joint in common.)
 Counts are joints; brackets are Wilson 95 % intervals that take joints as independent, which joints of one picture are not

@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
-"""Makes the demo day's pictures: draws rows by demo/mix-workshop.json and mends them stage by stage.
+"""Makes the demo day's pictures: draws rows by models/scene/mix-workshop.json and mends them stage by stage.
 
-Run from the repository's root: demo/make-day.py FOLDER. FOLDER gets the scene files; the pictures
-and day.csv go to demo/day. The same program gives the same bytes.
+Run from the repository's root: sample-images/day/make-day.py FOLDER. FOLDER gets the scene files; the pictures
+and day.csv go to sample-images/day. The same program gives the same bytes.
 """
 import csv
 import json
@@ -61,11 +61,11 @@ def stages(stages_of_boards, board_number):
 
 def main(folder):
     folder.mkdir(parents=True, exist_ok=True)
-    day = pathlib.Path("demo/day")
+    day = pathlib.Path("sample-images/day")
     day.mkdir(parents=True, exist_ok=True)
     boards = sum(len(job[1]) for job in JOBS)
     subprocess.run(
-        ["./leadlight", "scene", "set", "demo/mix-workshop.json", "--count", str(boards)]
+        ["./leadlight", "scene", "set", "models/scene/mix-workshop.json", "--count", str(boards)]
         + ["--seed", "7", "--out", str(folder / "drawn")], check=True)
     drawn = sorted((folder / "drawn").glob("*.scene.json"))
     lines, files = [], []
@@ -86,11 +86,11 @@ def main(folder):
     subprocess.run(["./leadlight", "scene", *files, "--out", str(folder / "day")], check=True)
     for picture in (folder / "day").glob("*.jpg"):
         (day / picture.name).write_bytes(picture.read_bytes())
-    with open("demo/day/day.csv", "w", newline="") as table:
+    with open("sample-images/day/day.csv", "w", newline="") as table:
         writer = csv.writer(table, lineterminator="\n")
         writer.writerow(["photo", "job", "board", "stage", "connector", "leads", "class"])
         writer.writerows(lines)
-    print(len(lines), "photos of", len(JOBS), "jobs in demo/day")
+    print(len(lines), "photos of", len(JOBS), "jobs in sample-images/day")
 
 
 if __name__ == "__main__":

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Measures `leadlight watch`: from the last byte of a 12 MP photo to its recorded result.
 
-    bench/watch-trial.py FOLDER [PHOTOS] [SEED]
+    src/test/bench/watch-trial.py FOLDER [PHOTOS] [SEED]
 
 The photos are scenes of 19 leads, 4000 x 3000 pixels, 60-120 px per pitch, rendered into FOLDER/12mp
 the first time. Each is written into the watched folder in two halves, the second a second after the
@@ -19,7 +19,7 @@ import subprocess
 import sys
 import time
 
-HOME = pathlib.Path(__file__).resolve().parent.parent
+HOME = pathlib.Path(__file__).resolve().parents[3]
 LEADLIGHT = str(HOME / "leadlight")
 
 

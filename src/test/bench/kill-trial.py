@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Kills a batch with SIGKILL at random moments and looks what is lost.
 
-    bench/kill-trial.py FOLDER [KILLS] [PHOTOS] [SEED]
+    src/test/bench/kill-trial.py FOLDER [KILLS] [PHOTOS] [SEED]
 
 After each kill the record is checked with Python's own SQLite (integrity, foreign keys) and every
 recorded result is opened; after the last, the batch runs to its end and all is counted. Ends with
@@ -16,7 +16,7 @@ import subprocess
 import sys
 import time
 
-HOME = pathlib.Path(__file__).resolve().parent.parent
+HOME = pathlib.Path(__file__).resolve().parents[3]
 LEADLIGHT = str(HOME / "leadlight")
 SAMPLES = ["base-station-video-good.jpg", "base-station-video-mixed.jpg", "logger-sensor-open.jpg"]
 

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Scores many photos, links to a few, and follows memory and processor time as the batch goes on.
 
-    bench/long-trial.py FOLDER [PHOTOS] [SECONDS] [KNOWN]
+    src/test/bench/long-trial.py FOLDER [PHOTOS] [SECONDS] [KNOWN]
 
 Prints a line every ten seconds: photos dealt with, resident memory, processor seconds. Ends after
 SECONDS at the latest, with Ctrl-C's signal. With KNOWN, so many of the photos are in the record
@@ -17,7 +17,7 @@ import subprocess
 import sys
 import time
 
-HOME = pathlib.Path(__file__).resolve().parent.parent
+HOME = pathlib.Path(__file__).resolve().parents[3]
 SAMPLES = [HOME / "sample-images" / name for name in [
     "base-station-video-good.jpg", "base-station-video-mixed.jpg", "logger-sensor-open.jpg"]]
 BOARDS = 100

@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Photos a second of a batch against the time that decoding alone takes.
 
-    bench/rate-trial.py FOLDER PHOTO...
+    src/test/bench/rate-trial.py FOLDER PHOTO...
 
 The photos, rows of 19 leads at 0.5 mm, are scored in one batch (started program and summary
 included) and then decoded one after the other by OpenCV's Python binding on one core. FOLDER is
@@ -18,7 +18,7 @@ import time
 import cv2
 import numpy
 
-HOME = pathlib.Path(__file__).resolve().parent.parent
+HOME = pathlib.Path(__file__).resolve().parents[3]
 
 
 def main(folder, *photos):

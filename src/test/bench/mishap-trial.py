@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Puts in a batch's and a watch's way what goes wrong in a shop, and looks what is lost.
 
-    bench/mishap-trial.py FOLDER [TIMES [MISHAP...]]
+    src/test/bench/mishap-trial.py FOLDER [TIMES [MISHAP...]]
 
 Full disk, read-only folder, record held by another program, Ctrl-C, and a folder that vanishes while
 watched. Each is tried TIMES times (held record: once, as it waits a minute); then the trouble ends
@@ -19,7 +19,7 @@ import subprocess
 import sys
 import time
 
-HOME = pathlib.Path(__file__).resolve().parent.parent
+HOME = pathlib.Path(__file__).resolve().parents[3]
 LEADLIGHT = str(HOME / "leadlight")
 SAMPLE = HOME / "sample-images" / "base-station-video-good.jpg"
 PHOTOS = 12

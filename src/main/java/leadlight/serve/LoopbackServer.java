@@ -26,6 +26,12 @@ public final class LoopbackServer implements AutoCloseable {
   /** A page's own requests are answered within milliseconds; common practice, no source. */
   private static final String SECONDS_A_REQUEST = "5";
 
+  /**
+   * An answer may be a photo's scoring on a slow machine; one that is cut off is sent again by the
+   * browser, and the photo recorded twice. Common practice, no source.
+   */
+  private static final String SECONDS_AN_ANSWER = "120";
+
   private static final String CONNECTIONS = "64";
 
   /** What answers. Called from several threads at once. */
@@ -88,7 +94,7 @@ public final class LoopbackServer implements AutoCloseable {
   /** Half-sent requests are dropped, and so many at once are taken; the JDK reads it once. */
   private static void boundRequests() {
     System.setProperty("sun.net.httpserver.maxReqTime", SECONDS_A_REQUEST);
-    System.setProperty("sun.net.httpserver.maxRspTime", SECONDS_A_REQUEST);
+    System.setProperty("sun.net.httpserver.maxRspTime", SECONDS_AN_ANSWER);
     System.setProperty("jdk.httpserver.maxConnections", CONNECTIONS);
   }
 

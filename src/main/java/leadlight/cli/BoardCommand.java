@@ -1,18 +1,14 @@
 package leadlight.cli;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.data.WholeFile;
 import leadlight.life.BenchRules;
 import leadlight.life.PhotoShelf;
-import leadlight.model.RowOutcome;
+import leadlight.life.ShotRow;
 import leadlight.page.BoardPage;
 import leadlight.page.OpenPoints;
-import leadlight.photo.Photo;
 import leadlight.record.JobRecord;
-import leadlight.report.MarkedRow;
-import leadlight.report.ShownRow;
 import leadlight.summary.BoardStanding;
 import leadlight.text.Messages;
 import picocli.CommandLine.Command;
@@ -25,8 +21,6 @@ import picocli.CommandLine.Option;
     description = "Shows what of a board stands open, and writes a page of its whole life.",
     mixinStandardHelpOptions = true)
 final class BoardCommand implements Callable<Integer> {
-
-  private static final int ROW_PX = 1200;
 
   private final Streams streams;
 
@@ -58,7 +52,12 @@ final class BoardCommand implements Callable<Integer> {
       PhotoShelf shelf = new PhotoShelf(record.folder());
       Path page = out.resolve("board-" + file(name.job()) + "-" + file(name.board()) + ".html");
       WholeFile.write(
-          page, BoardPage.html(stands, pages.words(), shot -> row(shelf, shot), Version.number()));
+          page,
+          BoardPage.html(
+              stands,
+              pages.words(),
+              shot -> ShotRow.of(shelf, shot.scoring(), shot.row()),
+              Version.number()));
       streams.out().println(RecordLines.printable(name.job() + ", " + name.board()));
       OpenPoints.of(stands, Messages.of("en")).forEach(p -> streams.out().println("  " + p));
       streams.out().println("wrote " + page);
@@ -72,27 +71,5 @@ final class BoardCommand implements Callable<Integer> {
    */
   static String file(String name) {
     return name.strip().replaceAll("[^\\p{L}\\p{N}]+", "-");
-  }
-
-  /** The row of a photo with its pins marked, if the photo is still what it was. */
-  static Optional<MarkedRow.Picture> row(PhotoShelf shelf, BoardStanding.Shot shot) {
-    if (!(shot.row().outcome() instanceof RowOutcome.Found found)) {
-      return Optional.empty();
-    }
-    Optional<Photo> open = shelf.open(shot.scoring());
-    try {
-      return open.map(
-          photo ->
-              MarkedRow.jpeg(
-                  new ShownRow(
-                      "",
-                      shot.scoring().method().settings().row(),
-                      found,
-                      shot.row().standing(),
-                      photo.frame()),
-                  ROW_PX));
-    } finally {
-      open.ifPresent(Photo::close);
-    }
   }
 }

@@ -3,8 +3,7 @@ package leadlight.quality;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import leadlight.statistics.ClusterRate;
-import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /** Numbers as text; what is not a number never becomes one. */
 public final class Words {
@@ -42,20 +41,7 @@ public final class Words {
   }
 
   /** "3 of 48 = 6.3 % (2.1 to 16.8 %)", or what there is to say if there is nothing to rate. */
-  public static String rate(Rate rate) {
-    return rate.of() == 0
-        ? "none to rate"
-        : "%d of %d = %s (%s to %s)"
-            .formatted(
-                rate.count(),
-                rate.of(),
-                percent(rate.share()),
-                fixed(100 * rate.lower(), 1),
-                percent(rate.upper()));
-  }
-
-  /** The same, its interval by cluster. */
-  public static String rate(ClusterRate rate) {
+  public static String rate(Rated rate) {
     return rate.of() == 0
         ? "none to rate"
         : "%d of %d = %s (%s to %s)"

@@ -75,20 +75,10 @@ public final class BenchSets {
   }
 
   private static LampSpec wandered(LampSpec lamp, Dice dice) {
-    return new LampSpec(
-        lamp.kind(),
-        Math.min(90, lamp.elevationDeg() + dice.even(-1, 1)),
-        lamp.spreadDeg(),
-        lamp.azimuthDeg() + dice.even(-4, 4),
-        lamp.count(),
-        lamp.power() * dice.even(0.95, 1.05),
-        lamp.red(),
-        lamp.green(),
-        lamp.blue());
+    return lamp.shifted(dice.even(-1, 1), dice.even(-4, 4), dice.even(0.95, 1.05));
   }
 
   private static CameraSpec putDownAgain(CameraSpec was, Dice dice) {
-    CameraSpec.Lens lens = was.lens();
     return new CameraSpec(
         was.widthPx(),
         was.heightPx(),
@@ -98,15 +88,7 @@ public final class BenchSets {
         was.rotationRad() + dice.even(-3, 3) * DEG,
         was.tiltRad(),
         was.distanceMm(),
-        new CameraSpec.Lens(
-            lens.k1(),
-            lens.blurPx() * dice.even(0.85, 1.2),
-            lens.blurSlope(),
-            lens.vignette(),
-            lens.fadeRight(),
-            lens.fadeDown(),
-            lens.glow(),
-            lens.fringe()),
+        was.lens().blurred(dice.even(0.85, 1.2)),
         was.sensor());
   }
 }

@@ -47,7 +47,13 @@ public record CameraSpec(
       double fadeRight,
       double fadeDown,
       double glow,
-      double fringe) {}
+      double fringe) {
+
+    /** The same lens, focused otherwise. */
+    Lens blurred(double times) {
+      return new Lens(k1, blurPx * times, blurSlope, vignette, fadeRight, fadeDown, glow, fringe);
+    }
+  }
 
   /**
    * Sensor and the camera's own processing.

@@ -22,4 +22,19 @@ public record LampSpec(
     double power,
     double red,
     double green,
-    double blue) {}
+    double blue) {
+
+  /** The same lamp, standing elsewhere and brighter or darker. */
+  LampSpec shifted(double moreElevationDeg, double moreAzimuthDeg, double times) {
+    return new LampSpec(
+        kind,
+        Math.min(90, elevationDeg + moreElevationDeg),
+        spreadDeg,
+        azimuthDeg + moreAzimuthDeg,
+        count,
+        power * times,
+        red,
+        green,
+        blue);
+  }
+}

@@ -76,7 +76,6 @@ public final class PlacedPairs {
   }
 
   private static CameraSpec moved(CameraSpec was, Dice dice) {
-    CameraSpec.Lens lens = was.lens();
     CameraSpec.Sensing s = was.sensor();
     return new CameraSpec(
         was.widthPx(),
@@ -89,15 +88,7 @@ public final class PlacedPairs {
           was.tiltRad()[0] + dice.even(-1, 1) * DEG, was.tiltRad()[1] + dice.even(-1, 1) * DEG
         },
         was.distanceMm(),
-        new CameraSpec.Lens(
-            lens.k1(),
-            lens.blurPx() * dice.even(0.8, 1.3),
-            lens.blurSlope(),
-            lens.vignette(),
-            lens.fadeRight(),
-            lens.fadeDown(),
-            lens.glow(),
-            lens.fringe()),
+        was.lens().blurred(dice.even(0.8, 1.3)),
         new CameraSpec.Sensing(
             s.mosaic(),
             s.noise(),
@@ -112,18 +103,7 @@ public final class PlacedPairs {
 
   private static List<LampSpec> shifted(List<LampSpec> lamps, Dice dice) {
     return lamps.stream()
-        .map(
-            lamp ->
-                new LampSpec(
-                    lamp.kind(),
-                    Math.min(90, lamp.elevationDeg() + dice.even(-4, 4)),
-                    lamp.spreadDeg(),
-                    lamp.azimuthDeg() + dice.even(-12, 12),
-                    lamp.count(),
-                    lamp.power() * dice.even(0.9, 1.1),
-                    lamp.red(),
-                    lamp.green(),
-                    lamp.blue()))
+        .map(lamp -> lamp.shifted(dice.even(-4, 4), dice.even(-12, 12), dice.even(0.9, 1.1)))
         .toList();
   }
 }

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  *
  * @param parts a part a cluster; empty ones may be among them
  */
-public record ClusterRate(List<Part> parts) {
+public record ClusterRate(List<Part> parts) implements Rated {
 
   /** The counts of one cluster. */
   public record Part(int count, int of) {
@@ -62,16 +62,19 @@ public record ClusterRate(List<Part> parts) {
   }
 
   /** How many. */
+  @Override
   public int count() {
     return parts.stream().mapToInt(Part::count).sum();
   }
 
   /** Out of how many; 0 means that there is nothing to rate. */
+  @Override
   public int of() {
     return parts.stream().mapToInt(Part::of).sum();
   }
 
   /** The share; NaN if there is nothing to rate. */
+  @Override
   public double share() {
     return (double) count() / of();
   }
@@ -87,11 +90,13 @@ public record ClusterRate(List<Part> parts) {
   }
 
   /** Lower end of the 95 % interval; 0 if there is nothing to rate. */
+  @Override
   public double lower() {
     return interval().lower();
   }
 
   /** Upper end of the 95 % interval; 1 if there is nothing to rate. */
+  @Override
   public double upper() {
     return interval().upper();
   }

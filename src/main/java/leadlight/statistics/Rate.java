@@ -8,7 +8,7 @@ import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
  * @param count how many
  * @param of out of how many; 0 means that there is nothing to rate
  */
-public record Rate(int count, int of) {
+public record Rate(int count, int of) implements Rated {
 
   /** Refuses a count below 0 or above {@code of}. */
   public Rate {
@@ -18,11 +18,13 @@ public record Rate(int count, int of) {
   }
 
   /** The share; NaN if there is nothing to rate. */
+  @Override
   public double share() {
     return (double) count / of;
   }
 
   /** Lower end of the 95 % Wilson score interval (Wilson 1927); 0 if there is nothing to rate. */
+  @Override
   public double lower() {
     return of == 0
         ? 0
@@ -32,6 +34,7 @@ public record Rate(int count, int of) {
   }
 
   /** Upper end of the 95 % Wilson score interval; 1 if there is nothing to rate. */
+  @Override
   public double upper() {
     return of == 0
         ? 1

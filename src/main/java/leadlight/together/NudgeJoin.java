@@ -3,14 +3,12 @@ package leadlight.together;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
 import leadlight.grade.Rule;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
@@ -102,28 +100,8 @@ public final class NudgeJoin {
   }
 
   private static GradedJoint moves(GradedJoint joint, Nudge.Moved lead, Rule open) {
-    Finding finding =
-        new Finding(
-            FindingKind.OPEN,
-            List.of(joint.pin()),
-            open.verdict(),
-            SURE,
-            OptionalDouble.empty(),
-            Optional.of(new Note.Moves(Math.abs(lead.shiftUm().orElse(0)), lead.uUm().orElse(0))),
-            List.of(),
-            open.basis().words(),
-            open.settleBy().orElse(""));
-    List<Finding> findings = new ArrayList<>(List.of(finding));
-    joint.findings().stream().filter(f -> !ofWetting(f.kind())).forEach(findings::add);
-    return new GradedJoint(
-        joint.joint(),
-        open.verdict(),
-        findings,
-        joint.checks(),
-        open.verdict() == Verdict.UNJUDGED
-            ? List.of(new Doubt.ToSettle(FindingKind.OPEN))
-            : List.of(),
-        List.of());
+    Note moves = new Note.Moves(Math.abs(lead.shiftUm().orElse(0)), lead.uUm().orElse(0));
+    return OpenByJoin.of(joint, SURE, moves, open);
   }
 
   /** The one-sided level at which motion is said (JCGM 106:2012). */
@@ -161,10 +139,6 @@ public final class NudgeJoin {
     return doubt instanceof Doubt.UnfamiliarPhoto || doubt instanceof Doubt.FilletNotSeen
         ? new Doubt.FirmAmountUnknown(toUm)
         : doubt;
-  }
-
-  private static boolean ofWetting(FindingKind kind) {
-    return kind == FindingKind.OPEN || kind == FindingKind.INSUFFICIENT;
   }
 
   /** Whether any lead moves, or one that was touched cannot be told. */

@@ -8,8 +8,6 @@ import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
 import leadlight.grade.Rule;
 import leadlight.model.Besides;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.Note;
@@ -93,30 +91,7 @@ public final class PlacedJoin {
     if (joint.findings().stream().anyMatch(f -> f.kind() == FindingKind.MISSING_LEAD)) {
       return joint;
     }
-    List<Finding> findings = new ArrayList<>();
-    findings.add(
-        new Finding(
-            FindingKind.OPEN,
-            List.of(joint.pin()),
-            open.verdict(),
-            1 - soldered,
-            OptionalDouble.empty(),
-            Optional.of(new Note.Unchanged(soldered)),
-            List.of(),
-            open.basis().words(),
-            open.settleBy().orElse("")));
-    joint.findings().stream()
-        .filter(f -> f.kind() != FindingKind.OPEN && f.kind() != FindingKind.INSUFFICIENT)
-        .forEach(findings::add);
-    return new GradedJoint(
-        joint.joint(),
-        open.verdict(),
-        findings,
-        joint.checks(),
-        open.verdict() == Verdict.UNJUDGED
-            ? List.of(new Doubt.ToSettle(FindingKind.OPEN))
-            : List.of(),
-        List.of());
+    return OpenByJoin.of(joint, 1 - soldered, new Note.Unchanged(soldered), open);
   }
 
   private ScoredPhoto with(ScoredPhoto was, List<GradedJoint> joints) {

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import leadlight.model.Verdict;
-import leadlight.statistics.Rate;
 
 /** What benches that were enrolled say of joints with truth, beside the general rules. */
 public final class EnrolTally {
@@ -125,25 +124,11 @@ public final class EnrolTally {
         some.add(joint.photo());
       }
     }
-    return rate(some.size(), all.size());
+    return TrialTable.plain(some.size(), all.size(), 1);
   }
 
   private static String rate(List<Judged> of, Predicate<Judged> which) {
-    return rate((int) of.stream().filter(which).count(), of.size());
-  }
-
-  private static String rate(int count, int of) {
-    Rate rate = new Rate(count, of);
-    return of == 0
-        ? "none"
-        : String.format(
-            Locale.ROOT,
-            "%d/%d %.1f %% (%.1f-%.1f)",
-            count,
-            of,
-            100 * rate.share(),
-            100 * rate.lower(),
-            100 * rate.upper());
+    return TrialTable.plain((int) of.stream().filter(which).count(), of.size(), 1);
   }
 
   /** One line a joint. */

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import leadlight.model.Nudge.Motion;
-import leadlight.statistics.Rate;
 
 /** How right nudges were, as a table by pixels a pitch. */
 public final class NudgeTally {
@@ -87,7 +86,7 @@ public final class NudgeTally {
         .formatted(
             name,
             some.size(),
-            rate(right.size(), some.size()),
+            TrialTable.plain(right.size(), some.size(), 0),
             errors.length == 0
                 ? "-"
                 : String.format(
@@ -95,22 +94,10 @@ public final class NudgeTally {
                     "%.1f / %.1f",
                     errors[errors.length / 2],
                     errors[(int) Math.min(errors.length - 1, 0.95 * errors.length)]),
-            rate((int) covered, right.size()),
+            TrialTable.plain((int) covered, right.size(), 0),
             motions(some, true),
             motions(some, false),
             some.stream().filter(o -> o.pin() == 0).count());
-  }
-
-  private static String rate(int count, int of) {
-    Rate rate = new Rate(count, of);
-    return String.format(
-        Locale.ROOT,
-        "%d/%d %.0f %% (%.0f-%.0f)",
-        count,
-        of,
-        100 * rate.share(),
-        100 * rate.lower(),
-        100 * rate.upper());
   }
 
   private static String motions(List<Outcome> some, boolean loose) {

@@ -2,7 +2,6 @@ package leadlight.trial;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import leadlight.model.Besides;
@@ -10,7 +9,6 @@ import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
-import leadlight.statistics.Rate;
 
 /** How right it was to say that solder came, or did not, by photos before and after. */
 public final class PlacedTally {
@@ -70,18 +68,9 @@ public final class PlacedTally {
   private String row(String name, int which) {
     return "| %s | %d | %s | %s |"
         .formatted(
-            name, all[which], rate(called[which], all[which]), rate(unclear[which], all[which]));
-  }
-
-  private static String rate(int count, int of) {
-    Rate rate = new Rate(count, of);
-    return String.format(
-        Locale.ROOT,
-        "%d/%d %.1f %% (%.1f-%.1f)",
-        count,
-        of,
-        100 * rate.share(),
-        100 * rate.lower(),
-        100 * rate.upper());
+            name,
+            all[which],
+            TrialTable.plain(called[which], all[which], 1),
+            TrialTable.plain(unclear[which], all[which], 1));
   }
 }

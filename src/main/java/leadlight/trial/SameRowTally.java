@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import leadlight.statistics.Rate;
 
 /** What several photos of a row tell that one does not. */
 public final class SameRowTally {
@@ -100,14 +99,6 @@ public final class SameRowTally {
   }
 
   private static String rate(List<JointOutcome> joints, JointResult what, int of) {
-    Rate rate = new Rate((int) joints.stream().filter(j -> j.result() == what).count(), of);
-    return String.format(
-        Locale.ROOT,
-        "%d/%d %.1f %% (%.1f-%.1f)",
-        rate.count(),
-        of,
-        100 * rate.share(),
-        100 * rate.lower(),
-        100 * rate.upper());
+    return TrialTable.plain((int) joints.stream().filter(j -> j.result() == what).count(), of, 1);
   }
 }

@@ -2,8 +2,8 @@ package leadlight.trial;
 
 import java.util.Locale;
 import java.util.Map;
-import leadlight.statistics.ClusterRate;
 import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /**
  * The figures of a trial as a table for people. "Good said of bad" are the missed: defects that
@@ -120,8 +120,8 @@ public final class TrialTable {
     text.append(String.format(Locale.ROOT, format, arguments).replace("\r\n", "\n"));
   }
 
-  /** As " 3/269 1.1 % (0.4-3.2)": the share with its 95 % interval, by photo. */
-  static String rate(ClusterRate rate) {
+  /** As " 3/269 1.1 % (0.4-3.2)": the share with its 95 % interval. */
+  static String rate(Rated rate) {
     return rate.of() == 0
         ? "       -"
         : String.format(
@@ -133,14 +133,19 @@ public final class TrialTable {
             100 * rate.upper());
   }
 
-  /** The same with the 95 % Wilson interval. */
-  static String rate(Rate rate) {
-    return rate.of() == 0
-        ? "       -"
+  /**
+   * As "3/269 1.1 % (0.4-3.2)", of lines that are no table: decimals as told, Wilson's interval.
+   */
+  static String plain(int count, int of, int decimals) {
+    Rate rate = new Rate(count, of);
+    String format = "%d/%d %.0f %% (%.0f-%.0f)".replace(".0f", "." + decimals + "f");
+    return of == 0
+        ? "none"
         : String.format(
             Locale.ROOT,
-            "%8s %5.1f %% (%.1f-%.1f)",
-            rate.count() + "/" + rate.of(),
+            format,
+            count,
+            of,
             100 * rate.share(),
             100 * rate.lower(),
             100 * rate.upper());

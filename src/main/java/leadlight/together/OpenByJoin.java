@@ -1,0 +1,53 @@
+package leadlight.together;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlight.grade.Rule;
+import leadlight.model.Doubt;
+import leadlight.model.Finding;
+import leadlight.model.FindingKind;
+import leadlight.model.GradedJoint;
+import leadlight.model.Note;
+import leadlight.model.Verdict;
+
+/** A joint that more than its photo showed to be open, whatever it looks like. */
+final class OpenByJoin {
+
+  private OpenByJoin() {}
+
+  /**
+   * The joint as an open one; its other findings stay, but for those of wetting.
+   *
+   * @param because what showed it
+   */
+  static GradedJoint of(GradedJoint joint, double probability, Note because, Rule open) {
+    List<Finding> findings = new ArrayList<>();
+    findings.add(
+        new Finding(
+            FindingKind.OPEN,
+            List.of(joint.pin()),
+            open.verdict(),
+            probability,
+            OptionalDouble.empty(),
+            Optional.of(because),
+            List.of(),
+            open.basis().words(),
+            open.settleBy().orElse("")));
+    joint.findings().stream().filter(f -> !ofWetting(f.kind())).forEach(findings::add);
+    return new GradedJoint(
+        joint.joint(),
+        open.verdict(),
+        findings,
+        joint.checks(),
+        open.verdict() == Verdict.UNJUDGED
+            ? List.of(new Doubt.ToSettle(FindingKind.OPEN))
+            : List.of(),
+        List.of());
+  }
+
+  static boolean ofWetting(FindingKind kind) {
+    return kind == FindingKind.OPEN || kind == FindingKind.INSUFFICIENT;
+  }
+}

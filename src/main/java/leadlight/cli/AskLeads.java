@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import leadlight.connector.RowRequest;
 import leadlight.grade.AcceptanceSet;
+import leadlight.life.BenchRules;
 import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.RowOutcome;
@@ -20,9 +21,6 @@ import leadlight.pipeline.PhotoScorer;
 
 /** Where the pitch of a plain row was said and not how many leads it has: counts them, and asks. */
 final class AskLeads {
-
-  /** Rows of common connectors; the count that shows is then asked for itself. */
-  private static final int[] FIRST_GUESSES = {19, 12, 30, 8, 40};
 
   private final Streams streams;
 
@@ -64,7 +62,7 @@ final class AskLeads {
 
   private static Optional<Integer> count(RowRequest asked, Path file) {
     try (Photo photo = new PhotoReader().read(file)) {
-      for (int guess : FIRST_GUESSES) {
+      for (int guess : BenchRules.builtIn().firstGuesses().counts()) {
         OptionalInt shown = shown(asked.withLeads(guess), photo);
         if (shown.isPresent()
             && (shown.getAsInt() == guess

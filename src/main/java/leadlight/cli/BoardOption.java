@@ -50,6 +50,9 @@ final class BoardOption {
 
   /** The board, which need not be there yet. */
   JobRecord.BoardName any(JobRecord record) {
+    if (job.isBlank() || board.filter(String::isBlank).isPresent()) {
+      throw new UserError("a job and a board need a name");
+    }
     List<JobRecord.BoardName> all = record.boards();
     String name = begins(all).size() == 1 ? begins(all).get(0) : job;
     List<String> ofJob =

@@ -56,9 +56,8 @@ final class LifeCommands {
     @Option(
         names = "--with",
         paramLabel = "TEXT",
-        defaultValue = "iron",
-        description = "With what they were heated (default: ${DEFAULT-VALUE}).")
-    private String tool;
+        description = "With what they were heated (default: iron).")
+    private Optional<String> tool = Optional.empty();
 
     @Option(
         names = "--looked",
@@ -90,6 +89,12 @@ final class LifeCommands {
     @Override
     public Integer call() {
       List<LifeEvent> events = events();
+      if (!tested.isEmpty() && test.isEmpty()) {
+        throw new UserError("--tested goes with --function-test pass or fail");
+      }
+      if (tool.isPresent() && heat.isEmpty()) {
+        throw new UserError("--with goes with --heat");
+      }
       if (events.isEmpty()) {
         throw new UserError("nothing to note; say --complaint, --serial, --part, --heat, ...");
       }
@@ -115,7 +120,9 @@ final class LifeCommands {
       add(events, Kind.SERIAL, serial);
       add(events, Kind.PART, part);
       heat.ifPresent(
-          pins -> events.add(event(Kind.HEAT, tool, PinList.of(pins), Optional.empty())));
+          pins ->
+              events.add(
+                  event(Kind.HEAT, tool.orElse("iron"), PinList.of(pins), Optional.empty())));
       add(events, Kind.LOOKED, looked);
       test.ifPresent(
           result ->
@@ -148,7 +155,7 @@ final class LifeCommands {
       name = "hand-back",
       description = {
         "Records the decision to hand a board back, or not to, with a name.",
-        "A yes is refused where something recorded contradicts it."
+        "A yes is refused where something recorded contradicts it. The board is named, too."
       },
       mixinStandardHelpOptions = true)
   static final class HandBackCommand implements Callable<Integer> {

@@ -104,6 +104,10 @@ final class SayCommands {
     }
   }
 
+  private static void refuse(String said) {
+    throw new UserError("give " + said + " or --take-back, not both");
+  }
+
   private static UserError missing(String what) {
     return new UserError(what + "; or give --take-back to take the last one back");
   }
@@ -136,6 +140,7 @@ final class SayCommands {
     @Override
     public Integer call() {
       if (which.takeBack) {
+        verdict.ifPresent(SayCommands::refuse);
         return which.change(
             "overrule taken back",
             open -> open.takeBackOverrule(which.scoring, which.pin, which.withdrawal()),
@@ -196,6 +201,7 @@ final class SayCommands {
     @Override
     public Integer call() {
       if (which.takeBack) {
+        result.ifPresent(SayCommands::refuse);
         return which.takeBackBench("bench result", streams);
       }
       String said = result.orElseThrow(() -> missing("say firm or moves behind the pin"));

@@ -2,7 +2,6 @@ package leadlight.cli;
 
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.connector.RowRequest;
@@ -68,7 +67,7 @@ final class SheetCommand implements Callable<Integer> {
       BoardStanding stands =
           BoardStanding.of(
               open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
-      Optional<LifeEvent> decision = stands.lastOf(LifeEvent.Kind.HAND_BACK);
+      Optional<LifeEvent> decision = stands.decision();
       boolean stays = decision.flatMap(LifeEvent::good).map(yes -> !yes).orElse(false);
       if (!stays && !stands.mayBeHandedBack()) {
         streams
@@ -83,12 +82,17 @@ final class SheetCommand implements Callable<Integer> {
   }
 
   private ExitStatus write(BoardStanding stands, Optional<LifeEvent> decision) {
-    List<BoardStanding.Shot> last = stands.last();
+    if (stands.rows() > 1) {
+      throw new UserError(
+          "the board has photos of %d rows and a sheet tells of one; make a board of each row"
+              .formatted(stands.rows()));
+    }
     BoardStanding.Shot now =
-        last.stream()
+        stands.last().stream()
             .max((a, b) -> a.verdict().compareTo(b.verdict()))
             .orElseThrow(() -> new UserError("no photo of this board is in the record"));
-    BoardStanding.Shot first = stands.shots().get(0);
+    BoardStanding.Shot first =
+        stands.shots().stream().filter(now::isOfSameRow).findFirst().orElseThrow();
     PhotoShelf shelf = new PhotoShelf(record.folder());
     AcceptanceSet set = limits.load();
     Optional<Photo> before = first.equals(now) ? Optional.empty() : shelf.open(first.scoring());

@@ -278,7 +278,7 @@ final class BenchRoutes {
   }
 
   private static Verdict verdict(String id) {
-    return one(Verdict.values(), verdict -> verdict.id().equals(id));
+    return one(Verdict.values(), verdict -> verdict != Verdict.UNJUDGED && verdict.id().equals(id));
   }
 
   private static LifeEvent.Kind kind(String id) {

@@ -21,8 +21,8 @@ import leadlight.text.Sentences;
  *
  * @param row the row is seen
  * @param leads leads that were counted; 0 if none
- * @param near enough pixels a pitch
- * @param sharp nothing is said against its sharpness
+ * @param near enough pixels a pitch, of a row that was found
+ * @param sharp nothing is said against the sharpness of a row that was found
  * @param hints what to change, worst first
  */
 record Glance(boolean row, int leads, boolean near, boolean sharp, List<String> hints) {
@@ -62,7 +62,7 @@ record Glance(boolean row, int leads, boolean near, boolean sharp, List<String> 
     hints.add(sentences.of(reason));
     hints.addAll(sentences.of(scored.fitness()));
     int counted = reason instanceof Note.OtherCount other ? other.shown() : 0;
-    return new Glance(false, counted, !(reason instanceof Note.TooSmall), sharp, hints);
+    return new Glance(false, counted, false, false, hints);
   }
 
   private static boolean isOfSharpness(Note note) {

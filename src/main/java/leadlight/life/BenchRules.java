@@ -1,6 +1,7 @@
 package leadlight.life;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 import leadlight.data.DataFile;
 
 /**
@@ -10,16 +11,29 @@ import leadlight.data.DataFile;
  * @param glanceMs how often the page looks at the camera's picture while it is focused
  * @param shownPx the longer side of photos on the page
  * @param nearPxPerPitch pixels a pitch from which the camera is near enough
+ * @param firstGuesses leads that a row is first taken to have while they are counted
  */
 public record BenchRules(
     @JsonProperty(required = true) Count mostHeats,
     @JsonProperty(required = true) Count glanceMs,
     @JsonProperty(required = true) Count shownPx,
-    @JsonProperty(required = true) Count nearPxPerPitch) {
+    @JsonProperty(required = true) Count nearPxPerPitch,
+    @JsonProperty(required = true) Counts firstGuesses) {
 
   /** A number of things. */
   public record Count(
       @JsonProperty(required = true) int value, @JsonProperty(required = true) String source) {}
+
+  /** Several numbers, in their order. */
+  public record Counts(
+      @JsonProperty(required = true) List<Integer> counts,
+      @JsonProperty(required = true) String source) {
+
+    /** Copies the list. */
+    public Counts {
+      counts = List.copyOf(counts);
+    }
+  }
 
   private static final BenchRules BUILT_IN =
       DataFile.builtIn("bench/bench.json").read(BenchRules.class);

@@ -3,11 +3,14 @@ package leadlight.life;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import leadlight.connector.RowRequest;
 import leadlight.data.DataFile;
@@ -46,6 +49,17 @@ public record Presets(@JsonProperty(required = true) List<Preset> presets) {
       @JsonProperty(value = "class", required = true) int productClass,
       Optional<String> lamp) {
 
+    /** Refuses a word that is none and a class that there is not. */
+    public Preset {
+      if (word == null || word.isBlank()) {
+        throw new IllegalArgumentException("a preset has no word");
+      }
+      if (productClass < 1 || productClass > 3) {
+        throw new IllegalArgumentException(
+            "class of \"" + word + "\" must be 1, 2 or 3, is " + productClass);
+      }
+    }
+
     /** What to look for. */
     public RowRequest asked() {
       return new RowRequest(
@@ -60,9 +74,18 @@ public record Presets(@JsonProperty(required = true) List<Preset> presets) {
     }
   }
 
-  /** Copies the list. */
+  /** Copies the list; refuses an empty place in it and a word that is there twice. */
   public Presets {
+    if (presets == null || presets.stream().anyMatch(Objects::isNull)) {
+      throw new IllegalArgumentException("\"presets\" must be a list of presets");
+    }
     presets = List.copyOf(presets);
+    Set<String> words = new HashSet<>();
+    for (Preset preset : presets) {
+      if (!words.add(preset.word())) {
+        throw new IllegalArgumentException("\"" + preset.word() + "\" is there twice");
+      }
+    }
   }
 
   /**

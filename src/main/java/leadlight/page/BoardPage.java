@@ -136,7 +136,7 @@ public final class BoardPage {
 
   /** Handed back by whom, or how it stands by the last photo. */
   String headline() {
-    Optional<LifeEvent> decision = board.lastOf(LifeEvent.Kind.HAND_BACK);
+    Optional<LifeEvent> decision = board.decision();
     if (decision.isPresent() && decision.get().good().orElseThrow() && board.mayBeHandedBack()) {
       return words.get(
           "board.handed-back",

@@ -43,6 +43,7 @@ final class JointBook {
   }
 
   void add(BenchResult result) {
+    result.otherPin().ifPresent(this::check);
     handle.execute(
         "INSERT INTO bench_result (joint_id, test, result, other_pin, person, taken_at, zone)"
             + " VALUES (?, ?, ?, ?, ?, ?, ?)",
@@ -54,6 +55,22 @@ final class JointBook {
         ScoringWriter.time(result.at()),
         result.at().getZone().getId());
     new Chain(handle).addLast(EntryKind.BENCH_RESULT);
+  }
+
+  /** The meter's other probe is at another pin of the same row. */
+  private void check(int otherPin) {
+    boolean there =
+        handle
+            .select(
+                "SELECT count(*) AS n FROM joint o JOIN joint j ON j.scoring_id = o.scoring_id"
+                    + " WHERE j.id = ? AND o.id <> j.id AND o.pin = ?",
+                joint,
+                otherPin)
+            .map((row, context) -> row.getInt("n") > 0)
+            .one();
+    if (!there) {
+      throw new UserError("the row has no other pin " + otherPin + " for the meter");
+    }
   }
 
   /** Takes back the last opinion that stands. */

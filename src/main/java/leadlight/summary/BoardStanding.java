@@ -1,23 +1,25 @@
 package leadlight.summary;
 
-import java.time.ZonedDateTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import leadlight.model.Verdict;
-import leadlight.record.BenchResult;
 import leadlight.record.JobRecord;
 import leadlight.record.LifeEvent;
 import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
-import leadlight.record.Standing;
 import leadlight.record.Subject;
 
 /**
@@ -51,6 +53,11 @@ public record BoardStanding(
     public Verdict verdict() {
       return row.verdict();
     }
+
+    /** Whether another photo shows the same row of the board. */
+    public boolean isOfSameRow(Shot other) {
+      return BoardStanding.row(this).equals(BoardStanding.row(other));
+    }
   }
 
   /** What can be open; those that forbid a hand-back come first. */
@@ -60,6 +67,7 @@ public record BoardStanding(
     DEFECT("defect"),
     BENCH_FAULT("bench-fault"),
     TEST_FAILED("test-failed"),
+    HEATED_SINCE("heated-since"),
     UNJUDGED("unjudged"),
     TOO_HOT("too-hot"),
     NO_TEST("no-test"),
@@ -79,7 +87,7 @@ public record BoardStanding(
 
     /** Whether it contradicts that the board is fit to be handed back. */
     public boolean forbids() {
-      return compareTo(TEST_FAILED) <= 0;
+      return compareTo(HEATED_SINCE) <= 0;
     }
   }
 
@@ -110,7 +118,7 @@ public record BoardStanding(
     Map<Integer, Integer> heats = heats(events);
     List<Point> open = new ArrayList<>();
     ofPhotos(shots, events, open);
-    ofEvents(events, heats, mostHeats, open);
+    ofEvents(shots, events, heats, mostHeats, open);
     open.sort(Comparator.comparing(Point::code));
     return new BoardStanding(job, board, shots, events, heats, open);
   }
@@ -137,19 +145,33 @@ public record BoardStanding(
     return heats;
   }
 
-  /** The last photo of each row at the last stage: how the board stands by photo. */
+  /**
+   * How the board stands by photo: of each row the photo of its last stage, and one of an earlier
+   * stage that was taken down later, since one of the two is not what its stage says.
+   */
   public List<Shot> last() {
     return last(shots);
   }
 
   private static List<Shot> last(List<Shot> shots) {
     Comparator<Subject> way = Comparator.comparing(Subject::stage).thenComparing(Subject::attempt);
-    Optional<Subject> stage = shots.stream().map(shot -> shot.scoring.subject()).max(way);
-    Map<String, Shot> rows = new LinkedHashMap<>();
-    shots.stream()
-        .filter(shot -> stage.isPresent() && shot.scoring.subject().equals(stage.get()))
-        .forEach(shot -> rows.put(row(shot), shot));
-    return List.copyOf(rows.values());
+    Map<String, Set<Shot>> rows = new LinkedHashMap<>();
+    for (Map.Entry<String, List<Shot>> row : byRow(shots).entrySet()) {
+      Subject stage =
+          row.getValue().stream().map(shot -> shot.scoring.subject()).max(way).orElseThrow();
+      List<Shot> there =
+          row.getValue().stream().filter(s -> s.scoring.subject().equals(stage)).toList();
+      Set<Shot> count = rows.computeIfAbsent(row.getKey(), key -> new LinkedHashSet<>());
+      count.add(there.get(there.size() - 1));
+      count.add(row.getValue().get(row.getValue().size() - 1));
+    }
+    return rows.values().stream().flatMap(Set::stream).toList();
+  }
+
+  private static Map<String, List<Shot>> byRow(List<Shot> shots) {
+    return shots.stream()
+        .collect(
+            Collectors.groupingBy(BoardStanding::row, LinkedHashMap::new, Collectors.toList()));
   }
 
   private static String row(Shot shot) {
@@ -158,7 +180,12 @@ public record BoardStanding(
         + shot.scoring.method().settings().row().leads();
   }
 
-  /** The worst of the last stage; unjudged where there is no photo. */
+  /** Rows of which there are photos. */
+  public int rows() {
+    return byRow(shots).size();
+  }
+
+  /** The worst of {@link #last}; unjudged where there is no photo. */
   public Verdict verdict() {
     return last().stream().map(Shot::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED);
   }
@@ -179,16 +206,26 @@ public record BoardStanding(
       }
       add(open, Code.DEFECT, pins(shot, Verdict.DEFECT));
       add(open, Code.UNJUDGED, pins(shot, Verdict.UNJUDGED));
-      List<Integer> left =
-          shots.stream()
-              .filter(earlier -> row(earlier).equals(row(shot)) && earlier != shot)
-              .flatMap(earlier -> benchFaults(earlier).stream())
-              .distinct()
-              .sorted()
-              .filter(pin -> !settledSince(pin, shot, shots, events))
-              .toList();
-      add(open, Code.BENCH_FAULT, left);
     }
+    byRow(shots)
+        .values()
+        .forEach(row -> add(open, Code.BENCH_FAULT, BenchFaults.unsettled(row, last, events)));
+    add(open, Code.HEATED_SINCE, heatedSince(shots, events));
+  }
+
+  /** Pins that were heated after the last photo: it shows them as they were before. */
+  private static List<Integer> heatedSince(List<Shot> shots, List<LifeEvent> events) {
+    Optional<Instant> photo = shots.stream().map(BoardStanding::when).max(Instant::compareTo);
+    return events.stream()
+        .filter(event -> photo.isPresent() && event.at().toInstant().isAfter(photo.get()))
+        .flatMap(event -> event.pins().stream())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static Instant when(Shot shot) {
+    return shot.scoring.scoredAt().toInstant();
   }
 
   private static void add(List<Point> open, Code code, List<Integer> pins) {
@@ -204,39 +241,12 @@ public record BoardStanding(
         .toList();
   }
 
-  private static List<Integer> benchFaults(Shot shot) {
-    return shot.row.joints().stream()
-        .filter(joint -> joint.standing().source() == Standing.Source.BENCH)
-        .filter(joint -> joint.verdict() == Verdict.DEFECT)
-        .map(RecordedJoint::pin)
-        .toList();
-  }
-
-  /**
-   * Heated after the fault was found, or tried again, or looked at by a person, at the last stage.
-   */
-  private static boolean settledSince(
-      int pin, Shot last, List<Shot> shots, List<LifeEvent> events) {
-    Optional<ZonedDateTime> found =
-        shots.stream()
-            .filter(shot -> shot != last && row(shot).equals(row(last)))
-            .filter(shot -> pin <= shot.row.joints().size())
-            .flatMap(shot -> shot.row.joints().get(pin - 1).bench().stream())
-            .map(BenchResult::at)
-            .max(Comparator.comparing(ZonedDateTime::toInstant));
-    boolean heated =
-        events.stream()
-            .filter(event -> event.pins().contains(pin))
-            .anyMatch(event -> found.isEmpty() || !event.at().isBefore(found.get()));
-    boolean said =
-        pin <= last.row.joints().size()
-            && (!last.row.joints().get(pin - 1).bench().isEmpty()
-                || !last.row.joints().get(pin - 1).overrules().isEmpty());
-    return heated || said;
-  }
-
   private static void ofEvents(
-      List<LifeEvent> events, Map<Integer, Integer> heats, int mostHeats, List<Point> open) {
+      List<Shot> shots,
+      List<LifeEvent> events,
+      Map<Integer, Integer> heats,
+      int mostHeats,
+      List<Point> open) {
     add(
         open,
         Code.TOO_HOT,
@@ -244,18 +254,37 @@ public record BoardStanding(
             .filter(entry -> entry.getValue() > mostHeats)
             .map(Map.Entry::getKey)
             .toList());
-    Optional<LifeEvent> test = lastOf(events, LifeEvent.Kind.FUNCTION_TEST);
+    Optional<LifeEvent> test = current(shots, events, LifeEvent.Kind.FUNCTION_TEST);
     if (test.isEmpty()) {
       open.add(new Point(Code.NO_TEST, List.of(), ""));
     } else if (!test.get().good().orElseThrow()) {
       open.add(new Point(Code.TEST_FAILED, List.of(), test.get().words()));
     }
-    Optional<LifeEvent> decision = lastOf(events, LifeEvent.Kind.HAND_BACK);
+    Optional<LifeEvent> decision = current(shots, events, LifeEvent.Kind.HAND_BACK);
     if (decision.isEmpty()) {
       open.add(new Point(Code.NO_DECISION, List.of(), ""));
     } else if (!decision.get().good().orElseThrow()) {
       open.add(new Point(Code.NOT_HANDED_BACK, List.of(), decision.get().words()));
     }
+  }
+
+  /** The decision to hand it back or not, if nothing was photographed or heated since. */
+  public Optional<LifeEvent> decision() {
+    return current(shots, events, LifeEvent.Kind.HAND_BACK);
+  }
+
+  /** The last event of a kind, unless the board was photographed or heated after it. */
+  private static Optional<LifeEvent> current(
+      List<Shot> shots, List<LifeEvent> events, LifeEvent.Kind kind) {
+    Optional<Instant> changed =
+        Stream.concat(
+                shots.stream().map(BoardStanding::when),
+                events.stream()
+                    .filter(event -> !event.pins().isEmpty())
+                    .map(event -> event.at().toInstant()))
+            .max(Instant::compareTo);
+    return lastOf(events, kind)
+        .filter(event -> changed.isEmpty() || !event.at().toInstant().isBefore(changed.get()));
   }
 
   /** The last event of a kind. */

@@ -250,7 +250,7 @@
 
   async function looked() {
     if (!pinOf(at)) return;
-    const why = await ask(say("looked-title", at), say("looked-how"), say("looked-usual"));
+    const why = await ask(say("looked-title", at), say("looked-how"), "");
     if (why !== null) await done("opinion", { scoring: shot.scoring, pin: at, verdict: "acceptable", reason: why });
   }
 

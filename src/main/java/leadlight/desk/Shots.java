@@ -13,6 +13,7 @@ import leadlight.model.Lead;
 import leadlight.model.RowOutcome;
 import leadlight.model.Verdict;
 import leadlight.page.PinSpot;
+import leadlight.page.RecordWords;
 import leadlight.photo.Photo;
 import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
@@ -111,7 +112,7 @@ final class Shots {
     return new Shot(
         id,
         scoring.photo().file(),
-        Views.stage(words, scoring.subject()),
+        RecordWords.stage(words, scoring.subject()),
         row.verdict().id(),
         words.get(row.joints().isEmpty() ? "desk.no-row" : "desk.verdict." + row.verdict().id()),
         counts(standing),

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import leadlight.life.BenchRules;
 import leadlight.life.Presets;
 import leadlight.page.OpenPoints;
+import leadlight.page.RecordWords;
 import leadlight.record.BenchResult;
 import leadlight.record.JobRecord;
 import leadlight.record.LifeEvent;
@@ -89,7 +90,8 @@ final class Views {
   }
 
   private Chosen chosen(Subject of) {
-    return new Chosen(of.job(), of.board(), of.stage().id(), of.attempt(), stage(words, of));
+    return new Chosen(
+        of.job(), of.board(), of.stage().id(), of.attempt(), RecordWords.stage(words, of));
   }
 
   private List<Board> boards() {
@@ -104,7 +106,7 @@ final class Views {
     boolean none = shot.row().joints().isEmpty();
     return new Thumb(
         shot.scoring().id(),
-        stage(words, shot.scoring().subject()),
+        RecordWords.stage(words, shot.scoring().subject()),
         shot.verdict().id(),
         words.get(none ? "desk.no-row" : "desk.verdict." + shot.verdict().id()));
   }
@@ -115,14 +117,11 @@ final class Views {
         List.of(LifeEvent.Kind.COMPLAINT, LifeEvent.Kind.SERIAL, LifeEvent.Kind.PART)) {
       board
           .lastOf(kind)
-          .ifPresent(event -> facts.add(words.get("life." + kind.id()) + ": " + event.words()));
+          .ifPresent(
+              event ->
+                  facts.add(words.get("life." + kind.id()) + ": " + RecordWords.of(event.words())));
     }
     return facts;
-  }
-
-  static String stage(Messages words, Subject of) {
-    String stage = words.get("stage." + of.stage().id());
-    return of.attempt() == 1 ? stage : words.get("stage.again", stage, of.attempt());
   }
 
   /** What people and the bench said of a joint, in lines. */
@@ -142,22 +141,14 @@ final class Views {
   }
 
   private static String line(BenchResult result, Messages words) {
-    String to =
-        result.otherPin().isPresent()
-            ? " " + words.get("bench.to", result.otherPin().getAsInt())
-            : "";
-    return words.get("bench." + result.test().id() + "." + result.result())
-        + to
-        + " ("
-        + result.person()
-        + ")";
+    return RecordWords.said(words, result) + " (" + RecordWords.of(result.person()) + ")";
   }
 
   private static String line(Overrule opinion, Messages words) {
-    return opinion.person()
+    return RecordWords.of(opinion.person())
         + ": "
         + words.get("desk.pin." + opinion.verdict().id())
         + ", "
-        + opinion.reason();
+        + RecordWords.of(opinion.reason());
   }
 }

@@ -16,9 +16,7 @@ import leadlight.record.BenchResult;
 import leadlight.record.LifeEvent;
 import leadlight.record.Overrule;
 import leadlight.record.RecordedJoint;
-import leadlight.record.Stage;
 import leadlight.record.Standing;
-import leadlight.record.Subject;
 import leadlight.record.TakenBack;
 import leadlight.report.MarkedRow;
 import leadlight.summary.BoardStanding;
@@ -194,7 +192,7 @@ public final class BoardPage {
             shot.row().joints().isEmpty() ? Verdict.UNJUDGED.id() : shot.verdict().id(),
             words.get(
                 "board.photo",
-                stage(words, shot.scoring().subject()),
+                RecordWords.stage(words, shot.scoring().subject()),
                 SafeText.of(shot.scoring().photo().file()),
                 "" + shot.scoring().id()),
             lines,
@@ -235,12 +233,7 @@ public final class BoardPage {
 
   private Entry of(
       BoardStanding.Shot shot, RecordedJoint joint, BenchResult result, Optional<TakenBack> back) {
-    String said =
-        words.get("bench." + result.test().id() + "." + result.result())
-            + (result.otherPin().isPresent()
-                ? " " + words.get("bench.to", result.otherPin().getAsInt())
-                : "");
-    return said(shot, joint, said, result.person(), result.at(), back);
+    return said(shot, joint, RecordWords.said(words, result), result.person(), result.at(), back);
   }
 
   private Entry of(
@@ -279,7 +272,8 @@ public final class BoardPage {
     return new Entry(
         at,
         "",
-        words.get("board.joint", joint.pin(), said, stage(words, shot.scoring().subject())),
+        words.get(
+            "board.joint", joint.pin(), said, RecordWords.stage(words, shot.scoring().subject())),
         lines,
         person,
         Optional.empty());
@@ -302,14 +296,5 @@ public final class BoardPage {
       lines.add(SafeText.of(event.words()));
     }
     return new Entry(event.at(), "", title, lines, event.person(), Optional.empty());
-  }
-
-  static String stage(Messages words, Subject subject) {
-    return stage(words, subject.stage(), subject.attempt());
-  }
-
-  private static String stage(Messages words, Stage stage, int attempt) {
-    String name = words.get("stage." + stage.id());
-    return attempt == 1 ? name : words.get("stage.again", name, attempt);
   }
 }

@@ -2,6 +2,7 @@ package leadlight.cli;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.connector.RowRequest;
@@ -45,15 +46,20 @@ final class Reports {
 
   /**
    * Brings the results of a scoring up to date, if its limits are built in and its photo is there.
+   *
+   * @return in a line why not, if somebody changed them
    */
-  static void refresh(JobRecord record, RecordOption where, long scoring, PageOptions pages) {
+  static Optional<String> refresh(
+      JobRecord record, RecordOption where, long scoring, PageOptions pages) {
     AcceptanceSet limits;
     try {
       limits = AcceptanceSet.load(record.scoring(scoring).method().settings().acceptanceSet());
     } catch (UserError e) {
-      return; // Limits of a file of the user's own: the record counts, the pages stay as they were.
+      return Optional
+          .empty(); // Limits of a file of the user's own: the record counts, the pages stay as they
+      // were.
     }
-    StandingPhoto.refresh(
+    return StandingPhoto.refresh(
         record,
         scoring,
         limits,

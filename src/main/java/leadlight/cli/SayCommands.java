@@ -55,7 +55,8 @@ final class SayCommands {
         Verdict before = verdict(open);
         change.in(open);
         Verdict now = verdict(open);
-        Reports.refresh(open, record, scoring, pages);
+        Reports.refresh(open, record, scoring, pages)
+            .ifPresent(line -> streams.err().println(line));
         streams
             .out()
             .println(
@@ -88,9 +89,11 @@ final class SayCommands {
       return new JobRecord.Withdrawal(reason, person.name(), ZonedDateTime.now());
     }
 
-    private Integer takeBackBench(String what, Streams streams) {
+    private Integer takeBackBench(BenchTest test, Streams streams) {
       return change(
-          what + " taken back", open -> open.takeBackBench(scoring, pin, withdrawal()), streams);
+          test.id() + " result taken back",
+          open -> open.takeBackBench(scoring, pin, test, withdrawal()),
+          streams);
     }
 
     private Integer bench(BenchTest test, String result, OptionalInt other, Streams streams) {
@@ -202,7 +205,7 @@ final class SayCommands {
     public Integer call() {
       if (which.takeBack) {
         result.ifPresent(SayCommands::refuse);
-        return which.takeBackBench("bench result", streams);
+        return which.takeBackBench(BenchTest.PROD, streams);
       }
       String said = result.orElseThrow(() -> missing("say firm or moves behind the pin"));
       return which.bench(BenchTest.PROD, said, OptionalInt.empty(), streams);
@@ -241,7 +244,8 @@ final class SayCommands {
     @Override
     public Integer call() {
       if (which.takeBack) {
-        return which.takeBackBench("bench result", streams);
+        result.ifPresent(SayCommands::refuse);
+        return which.takeBackBench(BenchTest.METER, streams);
       }
       String said = result.orElseThrow(() -> missing("say ok, open or short behind the pin"));
       if (other != null && said.equalsIgnoreCase("open")) {

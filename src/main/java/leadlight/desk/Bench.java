@@ -136,12 +136,13 @@ final class Bench {
         .toList();
   }
 
-  void said(long scoring, int pin, BenchTest test, String result, OptionalInt other) {
+  void said(long scoring, int pin, BenchTest test, String result, OptionalInt other)
+      throws Refused {
     setup.record().bench(scoring, pin, new BenchResult(test, result, other, setup.person(), now()));
     refresh(scoring);
   }
 
-  void overruled(long scoring, int pin, Verdict verdict, String reason) {
+  void overruled(long scoring, int pin, Verdict verdict, String reason) throws Refused {
     setup
         .record()
         .overrule(
@@ -150,7 +151,7 @@ final class Bench {
   }
 
   /** Takes the last word on a joint back: an opinion, or else what the bench said. */
-  void takeBack(long scoring, int pin, boolean opinion) {
+  void takeBack(long scoring, int pin, boolean opinion) throws Refused {
     JobRecord.Withdrawal why = new JobRecord.Withdrawal("", setup.person(), now());
     if (opinion) {
       setup.record().takeBackOverrule(scoring, pin, why);
@@ -183,9 +184,14 @@ final class Bench {
     }
   }
 
-  private void refresh(long scoring) {
-    StandingPhoto.refresh(setup.record(), scoring, setup.limits(), shelf, setup.writer());
+  /** What was said is in the record whether or not its results could be brought up to date. */
+  private void refresh(long scoring) throws Refused {
+    Optional<String> left =
+        StandingPhoto.refresh(setup.record(), scoring, setup.limits(), shelf, setup.writer());
     changed();
+    if (left.isPresent()) {
+      throw new Refused(left.get());
+    }
   }
 
   ZonedDateTime now() {

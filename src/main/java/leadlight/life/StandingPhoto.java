@@ -31,22 +31,29 @@ public final class StandingPhoto {
 
   /**
    * Brings the results of a scoring up to date with what stands. Nothing is done if the photo is
-   * gone or was changed: the record has it all the same.
+   * gone or was changed: the record has it all the same. Nor if somebody changed the results: new
+   * ones would hide it.
    *
-   * @return whether they were
+   * @return in a line what was changed, if so
    */
-  public static boolean refresh(
+  public static Optional<String> refresh(
       JobRecord record, long id, AcceptanceSet limits, PhotoShelf shelf, ReportWriter writer) {
     Scoring scoring = record.scoring(id);
     Optional<Photo> open = shelf.open(scoring);
     if (open.isEmpty() || scoring.results().getParent() == null) {
-      return false;
+      return Optional.empty();
     }
     try (Photo photo = open.get()) {
       ScoredPhoto stands = of(limits, photo, scoring, record.row(id));
-      writer.write(stands, photo.frame(), scoring.results().getParent());
-      record.resultsWritten(id);
-      return true;
+      return record
+          .rewriteResults(
+              id, () -> writer.write(stands, photo.frame(), scoring.results().getParent()))
+          .stream()
+          .findFirst()
+          .map(
+              file ->
+                  "the results of scoring %d stay as they are: %s; run \"leadlight record verify\""
+                      .formatted(id, file));
     }
   }
 }

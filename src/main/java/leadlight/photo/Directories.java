@@ -17,11 +17,7 @@ import java.util.Set;
  */
 final class Directories {
 
-  /** More pages than any scanner writes; common practice, no source. */
-  private static final int MOST = 1000;
-
-  private static final int ENTRIES_MAX = 4096;
-  private static final int VALUES_MAX = 1 << 20;
+  private static final PhotoLimits.Chain LIMITS = PhotoLimits.standard().directories();
 
   /** Bytes of a value by its type, 1 to 18; 0 for types that do not exist. */
   private static final int[] SIZES = {0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8, 4, 0, 0, 8, 8, 8};
@@ -57,7 +53,7 @@ final class Directories {
     Set<Long> seen = new HashSet<>();
     long at = offset(big ? 8 : 4);
     while (at != 0) {
-      if (!seen.add(at) || seen.size() > MOST) {
+      if (!seen.add(at) || seen.size() > LIMITS.chainMax().value()) {
         throw new Broken();
       }
       at = read(at).map(this::offset).orElse(0L);
@@ -79,7 +75,7 @@ final class Directories {
     ByteBuffer counted = need(at, countBytes, order);
     long count = big ? counted.getLong(0) : counted.getShort(0) & 0xffff;
     int size = big ? 20 : 12;
-    if (count < 0 || count > ENTRIES_MAX) {
+    if (count < 0 || count > LIMITS.entriesMax().value()) {
       throw new Broken();
     }
     ByteBuffer entries = need(at + countBytes, (int) count * size, order);
@@ -177,7 +173,7 @@ final class Directories {
 
     private ByteBuffer bytes(Entry entry) {
       int size = entry.type < SIZES.length ? SIZES[entry.type] : 0;
-      if (size == 0 || entry.count < 0 || entry.count > VALUES_MAX) {
+      if (size == 0 || entry.count < 0 || entry.count > LIMITS.valuesMax().value()) {
         throw new Broken();
       }
       int length = (int) entry.count * size;

@@ -9,34 +9,43 @@ import leadlight.photo.jpeg.JpegLimits;
  *
  * @param intake what is read at all
  * @param whole when a file is damaged
+ * @param directories how much a chain of TIFF directories may hold
  * @param fitness from where on the picture as a whole deserves a sentence
  */
 record PhotoLimits(
     @JsonProperty(required = true) Intake intake,
     @JsonProperty(required = true) Whole whole,
+    @JsonProperty(required = true) Chain directories,
     @JsonProperty(required = true) Fit fitness) {
 
   /** From where on a JPEG is damaged for certain, see {@link JpegLimits}. */
   record Whole(
       @JsonProperty(required = true) Limit scansMax,
+      @JsonProperty(required = true) Limit lastZeroBytesMax,
       @JsonProperty(required = true) Limit blockOutOfRangeMax,
+      @JsonProperty(required = true) Limit overshootLevelsMax,
+      @JsonProperty(required = true) Limit fastTransformLevels,
       @JsonProperty(required = true) Limit seamStrength,
       @JsonProperty(required = true) Limit seamFinestSteps,
       @JsonProperty(required = true) Limit seamTexture,
       @JsonProperty(required = true) Limit seamLikeness,
       @JsonProperty(required = true) Limit seamSlope,
+      @JsonProperty(required = true) Limit seamRoughShare,
       @JsonProperty(required = true) Limit seamBlocks) {
 
     JpegLimits jpeg() {
       return new JpegLimits(
           (int) scansMax.value(),
-          blockOutOfRangeMax.value(),
+          (int) lastZeroBytesMax.value(),
+          new JpegLimits.Range(
+              blockOutOfRangeMax.value(), overshootLevelsMax.value(), fastTransformLevels.value()),
           new JpegLimits.Seam(
               seamStrength.value(),
               seamFinestSteps.value(),
               seamTexture.value(),
               seamLikeness.value(),
               seamSlope.value(),
+              seamRoughShare.value(),
               (int) seamBlocks.value()));
     }
   }
@@ -63,6 +72,12 @@ record PhotoLimits(
       }
     }
   }
+
+  /** Directories of a chain, entries of a directory, values of an entry. */
+  record Chain(
+      @JsonProperty(required = true) Limit chainMax,
+      @JsonProperty(required = true) Limit entriesMax,
+      @JsonProperty(required = true) Limit valuesMax) {}
 
   /** Bounds on {@link PictureFacts}, in their units. */
   record Fit(

@@ -92,7 +92,7 @@ public final class ChartPages {
     Page.Builder page = new Page.Builder().strong(summary(chart)).chart(plot(chart, by, ordered));
     left.forEach(page::text);
     design(chart, page);
-    if (chart.centre() == 0) {
+    if (chart.points().stream().allMatch(point -> point.group().count() == 0)) {
       page.text("There is not one defect: limits of zero tell nothing yet; the next one decides.");
     }
     List<List<String>> signals =

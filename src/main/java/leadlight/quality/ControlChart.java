@@ -74,7 +74,7 @@ public record ControlChart(
    * Makes a chart.
    *
    * @throws UserError if there is no subgroup, or a share above one, or a c chart of unequal sizes,
-   *     or fewer groups than the baseline
+   *     or fewer groups than the baseline, or a baseline without any spread before other groups
    */
   public static ControlChart of(ChartKind kind, List<Subgroup> groups, Design design) {
     check(kind, groups);
@@ -88,6 +88,11 @@ public record ControlChart(
     double count = first.stream().mapToDouble(Subgroup::count).sum();
     double size = first.stream().mapToDouble(g -> size(kind, g)).sum();
     double centre = count / size;
+    if (base < groups.size() && (count == 0 || kind == ChartKind.P && count == size)) {
+      throw new UserError(
+          "the first %d groups have no spread, %s: limits of them find nothing; take a longer baseline"
+              .formatted(base, count == 0 ? "not one defect" : "not one sound unit"));
+    }
     List<Double> plain = groups.stream().map(g -> z(kind, g, centre, 1)).toList();
     double spread = design.laney ? widening(plain.subList(0, base)) : 1;
     List<Double> z = plain.stream().map(v -> v / spread).toList();

@@ -2,7 +2,6 @@ package leadlight.quality;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -11,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import leadlight.quality.chart.Days;
 import leadlight.quality.gauge.Bias;
 
 /**
@@ -45,8 +45,8 @@ public record GaugeInput(
   }
 
   /**
-   * Reads the columns part, operator, trial, measure, value and, if there, verdict, day
-   * (2026-11-25) and reference, the known value.
+   * Reads the columns part, operator, trial, measure, value and, if there, verdict, day (2026-11-25
+   * or 25.11.2026) and reference, the known value.
    *
    * @throws leadlight.model.UserError if a cell is missing or makes no sense
    */
@@ -114,11 +114,13 @@ public record GaugeInput(
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }
-    try {
-      return OptionalDouble.of((double) LocalDate.parse(text.get()).toEpochDay());
-    } catch (DateTimeParseException e) {
-      throw row.trouble("\"day\" is \"" + text.get() + "\", not a date such as 2026-11-25");
-    }
+    LocalDate day =
+        Days.of(text.get())
+            .orElseThrow(
+                () ->
+                    row.trouble(
+                        "\"day\" is \"" + text.get() + "\", not a date such as 2026-11-25"));
+    return OptionalDouble.of((double) day.toEpochDay());
   }
 
   /** Names of the measures, in their order. */

@@ -22,6 +22,7 @@ import leadlight.quality.sampling.DoublePlan;
  * @param zeroOfFirstLetter column of acceptance number 0 in the first line; one less a line
  * @param schemes sample sizes and diagonals by severity
  * @param doubles double plans
+ * @param sequential bounds of sequential plans
  * @param switching when severity changes
  */
 public record SamplingScheme(
@@ -33,7 +34,12 @@ public record SamplingScheme(
     @JsonProperty(required = true) int zeroOfFirstLetter,
     @JsonProperty(required = true) Map<Severity, Master> schemes,
     @JsonProperty(required = true) Doubles doubles,
+    @JsonProperty(required = true) Sequential sequential,
     @JsonProperty(required = true) SwitchingRules switching) {
+
+  /** How far a sequential plan may go on. */
+  public record Sequential(
+      @JsonProperty(required = true) int mostUnits, @JsonProperty(required = true) String source) {}
 
   /**
    * A master table.

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import leadlight.data.Hash;
 import leadlight.data.JsonText;
 import org.jdbi.v3.core.Handle;
@@ -29,7 +28,12 @@ final class Chain {
   static final String BEGUN = "begun";
 
   private static final String NO_HASH = "0".repeat(64);
-  private static final List<String> PROVEN_FILES = List.of(".json", ".csv", ".png", ".jpg");
+
+  /** What the report writer puts behind a photo's name; pages are made from the same. */
+  private static final List<String> PROVEN_FILES = List.of(".json", ".csv", ".annotated.png");
+
+  /** In place of the hash of a file that is there and cannot be read. */
+  static final String UNREADABLE = "unreadable";
 
   private final Handle handle;
 
@@ -96,6 +100,15 @@ final class Chain {
         entry.hashAfter(last.map(Entry::hash).orElse(NO_HASH)));
   }
 
+  /** Number and hash of the last entry. */
+  Seal seal() {
+    return handle
+        .select("SELECT id, hash FROM entry ORDER BY id DESC LIMIT 1")
+        .map((row, context) -> new Seal(row.getLong("id"), row.getString("hash")))
+        .findOne()
+        .orElse(new Seal(0, NO_HASH));
+  }
+
   List<Entry> entries() {
     return handle
         .select("SELECT * FROM entry ORDER BY id")
@@ -141,25 +154,30 @@ final class Chain {
             .one());
   }
 
-  /** Those beside a report that begin with its name; a file that cannot be read has no hash. */
+  /** The files of a report that are there: its own names, no file of another photo's. */
   static Map<String, String> files(Path report) {
     Map<String, String> hashes = new TreeMap<>();
-    String stem = report.getFileName().toString().replaceFirst("\\.json$", "");
-    Path folder = report.toAbsolutePath().getParent();
-    if (folder == null || !Files.isDirectory(folder)) {
-      return hashes;
-    }
-    try (Stream<Path> beside = Files.list(folder)) {
-      for (Path file : beside.sorted().toList()) {
-        String name = file.getFileName().toString();
-        if (name.startsWith(stem + ".") && PROVEN_FILES.stream().anyMatch(name::endsWith)) {
-          hashes.put(name, Hash.sha256(file));
-        }
+    for (String name : names(report)) {
+      Path file = report.resolveSibling(name);
+      if (Files.exists(file)) {
+        hashes.put(name, hash(file));
       }
-    } catch (IOException e) {
-      hashes.clear();
     }
     return hashes;
+  }
+
+  /** Names of a report's files. */
+  static List<String> names(Path report) {
+    String stem = report.getFileName().toString().replaceFirst("\\.json$", "");
+    return PROVEN_FILES.stream().map(ending -> stem + ending).toList();
+  }
+
+  private static String hash(Path file) {
+    try {
+      return Hash.sha256(file);
+    } catch (IOException e) {
+      return UNREADABLE;
+    }
   }
 
   private static String row(ResultSet row) throws SQLException {

@@ -1,9 +1,9 @@
 package leadlight.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,10 +17,19 @@ final class ChainCheck {
 
   private final Handle handle;
   private final Chain chain;
-  private final List<String> troubles = new ArrayList<>();
+  private final boolean withFiles;
 
-  ChainCheck(Handle handle) {
+  /** Once each: all entries of a row may tell the same. */
+  private final Set<String> troubles = new LinkedHashSet<>();
+
+  /**
+   * Takes a record.
+   *
+   * @param withFiles whether results are compared too; those of an imported record lie elsewhere
+   */
+  ChainCheck(Handle handle, boolean withFiles) {
     this.handle = handle;
+    this.withFiles = withFiles;
     this.chain = new Chain(handle);
   }
 
@@ -28,12 +37,20 @@ final class ChainCheck {
     List<Chain.Entry> entries = chain.entries();
     links(entries);
     seal.ifPresent(kept -> sealed(kept, entries));
-    Map<String, Chain.Entry> last = new TreeMap<>();
-    entries.forEach(entry -> last.put(entry.kind() + " " + entry.ref(), entry));
     for (EntryKind kind : EntryKind.values()) {
-      rows(kind, last);
+      rows(kind, entries);
     }
-    return troubles;
+    return List.copyOf(troubles);
+  }
+
+  /** Files of a scoring that are not as its last entry says, in a line each. */
+  static List<String> alteredFiles(Handle handle, long scoring) {
+    ChainCheck check = new ChainCheck(handle, true);
+    check.chain.entries().stream()
+        .filter(entry -> entry.kind().equals(EntryKind.SCORING.table()) && entry.ref() == scoring)
+        .reduce((first, second) -> second)
+        .ifPresent(last -> check.files("its", last));
+    return List.copyOf(check.troubles);
   }
 
   /** Each entry follows the one before, from the first to the last that was ever written. */
@@ -79,50 +96,55 @@ final class ChainCheck {
     }
   }
 
-  private void rows(EntryKind kind, Map<String, Chain.Entry> last) {
-    Set<Long> rows = new HashSet<>(chain.rows(kind));
-    for (Chain.Entry entry : last.values()) {
-      if (entry.kind().equals(kind.table())) {
-        compare(kind, entry);
-        rows.remove(entry.ref());
-      }
-    }
-    rows.stream()
-        .sorted()
+  /**
+   * The rows of a kind beside all their entries: a later entry must not make good what was changed
+   * before it.
+   */
+  private void rows(EntryKind kind, List<Chain.Entry> entries) {
+    Map<Long, List<Chain.Entry>> byRow = new TreeMap<>();
+    entries.stream()
+        .filter(entry -> entry.kind().equals(kind.table()))
+        .forEach(entry -> byRow.computeIfAbsent(entry.ref(), ref -> new ArrayList<>()).add(entry));
+    byRow.forEach((ref, mine) -> compare(kind, ref, mine));
+    chain.rows(kind).stream()
+        .filter(ref -> !byRow.containsKey(ref))
         .forEach(
             ref ->
                 troubles.add(
                     kind.words() + " " + ref + " was not written by Leadlight: no entry has it"));
   }
 
-  private void compare(EntryKind kind, Chain.Entry entry) {
-    String what = kind.words() + " " + entry.ref() + ", recorded " + entry.at();
-    Optional<String> now = chain.content(kind, entry.ref());
+  private void compare(EntryKind kind, long ref, List<Chain.Entry> entries) {
+    Chain.Entry last = entries.get(entries.size() - 1);
+    String what = kind.words() + " " + ref + ", recorded " + last.at();
+    Optional<String> now = chain.content(kind, ref);
     if (now.isEmpty()) {
       troubles.add(what + ", was taken out after that");
       return;
     }
-    if (!now.get().equals(entry.content())) {
+    if (entries.stream().anyMatch(entry -> !now.get().equals(entry.content()))) {
       troubles.add(what + ", was changed after that");
     }
-    if (kind == EntryKind.SCORING) {
-      files(what, entry);
+    if (withFiles && kind == EntryKind.SCORING) {
+      files(what + ": its", last);
     }
   }
 
-  private void files(String what, Chain.Entry entry) {
-    Map<String, String> now = Chain.files(chain.results(entry.ref()));
+  private void files(String whose, Chain.Entry entry) {
+    Path report = chain.results(entry.ref());
+    Map<String, String> now = Chain.files(report);
     JsonNode then = JsonText.read(entry.files(), JsonNode.class);
-    Map<String, String> recorded = new HashMap<>();
-    then.fields().forEachRemaining(file -> recorded.put(file.getKey(), file.getValue().asText()));
-    new TreeMap<>(recorded)
-        .forEach(
-            (name, hash) -> {
-              if (!now.containsKey(name)) {
-                troubles.add(what + ": its file " + name + " is gone");
-              } else if (!now.get(name).equals(hash)) {
-                troubles.add(what + ": its file " + name + " was changed after that");
-              }
-            });
+    for (String name : Chain.names(report)) {
+      if (then.has(name)) {
+        String hash = now.getOrDefault(name, "");
+        if (hash.isEmpty()) {
+          troubles.add(whose + " file " + name + " is gone");
+        } else if (hash.equals(Chain.UNREADABLE)) {
+          troubles.add(whose + " file " + name + " cannot be read");
+        } else if (!hash.equals(then.get(name).asText())) {
+          troubles.add(whose + " file " + name + " was changed after that");
+        }
+      }
+    }
   }
 }

@@ -35,7 +35,7 @@ final class Check {
     if (schema.tableLost()) {
       return troubles;
     }
-    troubles.addAll(new ChainCheck(handle).troubles(seal));
+    troubles.addAll(new ChainCheck(handle, true).troubles(seal));
     jointCounts();
     readings();
     files();

@@ -7,8 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
@@ -151,13 +153,24 @@ public final class JobRecord implements AutoCloseable {
         });
   }
 
-  /** Proves a scoring's results anew, after they were brought up to date with what stands. */
-  public void resultsWritten(long scoring) {
-    database.write(
-        handle -> {
-          new Chain(handle).add(EntryKind.SCORING, scoring);
-          return null;
-        });
+  /**
+   * Brings a scoring's results up to date with what stands, and proves them anew. Files that are
+   * not as they were last recorded are left alone: new ones would hide that somebody changed them.
+   *
+   * @param write writes the results
+   * @return what was wrong with the files, a line each; empty if they were written
+   */
+  public List<String> rewriteResults(long scoring, Runnable write) {
+    List<String> altered = database.read(handle -> ChainCheck.alteredFiles(handle, scoring));
+    if (altered.isEmpty()) {
+      write.run();
+      database.write(
+          handle -> {
+            new Chain(handle).add(EntryKind.SCORING, scoring);
+            return null;
+          });
+    }
+    return altered;
   }
 
   /**
@@ -194,20 +207,29 @@ public final class JobRecord implements AutoCloseable {
   public void takeBackOverrule(long scoring, int pin, Withdrawal why) {
     database.write(
         handle -> {
-          new JointBook(handle, scoring, pin).takeBackOverrule(why.reason, why.person, why.at);
+          new JointBook(handle, scoring, pin).takeBackOverrule(why);
           return null;
         });
   }
 
   /**
-   * Takes back the last bench result of a joint that stands; it is kept as taken back.
+   * Takes back the last bench result of a joint that stands, of any test; it is kept as taken back.
    *
    * @throws UserError if none stands
    */
   public void takeBackBench(long scoring, int pin, Withdrawal why) {
+    takeBackBench(scoring, pin, EnumSet.allOf(BenchTest.class), why);
+  }
+
+  /** The same of the last result of one test. */
+  public void takeBackBench(long scoring, int pin, BenchTest test, Withdrawal why) {
+    takeBackBench(scoring, pin, EnumSet.of(test), why);
+  }
+
+  private void takeBackBench(long scoring, int pin, Set<BenchTest> tests, Withdrawal why) {
     database.write(
         handle -> {
-          new JointBook(handle, scoring, pin).takeBackBench(why.reason, why.person, why.at);
+          new JointBook(handle, scoring, pin).takeBackBench(tests, why);
           return null;
         });
   }
@@ -269,31 +291,12 @@ public final class JobRecord implements AutoCloseable {
 
   /** The head of the chain that proves the record. */
   public Seal seal() {
-    return database.read(
-        handle ->
-            handle
-                .select("SELECT id, hash FROM entry ORDER BY id DESC LIMIT 1")
-                .map((row, context) -> new Seal(row.getLong("id"), row.getString("hash")))
-                .findOne()
-                .orElse(new Seal(0, Chain.first())));
+    return database.read(handle -> new Chain(handle).seal());
   }
 
   /** Writes all rows as lines of JSON, to be read back by {@link #importInto}. */
   public void dump(OutputStream out) throws IOException {
-    Seal seal = seal();
-    List<IOException> troubles = new ArrayList<>();
-    database.read(
-        handle -> {
-          try {
-            new Dump(handle).write(out, seal);
-          } catch (IOException e) {
-            troubles.add(e);
-          }
-          return null;
-        });
-    if (!troubles.isEmpty()) {
-      throw troubles.get(0);
-    }
+    Dump.of(database, out);
   }
 
   /**
@@ -306,35 +309,7 @@ public final class JobRecord implements AutoCloseable {
     if (isIn(folder)) {
       throw new UserError(folder + " holds a record already; name a folder for this one alone");
     }
-    boolean whole = false;
-    try (JobRecord made = open(folder)) {
-      List<IOException> troubles = new ArrayList<>();
-      Seal expected =
-          made.database.write(
-              handle -> {
-                try {
-                  return new Dump(handle).read(lines, name);
-                } catch (IOException e) {
-                  troubles.add(e);
-                  return new Seal(0, "");
-                }
-              });
-      if (!troubles.isEmpty()) {
-        throw troubles.get(0);
-      }
-      whole = made.seal().equals(expected);
-      if (!whole) {
-        throw new UserError(name + " is not whole: its rows do not give its seal; export again");
-      }
-      return expected;
-    } catch (IllegalStateException e) {
-      // Rows that the tables' own rules refuse: altered, or without what they refer to.
-      throw new UserError(name + " is not whole: its rows do not fit together; export again");
-    } finally {
-      if (!whole) {
-        Files.deleteIfExists(folder.resolve(Database.FILE));
-      }
-    }
+    return Dump.into(folder, lines, name);
   }
 
   /**

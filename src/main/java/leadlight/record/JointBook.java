@@ -1,6 +1,8 @@
 package leadlight.record;
 
-import java.time.ZonedDateTime;
+import static java.util.stream.Collectors.joining;
+
+import java.util.Set;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 import org.jdbi.v3.core.Handle;
@@ -74,30 +76,31 @@ final class JointBook {
   }
 
   /** Takes back the last opinion that stands. */
-  void takeBackOverrule(String reason, String person, ZonedDateTime at) {
-    takeBack("overrule", "overrule_id", reason, person, at);
+  void takeBackOverrule(JobRecord.Withdrawal why) {
+    takeBack("overrule", "j.pin = mine.pin", why);
   }
 
-  /** Takes back the last bench result that stands. */
-  void takeBackBench(String reason, String person, ZonedDateTime at) {
-    takeBack("bench_result", "bench_result_id", reason, person, at);
+  /** Takes back the last result of some tests that stands; a meter between two pins is of both. */
+  void takeBackBench(Set<BenchTest> tests, JobRecord.Withdrawal why) {
+    String ids = tests.stream().map(test -> "'" + test.id() + "'").collect(joining(", "));
+    takeBack(
+        "bench_result",
+        "(j.pin = mine.pin OR x.other_pin = mine.pin) AND x.test IN (" + ids + ")",
+        why);
   }
 
-  private void takeBack(
-      String table, String column, String reason, String person, ZonedDateTime at) {
+  private void takeBack(String table, String which, JobRecord.Withdrawal why) {
     long last =
         handle
             .select(
-                "SELECT max(x.id) AS last FROM %s x JOIN joint j ON j.id = x.joint_id"
-                        .formatted(table)
-                    + " JOIN scoring s ON s.id = j.scoring_id"
-                    + " JOIN joint mine ON mine.id = ? AND mine.pin = j.pin"
-                    + " JOIN scoring my ON my.id = mine.scoring_id"
-                    + " WHERE s.board_id = my.board_id AND s.stage = my.stage"
-                    + " AND s.attempt = my.attempt AND s.connector = my.connector"
-                    + " AND s.leads = my.leads AND x.id NOT IN (SELECT %s FROM taken_back"
-                        .formatted(column)
-                    + " WHERE %s IS NOT NULL)".formatted(column),
+                ("SELECT max(x.id) AS last FROM %s x JOIN joint j ON j.id = x.joint_id"
+                        + " JOIN scoring s ON s.id = j.scoring_id JOIN joint mine ON mine.id = ?"
+                        + " JOIN scoring my ON my.id = mine.scoring_id"
+                        + " WHERE s.board_id = my.board_id AND s.stage = my.stage"
+                        + " AND s.attempt = my.attempt AND s.connector = my.connector"
+                        + " AND s.leads = my.leads AND %s AND x.id NOT IN"
+                        + " (SELECT %s_id FROM taken_back WHERE %s_id IS NOT NULL)")
+                    .formatted(table, which, table, table),
                 joint)
             .map((row, context) -> row.getLong("last"))
             .one();
@@ -107,13 +110,13 @@ final class JointBook {
               + " \"leadlight record show\" lists what was said");
     }
     handle.execute(
-        "INSERT INTO taken_back (%s, reason, person, taken_back_at, zone) VALUES (?, ?, ?, ?, ?)"
-            .formatted(column),
+        "INSERT INTO taken_back (%s_id, reason, person, taken_back_at, zone) VALUES (?, ?, ?, ?, ?)"
+            .formatted(table),
         last,
-        reason,
-        person,
-        ScoringWriter.time(at),
-        at.getZone().getId());
+        why.reason(),
+        why.person(),
+        ScoringWriter.time(why.at()),
+        why.at().getZone().getId());
     new Chain(handle).addLast(EntryKind.TAKEN_BACK);
   }
 }

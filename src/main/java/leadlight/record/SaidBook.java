@@ -99,6 +99,9 @@ final class SaidBook {
     BenchResult result = result(row, other);
     if (isBack(row)) {
       add(takenBack, pin, back(row, Optional.empty(), Optional.of(result)));
+      if (other != 0) {
+        add(takenBack, other, back(row, Optional.empty(), Optional.of(result(row, pin))));
+      }
     } else {
       add(bench, pin, result);
       if (other != 0) {

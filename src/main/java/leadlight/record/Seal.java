@@ -1,5 +1,6 @@
 package leadlight.record;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadlight.model.UserError;
@@ -17,12 +18,21 @@ public record Seal(long entries, String hash) {
 
   /** Reads what {@link #toString()} wrote. */
   public static Seal parse(String text) {
+    return of(text)
+        .orElseThrow(
+            () ->
+                new UserError(
+                    "--seal "
+                        + text
+                        + " is no seal; give it as \"leadlight record seal\" printed it"));
+  }
+
+  /** The same; empty if it is no seal. */
+  static Optional<Seal> of(String text) {
     Matcher parts = FORM.matcher(text.strip());
-    if (!parts.matches()) {
-      throw new UserError(
-          "--seal " + text + " is no seal; give it as \"leadlight record seal\" printed it");
-    }
-    return new Seal(Long.parseLong(parts.group(1)), parts.group(2));
+    return parts.matches()
+        ? Optional.of(new Seal(Long.parseLong(parts.group(1)), parts.group(2)))
+        : Optional.empty();
   }
 
   @Override

@@ -1,7 +1,5 @@
 package leadlight.statistics;
 
-import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
-
 /**
  * So many of so many.
  *
@@ -26,18 +24,12 @@ public record Rate(int count, int of) implements Rated {
   /** Lower end of the 95 % Wilson score interval (Wilson 1927); 0 if there is nothing to rate. */
   @Override
   public double lower() {
-    return of == 0
-        ? 0
-        : Math.max(
-            0,
-            BinomialConfidenceInterval.WILSON_SCORE.fromErrorRate(of, count, 0.05).getLowerBound());
+    return Wilson.of(share(), of).lower();
   }
 
   /** Upper end of the 95 % Wilson score interval; 1 if there is nothing to rate. */
   @Override
   public double upper() {
-    return of == 0
-        ? 1
-        : BinomialConfidenceInterval.WILSON_SCORE.fromErrorRate(of, count, 0.05).getUpperBound();
+    return Wilson.of(share(), of).upper();
   }
 }

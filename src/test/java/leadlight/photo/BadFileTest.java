@@ -193,6 +193,7 @@ class BadFileTest {
             new PhotoLimits(
                 new PhotoLimits.Intake(tiny, one, one, one, one, one),
                 PhotoLimits.standard().whole(),
+                PhotoLimits.standard().directories(),
                 PhotoLimits.standard().fitness()));
     assertThat(catchThrowableOfType(UserError.class, () -> small.read(Samples.path("base.bmp"))))
         .hasMessageContaining("crop the row out");

@@ -183,7 +183,11 @@ class PhotoReaderTest {
         new PhotoLimits.Intake(limit(1), limit(1), limit(0.001), limit(100), limit(1), limit(1));
     PhotoReader small =
         new PhotoReader(
-            new PhotoLimits(own, PhotoLimits.standard().whole(), PhotoLimits.standard().fitness()));
+            new PhotoLimits(
+                own,
+                PhotoLimits.standard().whole(),
+                PhotoLimits.standard().directories(),
+                PhotoLimits.standard().fitness()));
     for (String name : new String[] {"orientation-6.jpg", "orientation-6.png"}) {
       try (Photo photo = small.read(Samples.path(name))) {
         assertThat(photo.info().widthPx()).isEqualTo(16);

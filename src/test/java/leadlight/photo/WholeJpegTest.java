@@ -2,8 +2,10 @@ package leadlight.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -54,6 +56,49 @@ class WholeJpegTest {
     new Random(3).nextBytes(longer);
     System.arraycopy(whole, 0, longer, 0, whole.length);
     reader.read(Files.write(folder.resolve("longer.jpg"), longer)).close();
+  }
+
+  private static byte[] padded(byte[] whole, int zeros) {
+    byte[] longer = Arrays.copyOf(whole, whole.length + zeros);
+    longer[whole.length - 2] = 0;
+    longer[whole.length - 1] = 0;
+    longer[longer.length - 2] = (byte) 0xff;
+    longer[longer.length - 1] = (byte) 0xd9;
+    return longer;
+  }
+
+  @ParameterizedTest
+  @MethodSource("goodFiles")
+  void zerosBeforeThePicturesEndAreNoDamage(Path file) throws IOException {
+    byte[] whole = Files.readAllBytes(file);
+    boolean endsThere =
+        whole[whole.length - 2] == (byte) 0xff && whole[whole.length - 1] == (byte) 0xd9;
+    assumeThat(endsThere).as("the file ends with its picture").isTrue();
+    for (int zeros : new int[] {1, 2, 7, 60, 70_000}) {
+      assertThat(refusal(padded(whole, zeros))).as("%d zeros", zeros).isNull();
+    }
+  }
+
+  @Test
+  void zerosInPlaceOfTheLastBytesOfAPictureAreNamed() throws IOException {
+    byte[] whole = Files.readAllBytes(SAMPLE);
+    for (int lost = 8; lost <= 512; lost++) {
+      byte[] bytes = whole.clone();
+      Arrays.fill(bytes, whole.length - 2 - lost, whole.length - 2, (byte) 0);
+      assertNamed(bytes);
+      bytes[whole.length - 3] = 1;
+      assertNamed(bytes);
+    }
+  }
+
+  @Test
+  void aVersionOfNothingIsNoDamage() throws IOException {
+    byte[] bytes = Files.readAllBytes(SAMPLE);
+    assertThat(new String(bytes, 6, 4, StandardCharsets.ISO_8859_1)).isEqualTo("JFIF");
+    bytes[11] = 0;
+    assertThat(refusal(bytes)).isNull();
+    bytes[11] = 3;
+    assertNamed(bytes);
   }
 
   @Test

@@ -69,6 +69,29 @@ class ControlChartTest {
     assertThat(chart.signals()).isEmpty();
   }
 
+  @Test
+  void aBaselineWithoutSpreadIsRefused() {
+    ControlChart.Design two = new ControlChart.Design(true, Set.of(1), 2, false);
+    for (ChartKind kind : List.of(ChartKind.P, ChartKind.U, ChartKind.C)) {
+      assertThatThrownBy(() -> ControlChart.of(kind, groups(0, 0, 10), two))
+          .isInstanceOf(UserError.class)
+          .hasMessageContaining("the first 2 groups have no spread");
+      assertThat(ControlChart.of(kind, groups(0, 0), two).signals()).isEmpty();
+    }
+    assertThatThrownBy(() -> ControlChart.of(ChartKind.P, groups(10, 10, 0), two))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("not one sound unit");
+    assertThat(ControlChart.of(ChartKind.U, groups(10, 10, 60), two).signals())
+        .as("ten defects in ten units are no lack of spread")
+        .hasSize(1);
+  }
+
+  private static List<Subgroup> groups(int... counts) {
+    return IntStream.range(0, counts.length)
+        .mapToObj(i -> new Subgroup("g" + i, 10, counts[i]))
+        .toList();
+  }
+
   /** Western Electric, Statistical Quality Control Handbook (1956), tests for instability. */
   @Test
   void runRules() {

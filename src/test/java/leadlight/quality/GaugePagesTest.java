@@ -230,6 +230,16 @@ class GaugePagesTest {
         .containsExactly(new Flips.Said("p1", "a", "good"));
   }
 
+  @Test
+  void aDayIsReadAsOnAChart() throws IOException {
+    GaugeInput input =
+        read(
+            "part,operator,trial,measure,value,day",
+            "p1,a,1,x,1,2026-11-27",
+            "p1,a,2,x,1,27.11.2026");
+    assertThat(input.readings().get(1).day()).isEqualTo(input.readings().get(0).day()).isPresent();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -237,7 +247,7 @@ class GaugePagesTest {
         "p1,a,1,x,2,,|given before",
         "p1,a,2,x,two,,|not a number",
         "p1,a,2,x,Infinity,,|not a number",
-        "p1,a,2,x,2,27.11.2026,|not a date",
+        "p1,a,2,x,2,27/11/2026,|not a date",
         "p1,,2,x,2,,|\"operator\" is empty"
       })
   void aLineThatMakesNoSenseIsNamed(String line, String trouble) {

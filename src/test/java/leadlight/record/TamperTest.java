@@ -14,6 +14,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,12 @@ class TamperTest {
           1, 1, new Overrule(Verdict.DEFECT, Optional.empty(), "seen at 40x", "Ada", LATER));
       record.bench(
           1, 2, new BenchResult(BenchTest.PROD, "moves", OptionalInt.empty(), "Ada", LATER));
+      record.takeBackBench(1, 2, new JobRecord.Withdrawal("slipped", "Ada", LATER));
+      record.add(
+          "0412",
+          "A1",
+          new LifeEvent(
+              LifeEvent.Kind.COMPLAINT, "drops out", List.of(), Optional.empty(), "Ada", LATER));
       record.endRun(run, LATER);
       seal = record.seal();
       assertThat(record.troubles(Optional.of(seal))).isEmpty();
@@ -107,6 +114,10 @@ class TamperTest {
             "a bench result",
             "bench result 1, recorded",
             "UPDATE bench_result SET result = 'firm'"),
+        sql("who took back", "taken back 1, recorded", "UPDATE taken_back SET person = 'Bob'"),
+        sql("what was taken back", "taken back 1, recorded", "DELETE FROM taken_back"),
+        sql("a complaint", "life event 1, recorded", "UPDATE life_event SET words = 'none'"),
+        sql("a complaint taken out", "was taken out", "DELETE FROM life_event"),
         sql("an opinion taken out", "was taken out", "DELETE FROM overrule"),
         sql(
             "a scoring taken out with its entry",
@@ -203,6 +214,51 @@ class TamperTest {
   }
 
   @Test
+  void anAlteredRowIsNamedAlsoAfterItsResultsWereWrittenAnew() throws SQLException {
+    execute(folder, "UPDATE joint SET verdict = 'process-indicator' WHERE scoring_id = 1");
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThat(record.rewriteResults(1, () -> {})).isEmpty();
+    }
+    assertThat(found())
+        .filteredOn(line -> line.startsWith("scoring 1, recorded"))
+        .singleElement()
+        .asString()
+        .contains("was changed");
+  }
+
+  @Test
+  void resultsThatSomebodyChangedAreNotWrittenOver() throws IOException {
+    Files.writeString(folder.resolve("A1.json"), "{\"verdict\": 1}");
+    List<String> written = new ArrayList<>();
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThat(record.rewriteResults(1, () -> written.add("A1")))
+          .containsExactly("its file A1.json was changed after that");
+      record.rewriteResults(2, () -> written.add("A2"));
+    }
+    assertThat(written).containsExactly("A2");
+    assertThat(found()).anySatisfy(line -> assertThat(line).contains("A1.json was changed"));
+  }
+
+  @Test
+  void aFileOfAnotherPhotoIsNotTakenForAResult() throws IOException {
+    Files.writeString(folder.resolve("A1.b.json"), "{}");
+    Files.writeString(folder.resolve("A1.csv"), "1");
+    assertThat(Chain.files(folder.resolve("A1.json"))).containsOnlyKeys("A1.json", "A1.csv");
+    Files.delete(folder.resolve("A1.b.json"));
+    Files.delete(folder.resolve("A1.csv"));
+  }
+
+  /** A folder in a file's place can be read by nobody, root among them. */
+  @Test
+  void aFileThatCannotBeReadHidesNoOther() throws IOException {
+    Path unreadable = Files.createDirectory(folder.resolve("A1.csv"));
+    Map<String, String> files = Chain.files(folder.resolve("A1.json"));
+    assertThat(files).containsEntry("A1.csv", "unreadable").containsKey("A1.json");
+    assertThat(files.get("A1.json")).hasSize(64);
+    Files.delete(unreadable);
+  }
+
+  @Test
   void twentyWaysAreTried() {
     assertThat(ways()).hasSizeGreaterThanOrEqualTo(20);
   }
@@ -231,6 +287,8 @@ class TamperTest {
     try (JobRecord record = JobRecord.open(other)) {
       assertThat(record.troubles(Optional.of(seal))).isEmpty();
       assertThat(record.row(1).joints().get(0).overrules()).hasSize(1);
+      assertThat(record.row(1).joints().get(1).takenBack()).hasSize(1);
+      assertThat(record.life("0412", "A1")).hasSize(1);
     }
   }
 
@@ -243,13 +301,74 @@ class TamperTest {
     }
     List<String> lines = Files.readAllLines(file);
     for (int kept : new int[] {0, 1, lines.size() / 2}) {
-      String cut = String.join("\n", lines.subList(0, kept));
-      assertThatThrownBy(
-              () ->
-                  JobRecord.importInto(
-                      folder.resolve("cut"), new BufferedReader(new StringReader(cut)), "cut"))
-          .isInstanceOf(UserError.class);
-      assertThat(JobRecord.isIn(folder.resolve("cut"))).isFalse();
+      assertRefused(lines.subList(0, kept), "cut");
+    }
+  }
+
+  private static void assertRefused(List<String> lines, String said) {
+    String text = String.join("\n", lines);
+    assertThatThrownBy(
+            () ->
+                JobRecord.importInto(
+                    folder.resolve("cut"), new BufferedReader(new StringReader(text)), "cut"))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining(said)
+        .hasMessageNotContaining("--seal");
+    assertThat(JobRecord.isIn(folder.resolve("cut"))).isFalse();
+  }
+
+  private List<String> exported() throws IOException {
+    Path file = folder.resolve("all.jsonl");
+    try (JobRecord record = JobRecord.open(folder);
+        var out = Files.newOutputStream(file)) {
+      record.dump(out);
+    }
+    return Files.readAllLines(file);
+  }
+
+  private static List<String> altered(List<String> lines, String table, String what, String to) {
+    return lines.stream()
+        .map(line -> line.contains("\"table\":\"" + table + "\"") ? line.replace(what, to) : line)
+        .toList();
+  }
+
+  @Test
+  void anExportThatLostOrAlteredARowOfTheChainIsNotImported() throws IOException {
+    List<String> lines = exported();
+    List<String> without =
+        lines.stream().filter(line -> !line.contains("\"table\":\"taken_back\"")).toList();
+    assertThat(without).hasSize(lines.size() - 1);
+    assertRefused(without, "lines of");
+    long rows = lines.size() - 1L;
+    List<String> recounted = new ArrayList<>(without);
+    recounted.set(0, lines.get(0).replace("\"rows\":" + rows, "\"rows\":" + (rows - 1)));
+    assertRefused(recounted, "taken back 1, recorded");
+    assertRefused(altered(lines, "overrule", "\"defect\"", "\"acceptable\""), "overrule 1");
+    assertRefused(altered(lines, "life_event", "drops out", "is fine"), "life event 1");
+  }
+
+  /** What trainees said has no entry; the first line counts it. */
+  @Test
+  void anExportThatLostARowOutsideOfTheChainIsNotImported() throws IOException, SQLException {
+    execute(folder, "INSERT INTO trainee (id, name) VALUES (1, 'Bo')");
+    List<String> lines = exported();
+    List<String> without = lines.stream().filter(line -> !line.contains("\"trainee\"")).toList();
+    assertThat(without).hasSize(lines.size() - 1);
+    assertRefused(without, "lines of");
+  }
+
+  @Test
+  void aHeadOrALineThatLacksSomethingIsNamedByItsNumber() throws IOException {
+    List<String> lines = exported();
+    for (String head :
+        List.of(
+            "{\"schema\":7}",
+            "{\"schema\":7,\"seal\":null,\"rows\":1}",
+            "{\"schema\":7,\"seal\":\"7-none\",\"rows\":1}")) {
+      assertRefused(List.of(head), "cut, line 1, is none");
+    }
+    for (String row : List.of("{\"table\":\"job\"}", "{\"table\":\"job\",\"row\":null}", "")) {
+      assertRefused(List.of(lines.get(0), row, row), "cut, line 2, is none");
     }
   }
 

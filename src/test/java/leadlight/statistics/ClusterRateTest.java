@@ -56,6 +56,21 @@ class ClusterRateTest {
     assertThat(rate(19, 3).designEffect()).as("one photo").isCloseTo(2.35, within(1e-12));
   }
 
+  /**
+   * By hand: a unit's own cluster has (1 + 361) / 20 = 18.1 on average, though clusters have 10;
+   * the chosen likeness .075 gives 1 + 17.1 x .075 = 2.2825.
+   */
+  @Test
+  void aLargeClusterWeighsByItsUnits() {
+    ClusterRate uneven =
+        new ClusterRate(List.of(new ClusterRate.Part(0, 1), new ClusterRate.Part(0, 19)));
+
+    assertThat(uneven.designEffect()).isCloseTo(2.2825, within(1e-12));
+    // Wilson's upper end for 0 of n is z^2 / (n + z^2), n the effective 20 / 2.2825.
+    double z2 = 1.959964 * 1.959964;
+    assertThat(uneven.upper()).isCloseTo(z2 / (20 / 2.2825 + z2), within(1e-6));
+  }
+
   @Test
   void photosThatAreAllAlikeAreWorthTheirJoints() {
     ClusterRate even = rate(20, Collections.nCopies(30, 2).stream().mapToInt(i -> i).toArray());

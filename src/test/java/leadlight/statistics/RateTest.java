@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,16 @@ class RateTest {
 
     assertThat(new Rate(0, 19).upper()).isCloseTo(z2 / (19 + z2), within(1e-6));
     assertThat(new Rate(0, 19).upper()).isCloseTo(0.168, within(0.0005));
+  }
+
+  /** The library's own, another program. */
+  @ParameterizedTest
+  @CsvSource({"81, 263", "0, 20", "20, 20", "1, 1"})
+  void intervalIsTheLibrarys(int count, int of) {
+    var interval = BinomialConfidenceInterval.WILSON_SCORE.fromErrorRate(of, count, 0.05);
+
+    assertThat(new Rate(count, of).lower()).isCloseTo(interval.getLowerBound(), within(1e-12));
+    assertThat(new Rate(count, of).upper()).isCloseTo(interval.getUpperBound(), within(1e-12));
   }
 
   @Test

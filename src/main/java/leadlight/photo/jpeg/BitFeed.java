@@ -9,6 +9,7 @@ final class BitFeed {
   private static final int CHUNK = 1 << 16;
 
   private final Bytes bytes;
+  private final int lastZerosMax;
   private final byte[] chunk = new byte[CHUNK];
   private long chunkAt;
   private int chunkLength;
@@ -21,9 +22,19 @@ final class BitFeed {
   private int madeUp;
 
   private boolean atMarker;
+  private boolean padded;
 
-  BitFeed(Bytes bytes, long from) {
+  /** Bytes of zeros in a row that were read last. */
+  private int zeroRun;
+
+  /**
+   * Takes a file.
+   *
+   * @param lastZerosMax bytes of zeros that a whole picture may end in, before others fill it up
+   */
+  BitFeed(Bytes bytes, long from, int lastZerosMax) {
     this.bytes = bytes;
+    this.lastZerosMax = lastZerosMax;
     seek(from);
   }
 
@@ -39,6 +50,7 @@ final class BitFeed {
     held = 0;
     count = 0;
     madeUp = 0;
+    zeroRun = 0;
     atMarker = false;
   }
 
@@ -86,6 +98,32 @@ final class BitFeed {
     clear();
   }
 
+  /**
+   * The same at the end of a scan, where some cameras fill up with bytes of zeros. Of a sector that
+   * was lost to zeros the picture took most of them for its own; then those left over are damage.
+   */
+  void endOfScan() {
+    int wholeBytes = (count - madeUp) / 8;
+    long unread = held >>> madeUp;
+    boolean zeros = (unread & (1L << (8 * wholeBytes)) - 1) == 0;
+    int padding = wholeBytes;
+    while (zeros && !atMarker) {
+      int value = data();
+      padding += value == 0 ? 1 : 0;
+      zeros = value <= 0;
+    }
+    padded = padding > 0;
+    if (!zeros || padded && zeroRun - padding > lastZerosMax) {
+      throw new JpegDamage("more data stand in it than its size needs");
+    }
+    clear();
+  }
+
+  /** Whether {@link #endOfScan()} passed bytes of zeros. */
+  boolean padded() {
+    return padded;
+  }
+
   /** Takes the marker that {@link #end()} stopped at. */
   int takeMarker() {
     next++;
@@ -125,11 +163,13 @@ final class BitFeed {
     int value = byteOrEnd();
     if (value != 0xff) {
       atMarker = value < 0;
+      zeroRun = value > 0 ? 0 : value == 0 ? zeroRun + 1 : zeroRun;
       return value;
     }
     int follower = nextAfterFill();
     if (follower == 0) {
       next++;
+      zeroRun = 0;
       return 0xff;
     }
     next--;

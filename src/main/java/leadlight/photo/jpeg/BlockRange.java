@@ -10,12 +10,6 @@ final class BlockRange {
   private static final double LOWEST = -128;
   private static final double HIGHEST = 127;
 
-  /** Some encoders let white overshoot by so much against ringing; from memory. */
-  private static final int OVERSHOOT_MAX = 31;
-
-  /** Encoders with a fast transform err by some levels a sample, whatever the divisors are. */
-  private static final int FAST_TRANSFORM_ROOM = 64 * 5 * 5;
-
   private static final double[][] BASIS = new double[8][8];
 
   static {
@@ -28,27 +22,32 @@ final class BlockRange {
 
   private final int[] divisors = new int[64];
   private final double room;
+  private final double outsideMax;
   private final double highest;
   private final double[] halfWay = new double[64];
 
-  /** Takes the divisors by their place in the data. */
-  BlockRange(int[] byPlace) {
+  /**
+   * Takes the divisors by their place in the data. Some encoders let white overshoot against
+   * ringing, and those with a fast transform err whatever the divisors are.
+   */
+  BlockRange(int[] byPlace, JpegLimits.Range limits) {
     double sum = 0;
     for (int place = 0; place < 64; place++) {
       divisors[Component.NATURAL[place]] = byPlace[place];
       sum += (double) byPlace[place] * byPlace[place];
     }
-    room = sum + FAST_TRANSFORM_ROOM;
-    highest = HIGHEST + Math.min(OVERSHOOT_MAX, 2 * byPlace[0]);
+    room = sum + 64 * limits.fastTransform() * limits.fastTransform();
+    outsideMax = limits.outsideMax();
+    highest = HIGHEST + Math.min(limits.overshoot(), 2 * byPlace[0]);
   }
 
-  /** Squared distance from the range as a share of the squared divisors; values row by row. */
-  double beyond(int[] values) {
+  /** Whether a block, values row by row, is one that no picture can hold. */
+  boolean isBeyond(int[] values) {
     double reach = Math.abs(values[0] * divisors[0]) / 8.0;
     for (int i = 1; i < 64; i++) {
       reach += Math.abs(values[i] * divisors[i]) / 4.0;
     }
-    return reach <= HIGHEST ? 0 : distance(values) / room;
+    return reach > HIGHEST && distance(values) > outsideMax * room;
   }
 
   private double distance(int[] values) {

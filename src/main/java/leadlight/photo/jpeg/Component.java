@@ -41,7 +41,7 @@ final class Component {
   /** The divisors in force when it was first sent, as they stand in the data. */
   private int[] divisors = {};
 
-  private BlockRange range = new BlockRange(new int[64]);
+  private BlockRange range;
 
   Component(int id, int sidewaysFactor, int downFactor, int quantTable) {
     this.id = id;
@@ -72,10 +72,10 @@ final class Component {
     return range;
   }
 
-  void divideBy(int[] table) {
+  void divideBy(int[] table, JpegLimits.Range limits) {
     if (divisors.length == 0) {
       divisors = table;
-      range = new BlockRange(table);
+      range = new BlockRange(table, limits);
     }
   }
 

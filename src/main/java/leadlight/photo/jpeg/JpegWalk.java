@@ -32,7 +32,7 @@ public final class JpegWalk {
   private JpegWalk(Bytes bytes, JpegLimits limits) {
     this.bytes = bytes;
     this.limits = limits;
-    this.bits = new BitFeed(bytes, 0);
+    this.bits = new BitFeed(bytes, 0, limits.lastZerosMax());
     for (int i = 0; i < 2; i++) {
       dc[i] = HuffmanTable.usual(false, i == 1);
       ac[i] = HuffmanTable.usual(true, i == 1);
@@ -111,12 +111,16 @@ public final class JpegWalk {
       if (divisors[part.component().quantTable] == null) {
         throw new JpegDamage("a table of divisors is missing");
       }
-      part.component().divideBy(divisors[part.component().quantTable]);
+      part.component().divideBy(divisors[part.component().quantTable], limits.range());
     }
     bits.seek(at);
     ScanWalk.Tables tables = new ScanWalk.Tables(dc, ac, interval);
-    new ScanWalk(frame, scan, tables, bits, limits.outOfRangeMax()).run();
-    return bits.offset();
+    new ScanWalk(frame, scan, tables, bits).run();
+    long end = bits.offset();
+    if (bits.padded() && (read(marker(end) + 1, 1).get(0) & 0xff) != EOI) {
+      throw new JpegDamage("more data stand in it than its size needs");
+    }
+    return end;
   }
 
   private void segment(int marker, ByteBuffer body) {
@@ -138,10 +142,10 @@ public final class JpegWalk {
     frame.components().forEach(component -> component.makeRoom(frame.progressive()));
   }
 
-  /** There are versions 1 and 2 only (JFIF 1.02); a decoder says so on its own stream. */
+  /** There are versions 1 and 2 (JFIF 1.02); some writers leave a 0 there, which harms nothing. */
   private static void jfif(ByteBuffer body) {
     boolean marked = body.limit() >= 6 && body.getInt(0) == JFIF && body.get(4) == 0;
-    if (marked && body.get(5) != 1 && body.get(5) != 2) {
+    if (marked && (body.get(5) & 0xff) > 2) {
       throw new JpegDamage("its header says what no JPEG can be");
     }
   }

@@ -12,7 +12,6 @@ final class ScanWalk {
   private final Scan scan;
   private final Tables tables;
   private final BitFeed bits;
-  private final double outOfRangeMax;
   private final int[] before = new int[4];
   private final int[] values = new int[64];
   private int blocksToSkip;
@@ -20,12 +19,11 @@ final class ScanWalk {
   /** Tables by class and number, and the units between restart markers; 0 for none. */
   record Tables(HuffmanTable[] dc, HuffmanTable[] ac, int interval) {}
 
-  ScanWalk(Frame frame, Scan scan, Tables tables, BitFeed bits, double outOfRangeMax) {
+  ScanWalk(Frame frame, Scan scan, Tables tables, BitFeed bits) {
     this.frame = frame;
     this.scan = scan;
     this.tables = tables;
     this.bits = bits;
-    this.outOfRangeMax = outOfRangeMax;
   }
 
   /** Takes all units that the frame's size asks for; the feed then stands at a marker. */
@@ -39,18 +37,19 @@ final class ScanWalk {
       }
       unit(unit % wide, unit / wide);
     }
-    endInterval();
+    noneSkipped();
+    bits.endOfScan();
   }
 
-  private void endInterval() {
+  private void noneSkipped() {
     if (blocksToSkip > 0) {
       throw new JpegDamage("its data say more blocks than its size needs");
     }
-    bits.end();
   }
 
   private void restart(int number) {
-    endInterval();
+    noneSkipped();
+    bits.end();
     if (bits.takeMarker() != MARKER_RST0 + (number & 7)) {
       throw new JpegDamage("a restart marker is missing or out of turn");
     }
@@ -126,7 +125,7 @@ final class ScanWalk {
       values[Component.NATURAL[k]] = value;
       part.component().note(block, k, value);
     }
-    if (part.component().range().beyond(values) > outOfRangeMax) {
+    if (part.component().range().isBeyond(values)) {
       throw new JpegDamage("a block of it holds what no picture can");
     }
   }

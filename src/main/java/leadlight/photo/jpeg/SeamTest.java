@@ -17,9 +17,6 @@ final class SeamTest {
   /** Standard error of a median by that of a mean, of many normal values. */
   private static final double MEDIAN_ERROR = 1.2533;
 
-  /** Before medians are taken, means decide what is worth it. */
-  private static final double ROUGHLY = 0.4;
-
   private final JpegLimits.Seam limits;
   private final EdgeLines edges;
   private final int wide;
@@ -49,15 +46,17 @@ final class SeamTest {
     return false;
   }
 
+  /** Before medians are taken, means decide what is worth it. */
   private boolean worthALook(int line, int from) {
+    double roughly = limits.roughShare();
     double right = edges.step(line, from, wide);
     double left = edges.step(line + 1, 0, from);
     double height = (right * (wide - from) + left * from) / wide;
-    return Math.abs(height) >= limits.coarseSteps() * finest * ROUGHLY
-        && Math.abs(right / height - 1) < ROUGHLY
-        && Math.abs(left / height - 1) < ROUGHLY
-        && Math.abs(edges.step(line, 0, from) / height) < ROUGHLY
-        && Math.abs(edges.step(line + 1, from, wide) / height) < ROUGHLY;
+    return Math.abs(height) >= limits.coarseSteps() * finest * roughly
+        && Math.abs(right / height - 1) < roughly
+        && Math.abs(left / height - 1) < roughly
+        && Math.abs(edges.step(line, 0, from) / height) < roughly
+        && Math.abs(edges.step(line + 1, from, wide) / height) < roughly;
   }
 
   private boolean isSeam(int line, int from) {

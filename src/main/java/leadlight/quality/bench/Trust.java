@@ -14,6 +14,8 @@ import leadlight.statistics.ClusterRate;
  * @param mostFalseSource where from
  * @param leastBad fewer bad joints tell nothing
  * @param leastBadSource where from
+ * @param leastPassedTried fewer passed joints that were tried tell nothing of those that pass
+ * @param leastPassedTriedSource where from
  */
 record Trust(
     @JsonProperty(required = true) double mostMissed,
@@ -21,7 +23,9 @@ record Trust(
     @JsonProperty(required = true) double mostFalse,
     @JsonProperty(required = true) String mostFalseSource,
     @JsonProperty(required = true) int leastBad,
-    @JsonProperty(required = true) String leastBadSource) {
+    @JsonProperty(required = true) String leastBadSource,
+    @JsonProperty(required = true) int leastPassedTried,
+    @JsonProperty(required = true) String leastPassedTriedSource) {
 
   static Trust builtIn() {
     return DataFile.builtIn("quality/trust.json").read(Trust.class);
@@ -44,7 +48,16 @@ record Trust(
       return "Not known yet: %d joints were found bad at the bench; that tells no miss rate of %s or less. Try passed joints too, drawn at random."
           .formatted(missed.of(), Words.percent(mostMissed));
     }
-    return "Nothing here speaks against the tool: at most %s of the bad joints that were tried had passed."
-        .formatted(Words.percent(missed.upper()));
+    int passed = tally.passedTried().count();
+    if (passed < leastPassedTried) {
+      return "Not known yet: %d passed joints were tried at the bench, fewer than %d; what is missed lies among them. Try passed joints too, drawn at random."
+          .formatted(passed, leastPassedTried);
+    }
+    if (called.of() == 0 || 1 - called.lower() > mostFalse) {
+      return "Not known yet: %d calls were settled at the bench; that tells no share of false ones of %s or less. Settle what the tool calls before it is heated."
+          .formatted(called.of(), Words.percent(mostFalse));
+    }
+    return "Nothing here speaks against the tool: at most %s of the bad joints that were tried had passed, and at most %s of its calls were false."
+        .formatted(Words.percent(missed.upper()), Words.percent(1 - called.lower()));
   }
 }

@@ -13,6 +13,8 @@ import leadlight.data.DataFile;
  * @param leastPerGroupSource where from
  * @param fewGroups fewer groups leave the limits unsure
  * @param fewGroupsSource where from
+ * @param fewGaps fewer gaps between rare events leave their limits unsure
+ * @param fewGapsSource where from
  * @param overdispersedP groups differ more than chance below this significance
  * @param overdispersedSource where from
  * @param cusum the cumulative sum chart
@@ -25,6 +27,8 @@ public record ChartRules(
     @JsonProperty(required = true) String leastPerGroupSource,
     @JsonProperty(required = true) int fewGroups,
     @JsonProperty(required = true) String fewGroupsSource,
+    @JsonProperty(required = true) int fewGaps,
+    @JsonProperty(required = true) String fewGapsSource,
     @JsonProperty(required = true) double overdispersedP,
     @JsonProperty(required = true) String overdispersedSource,
     @JsonProperty(required = true) Cusum cusum,

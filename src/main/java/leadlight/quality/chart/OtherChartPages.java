@@ -13,8 +13,6 @@ import leadlight.quality.Words;
 /** Pages of charts other than Shewhart's. */
 public final class OtherChartPages {
 
-  private static final int FEW_GAPS = 10;
-
   private OtherChartPages() {}
 
   /**
@@ -41,8 +39,11 @@ public final class OtherChartPages {
               "A gap needs two defects, and some room between them: there is nothing to chart yet.")
           .page(word + " chart");
     }
-    if (gaps.size() < FEW_GAPS) {
-      page.text("Fewer than ten gaps: the limits are as unsure as their mean (common practice).");
+    int few = ChartRules.builtIn().fewGaps();
+    if (gaps.size() < few) {
+      page.text(
+          "Fewer than %d gaps: the limits are as unsure as their mean (common practice)."
+              .formatted(few));
     }
     return page.chart(plot(chart, word, what, beyond))
         .text(

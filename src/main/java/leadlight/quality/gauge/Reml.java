@@ -1,7 +1,10 @@
 package leadlight.quality.gauge;
 
 import java.util.Arrays;
+import java.util.List;
+import leadlight.model.UserError;
 import leadlight.quality.Spread;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
@@ -33,8 +36,43 @@ public final class Reml {
     this.cells = cells;
   }
 
-  /** The components; the cells must be connected. */
+  /**
+   * The components; the cells must be connected.
+   *
+   * @throws UserError if the readings have no spread, or none that can be computed with
+   */
   public static Spread of(Cells cells) {
+    check(cells);
+    try {
+      return sought(cells);
+    } catch (MathRuntimeException e) {
+      throw new UserError(
+          "the spread of these readings is not found; look for a slip among them, or fill all cells");
+    }
+  }
+
+  private static void check(Cells cells) {
+    double most =
+        cells.values().stream()
+            .flatMap(List::stream)
+            .flatMap(List::stream)
+            .mapToDouble(Math::abs)
+            .max()
+            .orElse(0);
+    if (!Double.isFinite(most * most * cells.size())) {
+      throw new UserError(
+          "a reading of %s is too large to be squared; give readings in a larger unit"
+              .formatted(most));
+    }
+    // What rounding alone leaves of equal readings is no spread.
+    if (cells.within() <= cells.size() * Math.pow(Math.ulp(most), 2)) {
+      throw new UserError(
+          "all repeats of a part by an operator are equal: the gauge shows too few digits to tell its"
+              + " spread; read more of them");
+    }
+  }
+
+  private static Spread sought(Cells cells) {
     Reml reml = new Reml(cells);
     double[] best = null;
     double least = Double.POSITIVE_INFINITY;

@@ -1,6 +1,7 @@
 package leadlight.quality.sampling;
 
 import leadlight.model.UserError;
+import leadlight.quality.SamplingScheme;
 
 /**
  * A sequential plan: after each unit the lot is accepted, refused or inspected further. Lines by
@@ -17,7 +18,7 @@ public record SequentialPlan(double good, double producerRisk, double bad, doubl
   /**
    * Checks the figures.
    *
-   * @throws UserError if a share or a risk makes no sense
+   * @throws UserError if a share or a risk makes no sense, or the plan has too many units
    */
   public SequentialPlan {
     if (!(good > 0 && good < bad && bad < 1)) {
@@ -25,6 +26,13 @@ public record SequentialPlan(double good, double producerRisk, double bad, doubl
     }
     if (!(producerRisk > 0 && consumerRisk > 0 && producerRisk + consumerRisk < 1)) {
       throw new UserError("two risks lie above 0 and together below 100 %; give two such");
+    }
+    int most = SamplingScheme.builtIn().sequential().mostUnits();
+    int end = end(good, producerRisk, bad, consumerRisk);
+    if (end > most) {
+      throw new UserError(
+          "a sequential plan for these shares may go on to %d units, more than %d; take shares that lie farther apart, or larger risks"
+              .formatted(end, most));
     }
   }
 
@@ -49,6 +57,10 @@ public record SequentialPlan(double good, double producerRisk, double bad, doubl
 
   /** Most units: one and a half times the single plan's, here by the normal approximation. */
   public int end() {
+    return end(good, producerRisk, bad, consumerRisk);
+  }
+
+  private static int end(double good, double producerRisk, double bad, double consumerRisk) {
     double zGood = quantile(producerRisk);
     double zBad = quantile(consumerRisk);
     double root =

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.quality.Page;
@@ -81,11 +82,48 @@ class BenchTallyTest {
     List<Settled> crying =
         new ArrayList<>(Collections.nCopies(20, called(FindingKind.OPEN, Bench.FIRM)));
     assertThat(verdict(crying)).startsWith("Do not heat a joint");
-    List<Settled> sound = new ArrayList<>();
-    for (int i = 0; i < 200; i++) {
-      sound.add(joint("b" + i, Verdict.DEFECT, List.of(FindingKind.OPEN), Optional.of(Bench.OPEN)));
-    }
-    assertThat(verdict(sound)).startsWith("Nothing here speaks against the tool");
+  }
+
+  private static List<Settled> each(int count, Verdict tool, FindingKind kind, Bench bench) {
+    List<FindingKind> findings = tool == Verdict.DEFECT ? List.of(kind) : List.of();
+    return IntStream.range(0, count)
+        .mapToObj(i -> joint(tool + "-" + kind + "-" + i, tool, findings, Optional.of(bench)))
+        .toList();
+  }
+
+  private static List<Settled> good(int count) {
+    return each(count, Verdict.ACCEPTABLE, FindingKind.OPEN, Bench.FIRM);
+  }
+
+  private static List<Settled> right(int count) {
+    return each(count, Verdict.DEFECT, FindingKind.OPEN, Bench.OPEN);
+  }
+
+  private static List<Settled> all(List<Settled> one, List<Settled> other) {
+    List<Settled> all = new ArrayList<>(one);
+    all.addAll(other);
+    return all;
+  }
+
+  /** 0.95 to the power of 59 is below 0.05: by hand. */
+  @Test
+  void nothingSpeaksForAToolWhosePassedJointsNobodyTried() {
+    assertThat(verdict(right(200))).startsWith("Not known yet: 0 passed joints were tried");
+    assertThat(verdict(all(right(200), good(58)))).startsWith("Not known yet: 58 passed joints");
+    assertThat(verdict(all(right(200), good(59))))
+        .startsWith("Nothing here speaks against the tool");
+  }
+
+  @Test
+  void nothingSpeaksForAToolWhoseCallsMayBeFalse() {
+    List<Settled> shorts = each(200, Verdict.UNJUDGED, FindingKind.BRIDGE, Bench.SHORT);
+    assertThat(verdict(all(shorts, good(200))))
+        .startsWith("Not known yet: 0 joints were found bad");
+    List<Settled> unsure =
+        all(right(170), each(15, Verdict.DEFECT, FindingKind.BRIDGE, Bench.CONDUCTS));
+    assertThat(verdict(all(unsure, good(59))))
+        .as("15 of 185, up to 13 %")
+        .startsWith("Not known yet: 185 calls were settled");
   }
 
   @Test

@@ -1,6 +1,8 @@
 package leadlight.quality.gauge;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -8,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.model.UserError;
 import leadlight.quality.Estimate;
 import leadlight.quality.OutsideR;
 import leadlight.quality.Spread;
@@ -51,6 +54,40 @@ class ComponentsTest {
     assertThat(spread.parts()).isCloseTo(OutsideR.figure(name, 0), within(1e-4));
     assertThat(spread.operators()).isCloseTo(OutsideR.figure(name, 1), within(1e-4));
     assertThat(spread.equipment()).isCloseTo(OutsideR.figure(name, 3), within(1e-4));
+  }
+
+  /** A cell is empty, so that the whole-table analysis cannot stand in. */
+  private static Cells uneven(double... repeats) {
+    List<Cells.Reading> readings = new ArrayList<>();
+    for (String part : List.of("1", "2", "3")) {
+      for (String operator : List.of("a", "b")) {
+        for (double repeat : repeats) {
+          readings.add(new Cells.Reading(part, operator, repeat * (1 + part.compareTo("1") * 0.1)));
+        }
+      }
+    }
+    readings.removeIf(r -> r.part().equals("3") && r.operator().equals("b"));
+    return Cells.of(readings);
+  }
+
+  @Test
+  void equalRepeatsAreRefusedInALine() {
+    assertThatThrownBy(() -> Reml.of(uneven(0.1, 0.1, 0.1)))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("too few digits");
+  }
+
+  @Test
+  void hugeValuesAreRefusedInALine() {
+    for (double huge : new double[] {1e200, 1e160, 1e154, 1e100}) {
+      assertThatCode(() -> Reml.of(uneven(huge, huge * 1.1)))
+          .satisfiesAnyOf(
+              thrown -> assertThat(thrown).isNull(),
+              thrown -> assertThat(thrown).isInstanceOf(UserError.class));
+    }
+    assertThatThrownBy(() -> Reml.of(uneven(1e200, 1.1e200)))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("too large");
   }
 
   /** Repeats alone are a plain variance: 60 degrees of freedom, chi-squared (R: qchisq). */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import leadlight.model.UserError;
 import leadlight.quality.Operating;
 import leadlight.quality.OutsideR;
+import leadlight.quality.Page;
 import leadlight.quality.Plan;
 import leadlight.quality.SamplingScheme;
 import leadlight.quality.Severity;
@@ -130,5 +131,25 @@ class PlansTest {
     assertThat(plan.course(0).sampleNumber())
         .as("accepted where the line reaches 0")
         .isEqualTo(Math.ceil(plan.acceptIntercept() / plan.slope()));
+  }
+
+  @Test
+  void aSequentialPlanWithoutAnEndInSightIsRefused() {
+    assertThatThrownBy(() -> new SequentialPlan(0.01, 0.05, 0.0101, 0.10))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("more than 5000");
+    assertThatThrownBy(() -> new SequentialPlan(0.01, 0.05, 0.01 + 1e-12, 0.10))
+        .isInstanceOf(UserError.class);
+  }
+
+  @Test
+  void anEndBeyondTheLotIsSaid() {
+    SequentialPlan plan = new SequentialPlan(0.01, 0.05, 0.06, 0.10);
+    assertThat(words(SchemePages.page(plan, plan.end()))).doesNotContain("more than the lot has");
+    assertThat(words(SchemePages.page(plan, plan.end() - 1))).contains("more than the lot has");
+  }
+
+  private static String words(Page page) {
+    return page.blocks().toString();
   }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import leadlight.enrol.Bench;
 import leadlight.enrol.Enroller;
 import leadlight.enrol.Enrolment;
+import leadlight.enrol.LeftOut;
 import leadlight.enrol.Proof;
 
 /** What is said of an enrolment in the terminal. */
@@ -31,7 +32,7 @@ final class BenchWords {
                   joints,
                   it.kind().name().toLowerCase(Locale.ROOT)));
     }
-    lines.addAll(bench.vouches() ? proven(proof) : missing(bench));
+    lines.addAll(bench.vouches() ? proven(enrolment, proof) : missing(bench));
     lines.add(
         Enroller.checkable(enrolment)
             ? "That sound and unsoldered were not swapped was checked by the general opinions."
@@ -40,14 +41,23 @@ final class BenchWords {
     return lines;
   }
 
-  private static List<String> proven(Proof proof) {
+  private static List<String> proven(Enrolment enrolment, Proof proof) {
     return List.of(
-        "%d unsoldered joints of %d photos shown, none passed: up to %s may, with 95 %% confidence"
+        "the border lies below all %d unsoldered joints of %d photos shown: up to %s of such joints may pass, with 95 %% confidence"
             .formatted(proof.unsoldered(), proof.unsolderedPhotos(), percent(proof.upTo())),
         "  (as far as joints of one photo are independent; counted by photos, up to %s)"
             .formatted(percent(proof.upToByPhotos())),
-        "%d sound joints of %d photos shown, none called"
-            .formatted(proof.sound(), proof.soundPhotos()));
+        "the other border lies above all %d sound joints of %d photos shown"
+            .formatted(proof.sound(), proof.soundPhotos()),
+        leftOut(LeftOut.of(enrolment)));
+  }
+
+  private static String leftOut(LeftOut count) {
+    return count.unsoldered() + count.sound() == 0
+        ? "how many of them pass where their own photo is left out: counted from three photos of a"
+            + " kind on"
+        : "each photo left out and judged by the others: %d of %d unsoldered joints look soldered, %d of %d sound ones unsoldered"
+            .formatted(count.passed(), count.unsoldered(), count.called(), count.sound());
   }
 
   private static List<String> missing(Bench bench) {
@@ -59,16 +69,17 @@ final class BenchWords {
     add(lines, proof.soundPhotosMissing(), "photo(s) of sound rows, taken anew");
     add(lines, proof.soundMissing(), "more sound joints, in the light you work in");
     boolean both = proof.sound() > 0 && proof.unsoldered() > 0;
-    bench
-        .apart()
-        .filter(why -> both)
-        .ifPresent(
-            why ->
-                lines.add(
-                    "  photos of both kinds taken alike: sound and unsoldered differ in "
-                        + why
-                        + ", and nobody could tell that from solder; begin again with --anew"));
+    bench.apart().filter(why -> both).ifPresent(why -> lines.add(apart(why)));
     return lines;
+  }
+
+  private static String apart(String why) {
+    return why.equals("make")
+        ? "  photos of one make: the general opinions count on some of these and not on others;"
+            + " begin again with --anew, and enrol each make as a bench of its own"
+        : "  photos of both kinds taken alike: sound and unsoldered differ in "
+            + why
+            + ", and nobody could tell that from solder; begin again with --anew";
   }
 
   private static void add(List<String> lines, int count, String what) {

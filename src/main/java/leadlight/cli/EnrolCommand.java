@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import leadlight.enrol.BenchFolder;
 import leadlight.enrol.Enrolment;
 import leadlight.model.Settings;
@@ -20,7 +21,8 @@ import picocli.CommandLine.Parameters;
       "Shows a bench its own known joints, so that photos of it are judged by them.",
       "",
       "What counts: rows that were prodded or work (--sound), rows set down and not yet soldered "
-          + "(--unsoldered), lands without leads (--bare), single known joints (--faults, a table "
+          + "(--unsoldered), lands without leads (--bare: "
+          + "what looks most like one is not vouched for; they prove nothing of leads), single known joints (--faults, a table "
           + "with the columns photo, pin, state: sound or unsoldered). At least two photos of "
           + "sound and two of unsoldered rows, each taken anew, in the light you work in.",
       "Photos are added to those shown before, as a new version; the file names each by its hash.",
@@ -95,8 +97,10 @@ final class EnrolCommand implements Callable<Integer> {
     BenchFolder folder = new BenchFolder(benches.folder(), name);
     boolean photos = !sound.isEmpty() || !unsoldered.isEmpty() || !bare.isEmpty();
     boolean teaches = photos || faults.isPresent();
-    if (teaches && (show || undo || compare.isPresent())) {
-      throw new UserError("give photos, or one of --show, --compare and --undo");
+    long asked = Stream.of(show, undo, compare.isPresent(), anew).filter(it -> it).count();
+    if (asked > 1 || (teaches && asked == 1 && !anew)) {
+      throw new UserError(
+          "give photos, with --anew or without, or one of --show, --compare and --undo");
     }
     if (undo) {
       Path aside = folder.takeBack();
@@ -126,10 +130,10 @@ final class EnrolCommand implements Callable<Integer> {
   }
 
   private int taught(BenchFolder folder) {
-    Optional<Enrolment> before = folder.latest();
+    Optional<Enrolment> before = anew ? Optional.empty() : folder.latest();
     Settings settings =
         new Settings(row.spec(), 2, limits.load().id(), hint.hint(), reader.opinions());
-    EnrolRun run = new EnrolRun(name, settings, limits.load(), anew ? Optional.empty() : before);
+    EnrolRun run = new EnrolRun(name, settings, limits.load(), before);
     sound.forEach(photo -> say(run.show(photo, Enrolment.Kind.SOUND)));
     unsoldered.forEach(photo -> say(run.show(photo, Enrolment.Kind.UNSOLDERED)));
     bare.forEach(photo -> say(run.show(photo, Enrolment.Kind.BARE)));

@@ -197,7 +197,12 @@ final class EnrolTrial {
     return unfamiliar
         ? new RowLook(
             look.pictures(),
-            look.setting(),
+            new Enrolment.Setting(
+                look.setting().pitchPx(),
+                look.setting().blurPitch(),
+                look.setting().dark(),
+                look.setting().bright(),
+                false),
             look.joints().stream().map(it -> new RowLook.Joint(it.fit(), 0)).toList())
         : look;
   }

@@ -34,10 +34,14 @@ final class KnownJoints {
         throw new UserError(
             "%s, line %d: must be photo,pin,state as row.jpg,7,unsoldered".formatted(table, i + 1));
       }
-      Path photo = table.resolveSibling(cells[0].strip());
-      known
-          .computeIfAbsent(photo, key -> new TreeMap<>())
-          .put(Integer.parseInt(cells[1].strip()), soldered(cells[2].strip(), table, i + 1));
+      Path photo = table.resolveSibling(cells[0].strip()).normalize();
+      Map<Integer, Boolean> pins = known.computeIfAbsent(photo, key -> new TreeMap<>());
+      int pin = Integer.parseInt(cells[1].strip());
+      if (pins.put(pin, soldered(cells[2].strip(), table, i + 1)) != null) {
+        throw new UserError(
+            "%s, line %d: pin %d of %s is named twice; keep one line"
+                .formatted(table, i + 1, pin, cells[0].strip()));
+      }
     }
     return known;
   }

@@ -3,7 +3,6 @@ package leadlight.enrol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiPredicate;
 import leadlight.enrol.Enrolment.Fold;
 import leadlight.enrol.Enrolment.Setting;
 import leadlight.enrol.Enrolment.Shown;
@@ -21,12 +20,15 @@ public final class Bench {
 
   private final Enrolment enrolment;
   private final EnrolTuning tuning = EnrolTuning.builtIn();
+  private final Alike alike = new Alike(tuning);
+  private final List<Shown> leads;
   private final Proof proof;
   private final Distances distances;
 
   /** Takes an enrolment. */
   public Bench(Enrolment enrolment) {
     this.enrolment = enrolment;
+    this.leads = enrolment.leads();
     this.proof = Proof.of(enrolment, tuning);
     this.distances = new Distances(enrolment.cloud().spreads());
   }
@@ -46,52 +48,31 @@ public final class Bench {
     return proof;
   }
 
-  /** Whether it vouches and calls: enough was shown, and all of it on one bench. */
+  /** Whether it vouches and calls: enough was shown, all of it on one bench, and borders follow. */
   public boolean vouches() {
-    return proof.enough() && apart().isEmpty();
+    return proof.enough() && bordered() && apart().isEmpty();
+  }
+
+  /** Whether both kinds have a border. */
+  boolean bordered() {
+    return enrolment.lines().stream().anyMatch(it -> it.solderedBelow().isPresent())
+        && enrolment.lines().stream().anyMatch(it -> it.unsolderedAbove().isPresent());
   }
 
   /**
-   * In which respect all sound photos differ from all unsoldered ones, if they do: what tells them
-   * apart may then be that and not the solder.
+   * In which respect sound photos differ from unsoldered ones, if no two of them are alike, or
+   * "make" if the general opinions count on some of the photos only.
    */
   public Optional<String> apart() {
-    List<Setting> sound = settings(true);
-    List<Setting> unsoldered = settings(false);
-    if (noPair(sound, unsoldered, this::sameScale)) {
-      return Optional.of("scale");
-    }
-    if (noPair(sound, unsoldered, this::sameFocus)) {
-      return Optional.of("focus");
-    }
-    return noPair(sound, unsoldered, this::sameLight) ? Optional.of("light") : Optional.empty();
+    return alike.apart(settings(true), settings(false));
   }
 
   private List<Setting> settings(boolean soldered) {
-    return enrolment.joints().stream()
+    return leads.stream()
         .filter(it -> it.soldered() == soldered)
         .map(it -> enrolment.photos().get(it.photo()).setting())
         .distinct()
         .toList();
-  }
-
-  private static boolean noPair(
-      List<Setting> sound, List<Setting> unsoldered, BiPredicate<Setting, Setting> same) {
-    return sound.stream().noneMatch(a -> unsoldered.stream().anyMatch(b -> same.test(a, b)));
-  }
-
-  private boolean sameScale(Setting a, Setting b) {
-    double ratio = Math.max(a.pitchPx(), b.pitchPx()) / Math.min(a.pitchPx(), b.pitchPx());
-    return ratio <= tuning.scaleTo().value();
-  }
-
-  private boolean sameFocus(Setting a, Setting b) {
-    return Math.abs(a.blurPitch() - b.blurPitch()) <= tuning.blurTo().value();
-  }
-
-  private boolean sameLight(Setting a, Setting b) {
-    double apart = Math.max(Math.abs(a.dark() - b.dark()), Math.abs(a.bright() - b.bright()));
-    return apart <= tuning.lightTo().value();
   }
 
   /**
@@ -120,7 +101,8 @@ public final class Bench {
     List<BenchOpinion> opinions = new ArrayList<>();
     if (vouches() && notAs.isEmpty()) {
       for (int i = 0; i < joints.size(); i++) {
-        opinions.add(opinion(joints.get(i), look.joints().get(i).general()));
+        double general = tuning.general(look.joints().get(i).general());
+        opinions.add(opinion(joints.get(i), general));
       }
     }
     return new EnrolledRow(enrolment.bench(), notAs, opinions, note(notAs));
@@ -131,7 +113,7 @@ public final class Bench {
    * where too little was shown to judge by it.
    */
   public double chance(RowLook look, int pin) {
-    double general = look.joints().get(pin - 1).general();
+    double general = tuning.general(look.joints().get(pin - 1).general());
     float[] features = JointFeatures.of(look.pictures()).get(pin - 1);
     return enrolment
         .whole()
@@ -156,23 +138,29 @@ public final class Bench {
                     proof.upTo()));
   }
 
-  private BenchOpinion opinion(float[] features, double general) {
+  /** What it says of a joint, the general opinion as it counts. */
+  BenchOpinion opinion(float[] features, double general) {
     double mean =
         enrolment.lines().stream()
             .mapToDouble(fold -> fold.line().of(general, features))
             .average()
-            .orElseThrow();
+            .orElse(0);
     double chance = 1 / (1 + Math.exp(-mean));
-    double distance = distances.nearest(features, enrolment.joints(), it -> true);
-    if (distance > tuning.likeTo().value() * enrolment.cloud().joint()) {
-      return new BenchOpinion(Side.UNLIKE_SHOWN, chance);
-    }
-    return new BenchOpinion(side(features, general), chance);
+    return new BenchOpinion(
+        likeLeads(features) ? side(features, general) : Side.UNLIKE_SHOWN, chance);
+  }
+
+  /** Near enough to a lead that was shown, and to none of the bare lands nearer. */
+  private boolean likeLeads(float[] features) {
+    Shown nearest = distances.nearest(features, enrolment.joints());
+    double distance = distances.between(features, nearest.features());
+    return enrolment.photos().get(nearest.photo()).kind() != Enrolment.Kind.BARE
+        && distance <= tuning.likeTo().value() * enrolment.cloud().joint();
   }
 
   private Side side(float[] features, double general) {
-    boolean soldered = true;
-    boolean unsoldered = true;
+    boolean soldered = bordered();
+    boolean unsoldered = bordered();
     for (Fold fold : enrolment.lines()) {
       double at = fold.line().of(general, features);
       soldered &= fold.solderedBelow().map(border -> at < border).orElse(true);
@@ -183,19 +171,12 @@ public final class Bench {
 
   /** In which respect the photo is not as those shown, if it is not. */
   private Optional<String> notAs(RowLook look, List<float[]> joints) {
-    Setting setting = look.setting();
-    List<Setting> shown = enrolment.photos().stream().map(Enrolment.Photo::setting).toList();
-    if (shown.stream().noneMatch(it -> sameScale(it, setting))) {
-      return Optional.of("scale");
-    }
-    double softest = shown.stream().mapToDouble(Setting::blurPitch).max().orElseThrow();
-    if (setting.blurPitch() > softest + tuning.blurTo().value()) {
-      return Optional.of("focus");
-    }
-    if (shown.stream().noneMatch(it -> sameLight(it, setting))) {
-      return Optional.of("light");
-    }
-    return look(joints);
+    List<Setting> shown =
+        enrolment.photos().stream()
+            .filter(it -> it.kind() != Enrolment.Kind.BARE)
+            .map(Enrolment.Photo::setting)
+            .toList();
+    return alike.notAs(look.setting(), shown).or(() -> look(joints));
   }
 
   private Optional<String> look(List<float[]> joints) {
@@ -203,7 +184,7 @@ public final class Bench {
     double colour = 0;
     double all = 0;
     for (float[] joint : joints) {
-      Shown nearest = distances.nearest(joint, enrolment.joints());
+      Shown nearest = distances.nearest(joint, leads);
       double distance = distances.between(joint, nearest.features());
       away.add(distance);
       colour += distances.inBlock(COLOUR, joint, nearest.features());

@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
@@ -21,8 +23,8 @@ import leadlight.model.UserError;
 public final class BenchFolder {
 
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
-  private static final Pattern VERSION = Pattern.compile("([1-9][0-9]*)\\.json");
-  private static final Pattern EVER = Pattern.compile("([1-9][0-9]*)(\\.taken-back)?\\.json");
+  private static final Pattern VERSION = Pattern.compile("([1-9][0-9]{0,8})\\.json");
+  private static final Pattern EVER = Pattern.compile("([1-9][0-9]{0,8})(\\.taken-back)?\\.json");
 
   private final Path folder;
   private final String bench;
@@ -39,6 +41,10 @@ public final class BenchFolder {
               + bench
               + "\"");
     }
+    if (file(bench)) {
+      throw new UserError(
+          "a bench's name does not end in .json, as files do; is \"" + bench + "\"");
+    }
     this.folder = benches.resolve(bench);
     this.bench = bench;
   }
@@ -49,10 +55,22 @@ public final class BenchFolder {
    * @throws UserError if there is none
    */
   public static Enrolment find(Path benches, String nameOrFile) {
-    if (nameOrFile.endsWith(".json")) {
-      return DataFile.at(Path.of(nameOrFile)).read(Enrolment.class);
+    return file(nameOrFile)
+        ? read(Path.of(nameOrFile))
+        : new BenchFolder(benches, nameOrFile).inUse();
+  }
+
+  private static boolean file(String nameOrFile) {
+    return nameOrFile.toLowerCase(Locale.ROOT).endsWith(".json");
+  }
+
+  private static Enrolment read(Path file) {
+    DataFile data = DataFile.at(file);
+    try {
+      return data.read(Enrolment.class);
+    } catch (UserError e) {
+      throw new UserError(e.getMessage() + "; enrol the bench again from its photos (--anew)");
     }
-    return new BenchFolder(benches, nameOrFile).inUse();
   }
 
   /** The versions that were not taken back, oldest first. */
@@ -76,8 +94,8 @@ public final class BenchFolder {
           .map(matcher -> Integer.parseInt(matcher.group(1)))
           .sorted(Comparator.naturalOrder())
           .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (IOException | UncheckedIOException e) {
+      throw new UserError(folder + " cannot be read; check its permissions");
     }
   }
 
@@ -92,21 +110,39 @@ public final class BenchFolder {
    * @throws UserError if the bench was not enrolled
    */
   public Enrolment inUse() {
-    return latest()
-        .orElseThrow(
-            () ->
-                new UserError(
-                    "no bench \"%s\" in %s; enrol it: leadlight enrol %s --sound PHOTO... --unsoldered PHOTO..."
-                        .formatted(bench, folder.toAbsolutePath().getParent(), bench)));
+    return latest().orElseThrow(this::none);
+  }
+
+  private UserError none() {
+    return new UserError(
+        "no bench \"%s\" in %s; enrol it: leadlight enrol %s --sound PHOTO... --unsoldered PHOTO..."
+            .formatted(bench, folder.toAbsolutePath().getParent(), bench));
   }
 
   /**
    * A version.
    *
-   * @throws UserError if there is none
+   * @throws UserError if there is none, or if its file tells of another one
    */
   public Enrolment version(int version) {
-    return DataFile.at(file(version)).read(Enrolment.class);
+    if (versions().isEmpty()) {
+      throw none();
+    }
+    if (!versions().contains(version)) {
+      throw new UserError(
+          "bench %s has no version %d; there is %s"
+              .formatted(
+                  bench,
+                  version,
+                  versions().stream().map(String::valueOf).collect(Collectors.joining(", "))));
+    }
+    Enrolment enrolment = read(file(version));
+    if (enrolment.version() != version || !enrolment.bench().equals(bench)) {
+      throw new UserError(
+          "%s tells of bench %s, version %d; put it where it belongs, or name it as a file: --bench FILE.json"
+              .formatted(file(version), enrolment.bench(), enrolment.version()));
+    }
+    return enrolment;
   }
 
   /** Where a version lies. */
@@ -127,13 +163,14 @@ public final class BenchFolder {
   }
 
   /**
-   * Takes the version in use back: its file is kept under another name.
+   * Takes the version in use back, whatever its file holds: it is kept under another name.
    *
    * @throws UserError if there is none
    */
   public Path takeBack() {
-    Path file = file(inUse().version());
-    Path aside = file.resolveSibling(inUse().version() + ".taken-back.json");
+    int version = versions().stream().reduce((older, newer) -> newer).orElseThrow(this::none);
+    Path file = file(version);
+    Path aside = file.resolveSibling(version + ".taken-back.json");
     try {
       WholeFile.move(file, aside);
     } catch (IOException e) {

@@ -9,6 +9,7 @@ final class Cholesky {
    * The solution x of A x = b.
    *
    * @param a its lower triangle counts, and is used up
+   * @throws IllegalStateException if A is not positive definite
    */
   static double[] solved(double[][] a, double[] b) {
     int count = b.length;
@@ -17,6 +18,9 @@ final class Cholesky {
         double rest = a[i][k];
         for (int m = 0; m < k; m++) {
           rest -= a[i][m] * a[k][m];
+        }
+        if (i == k && !(rest > 0)) {
+          throw new IllegalStateException("not positive definite at place " + i);
         }
         a[i][k] = i == k ? Math.sqrt(rest) : rest / a[k][k];
       }

@@ -20,8 +20,13 @@ import leadlight.data.Figure;
  * @param scaleTo ratio of pixels a pitch up to which the scale is that of the bench
  * @param blurTo edge blur beyond that of the photos shown, pitches, up to which it is the bench's
  * @param lightTo difference of the row's levels of light from those shown, of 255
- * @param sameTo distance between two photos, of the middle distance, up to which they are one
+ * @param sameTo mean difference of two photos' shown joints up to which they are one
+ * @param sameRowTo mean difference of two rows' mean joints up to which they are one photo
  * @param swappedTo AUC of a general opinion that counts, up to which kinds look swapped
+ * @param missed chance that a promise does not hold
+ * @param leastSpread spread of a block of numbers below which it is not blown up
+ * @param mostSteps steps after which a line that still moves is refused
+ * @param still greatest move of a weight at which a line stands still
  */
 record EnrolTuning(
     @JsonProperty(required = true) Figure photosFrom,
@@ -37,9 +42,24 @@ record EnrolTuning(
     @JsonProperty(required = true) Figure blurTo,
     @JsonProperty(required = true) Figure lightTo,
     @JsonProperty(required = true) Figure sameTo,
-    @JsonProperty(required = true) Figure swappedTo) {
+    @JsonProperty(required = true) Figure sameRowTo,
+    @JsonProperty(required = true) Figure swappedTo,
+    @JsonProperty(required = true) Figure missed,
+    @JsonProperty(required = true) Figure leastSpread,
+    @JsonProperty(required = true) Figure mostSteps,
+    @JsonProperty(required = true) Figure still) {
 
   static EnrolTuning builtIn() {
     return DataFile.builtIn("enrol/enrol.json").read(EnrolTuning.class);
+  }
+
+  /**
+   * The general opinion as it counts, in learning as in judging: up to a border, since it may be
+   * badly wrong on a bench.
+   *
+   * @param logOdds that nothing holds the joint
+   */
+  double general(double logOdds) {
+    return Math.max(-generalTo.value(), Math.min(generalTo.value(), logOdds));
   }
 }

@@ -73,7 +73,7 @@ public final class Enroller {
             (pin, held) -> {
               RowLook.Joint joint = look.joints().get(pin - 1);
               if (joint.fit()) {
-                double general = general(joint.general());
+                double general = tuning.general(joint.general());
                 joints.add(new Shown(0, pin, held, general, rounded(features.get(pin - 1))));
               }
             });
@@ -81,15 +81,10 @@ public final class Enroller {
       throw new UserError(
           file + ": none of its joints shows well enough to learn from; focus, and light it anew");
     }
-    refuseTwice(file, sha256, joints);
-    taken.add(new Taken(new Photo(file, sha256, kind, look.setting()), joints));
+    Taken now = new Taken(new Photo(file, sha256, kind, look.setting(), mean(features)), joints);
+    refuseTwice(now);
+    taken.add(now);
     return joints.size();
-  }
-
-  /** The general opinion counts up to a border: it may be badly wrong on a bench. */
-  private double general(double logOdds) {
-    double to = tuning.generalTo().value();
-    return Math.max(-to, Math.min(to, logOdds));
   }
 
   /** Four decimals: less than the noise of a picture, and a file that people can compare. */
@@ -101,12 +96,25 @@ public final class Enroller {
     return out;
   }
 
-  private void refuseTwice(String file, String sha256, List<Shown> joints) {
+  private static float[] mean(List<float[]> joints) {
+    float[] mean = new float[JointFeatures.COUNT];
+    joints.forEach(
+        joint -> {
+          for (int i = 0; i < mean.length; i++) {
+            mean[i] += joint[i] / joints.size();
+          }
+        });
+    return rounded(mean);
+  }
+
+  private void refuseTwice(Taken now) {
     for (Taken before : taken) {
-      if (before.photo().sha256().equals(sha256) || same(before.joints(), joints)) {
+      if (before.photo().sha256().equals(now.photo().sha256())
+          || same(before.joints(), now.joints())
+          || sameRow(before.photo().row(), now.photo().row())) {
         throw new UserError(
             "%s shows the same as %s, which was shown already; a second photo must be taken anew,"
-                    .formatted(file, before.photo().file())
+                    .formatted(now.photo().file(), before.photo().file())
                 + " the board put down again");
       }
     }
@@ -129,6 +137,15 @@ public final class Enroller {
     return count > 0 && sum / count <= tuning.sameTo().value();
   }
 
+  /** The same by all joints of the row, also where none was shown of both photos. */
+  private boolean sameRow(float[] before, float[] now) {
+    double sum = 0;
+    for (int i = 0; i < now.length; i++) {
+      sum += Math.abs(before[i] - now[i]);
+    }
+    return sum / now.length <= tuning.sameRowTo().value();
+  }
+
   /**
    * The enrolment of all that was shown.
    *
@@ -144,7 +161,7 @@ public final class Enroller {
       photo.joints().forEach(it -> joints.add(at(photos.size(), it)));
       photos.add(photo.photo());
     }
-    refuseSwapped(joints);
+    refuseSwapped(Enrolment.leads(photos, joints));
     return new Learning(photos, joints, tuning).enrolment(bench, version, reader, opinions);
   }
 
@@ -179,6 +196,6 @@ public final class Enroller {
 
   /** Whether the general opinions can tell if kinds were swapped. */
   public static boolean checkable(Enrolment enrolment) {
-    return right(enrolment.joints()).isPresent();
+    return right(enrolment.leads()).isPresent();
   }
 }

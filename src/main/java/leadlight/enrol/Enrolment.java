@@ -32,9 +32,9 @@ public record Enrolment(
     @JsonProperty(required = true) Cloud cloud) {
 
   /** The format. */
-  public static final String SCHEMA = "leadlight/enrolment/1";
+  public static final String SCHEMA = "leadlight/enrolment/2";
 
-  /** Copies the lists, files leave empty ones out; refuses another format. */
+  /** Copies the lists, files leave empty ones out; refuses another format and what does not fit. */
   public Enrolment {
     if (!SCHEMA.equals(schema)) {
       throw new IllegalArgumentException("schema must be " + SCHEMA + ", is " + schema);
@@ -42,12 +42,26 @@ public record Enrolment(
     photos = List.copyOf(photos);
     joints = List.copyOf(joints);
     lines = lines == null ? List.of() : List.copyOf(lines);
+    if (version < 1 || bench.isBlank()) {
+      throw new IllegalArgumentException("a bench has a name, and a version from 1");
+    }
+    new EnrolmentCheck(photos, joints).check(lines, whole, cloud);
+  }
+
+  /** The joints shown that have leads: bare lands prove nothing of leads that were set down. */
+  List<Shown> leads() {
+    return leads(photos, joints);
+  }
+
+  static List<Shown> leads(List<Photo> photos, List<Shown> joints) {
+    return joints.stream().filter(it -> photos.get(it.photo()).kind() != Kind.BARE).toList();
   }
 
   /** What a photo was shown as. */
   public enum Kind {
     SOUND,
     UNSOLDERED,
+    /** Lands without leads: what looks most like one of them is not vouched for, no more. */
     BARE,
     /** Single joints of it are known, sound or not. */
     KNOWN
@@ -60,26 +74,30 @@ public record Enrolment(
    * @param sha256 of its bytes
    * @param kind what it was shown as
    * @param setting how it was taken
+   * @param row mean numbers of its row's joints, shown or not: by them a copy is known
    */
   public record Photo(
       @JsonProperty(required = true) String file,
       @JsonProperty(required = true) String sha256,
       @JsonProperty(required = true) Kind kind,
-      @JsonProperty(required = true) Setting setting) {}
+      @JsonProperty(required = true) Setting setting,
+      @JsonProperty(required = true) float[] row) {}
 
   /**
    * How a photo was taken, as far as its row tells.
    *
    * @param pitchPx pixels a pitch
-   * @param blurPitch middle edge sigma of its joints, pitches; 0 if no edge tells
+   * @param blurPitch middle edge sigma of its joints, pitches; absent if no edge tells
    * @param dark the row's dark level, 0 to 255
    * @param bright the row's bright level, 0 to 255
+   * @param general whether the general opinion counts on this make of photo
    */
   public record Setting(
       @JsonProperty(required = true) double pitchPx,
-      @JsonProperty(required = true) double blurPitch,
+      Optional<Double> blurPitch,
       @JsonProperty(required = true) double dark,
-      @JsonProperty(required = true) double bright) {}
+      @JsonProperty(required = true) double bright,
+      @JsonProperty(required = true) boolean general) {}
 
   /**
    * A joint that was shown.

@@ -1,10 +1,12 @@
 package leadlight.enrol;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import leadlight.enrol.Enrolment.Fold;
 import leadlight.enrol.Enrolment.Line;
 import leadlight.enrol.Enrolment.Photo;
@@ -15,17 +17,19 @@ import leadlight.enrol.Enrolment.Shown;
  * the borders that its joints draw there. A new joint must lie beyond the borders of all photos
  * (cross-conformal prediction: Vovk 2015; Vovk, Gammerman and Shafer 2005, Algorithmic learning in
  * a random world; split: Papadopoulos and others 2002), and beyond by a margin, since joints of one
- * photo are not independent.
+ * photo are not independent. Bare lands take no part.
  */
 final class Learning {
 
   private final EnrolTuning tuning;
+  private final List<Shown> all;
   private final List<Shown> joints;
   private final List<Photo> photos;
 
   Learning(List<Photo> photos, List<Shown> joints, EnrolTuning tuning) {
     this.photos = photos;
-    this.joints = joints;
+    this.all = joints;
+    this.joints = Enrolment.leads(photos, joints);
     this.tuning = tuning;
   }
 
@@ -37,35 +41,43 @@ final class Learning {
         reader,
         opinions,
         photos,
-        joints,
+        all,
         folds(),
         ShrunkLine.both(joints) ? Optional.of(ShrunkLine.of(joints, tuning)) : Optional.empty(),
-        Distances.cloud(joints, photos.size(), ShrunkLine.LEAST_SPREAD));
+        Distances.cloud(joints, photos.size(), tuning.leastSpread().value()));
   }
 
   private List<Fold> folds() {
-    Map<Integer, Line> lines = new HashMap<>();
+    Map<Integer, Line> lines = new TreeMap<>();
     List<Double> sound = new ArrayList<>();
     List<Double> unsoldered = new ArrayList<>();
-    for (int i = 0; i < photos.size(); i++) {
-      int photo = i;
-      List<Shown> others = joints.stream().filter(it -> it.photo() != photo).toList();
-      if (ShrunkLine.both(others)) {
-        Line line = ShrunkLine.of(others, tuning);
-        lines.put(photo, line);
-        of(photo)
-            .forEach(
-                it ->
-                    (it.soldered() ? sound : unsoldered).add(line.of(it.general(), it.features())));
-      }
+    for (int photo : leftOut(photos.size(), joints)) {
+      Line line = ShrunkLine.of(without(photo, joints), tuning);
+      lines.put(photo, line);
+      of(photo)
+          .forEach(
+              it -> (it.soldered() ? sound : unsoldered).add(line.of(it.general(), it.features())));
     }
     List<Fold> folds = new ArrayList<>();
-    for (int photo = 0; photo < photos.size(); photo++) {
-      if (lines.containsKey(photo)) {
-        folds.add(fold(photo, lines.get(photo), spread(sound), spread(unsoldered)));
+    lines.forEach((photo, line) -> folds.add(fold(photo, line, spread(sound), spread(unsoldered))));
+    return folds;
+  }
+
+  /** Photos with joints that leave both kinds when they are left out, in order. */
+  static Set<Integer> leftOut(int photos, List<Shown> joints) {
+    Set<Integer> leftOut = new TreeSet<>();
+    for (int i = 0; i < photos; i++) {
+      int photo = i;
+      boolean shown = joints.stream().anyMatch(it -> it.photo() == photo);
+      if (shown && ShrunkLine.both(without(photo, joints))) {
+        leftOut.add(photo);
       }
     }
-    return folds;
+    return leftOut;
+  }
+
+  private static List<Shown> without(int photo, List<Shown> joints) {
+    return joints.stream().filter(it -> it.photo() != photo).toList();
   }
 
   private Fold fold(int photo, Line line, double soundSpread, double unsolderedSpread) {

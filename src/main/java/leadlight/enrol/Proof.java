@@ -5,7 +5,7 @@ import java.util.function.Predicate;
 import leadlight.enrol.Enrolment.Shown;
 
 /**
- * What a bench's own joints prove.
+ * What a bench's own joints prove; bare lands prove nothing of leads.
  *
  * @param sound sound joints shown
  * @param soundPhotos photos in which they were shown
@@ -15,6 +15,7 @@ import leadlight.enrol.Enrolment.Shown;
  * @param unsolderedMissing unsoldered joints that are still missing before it vouches
  * @param soundPhotosMissing photos with sound joints that are still missing
  * @param unsolderedPhotosMissing photos with unsoldered joints that are still missing
+ * @param missed chance that the promise does not hold
  */
 public record Proof(
     int sound,
@@ -24,13 +25,11 @@ public record Proof(
     int soundMissing,
     int unsolderedMissing,
     int soundPhotosMissing,
-    int unsolderedPhotosMissing) {
-
-  /** Sureness of a promise. */
-  private static final double MISSED = 0.05;
+    int unsolderedPhotosMissing,
+    double missed) {
 
   static Proof of(Enrolment enrolment, EnrolTuning tuning) {
-    List<Shown> joints = enrolment.joints();
+    List<Shown> joints = enrolment.leads();
     int sound = count(joints, Shown::soldered);
     int soundPhotos = photos(enrolment, true);
     int unsoldered = joints.size() - sound;
@@ -42,15 +41,16 @@ public record Proof(
         unsoldered,
         unsolderedPhotos,
         Math.max(0, (int) tuning.soundFrom().value() - sound),
-        Math.max(0, needed(tuning.promise().value()) - unsoldered),
+        Math.max(0, needed(tuning) - unsoldered),
         Math.max(0, photosFrom - soundPhotos),
-        Math.max(0, photosFrom - unsolderedPhotos));
+        Math.max(0, photosFrom - unsolderedPhotos),
+        tuning.missed().value());
   }
 
   /** Photos whose joints draw a border. */
   private static int photos(Enrolment enrolment, boolean soldered) {
     return (int)
-        enrolment.joints().stream()
+        enrolment.leads().stream()
             .filter(it -> it.soldered() == soldered)
             .mapToInt(Shown::photo)
             .distinct()
@@ -67,20 +67,22 @@ public record Proof(
   }
 
   /**
-   * Share of unsoldered joints that may pass, with 95 % confidence, since none of those shown did:
-   * 1 - 0.05^(1/n), nearly 3/n (Clopper and Pearson 1934; Hanley and Lippman-Hand 1983).
+   * Share of unsoldered joints that may pass, with 95 % confidence, where the border lies at or
+   * below the least of the n shown: 1 - 0.05^(1/n), nearly 3/n (the tolerance bound of Wilks 1941,
+   * Determination of sample sizes for setting tolerance limits, a border at the least of n).
    */
   public double upTo() {
-    return unsoldered == 0 ? 1 : 1 - Math.pow(MISSED, 1.0 / unsoldered);
+    return unsoldered == 0 ? 1 : 1 - Math.pow(missed, 1.0 / unsoldered);
   }
 
   /** The same if each photo counted as one: the worst case of joints that go together. */
   public double upToByPhotos() {
-    return unsolderedPhotos == 0 ? 1 : 1 - Math.pow(MISSED, 1.0 / unsolderedPhotos);
+    return unsolderedPhotos == 0 ? 1 : 1 - Math.pow(missed, 1.0 / unsolderedPhotos);
   }
 
-  /** Joints none of which may pass for a promise to hold at 95 %. */
-  private static int needed(double promise) {
-    return (int) Math.ceil(Math.log(MISSED) / Math.log1p(-promise));
+  /** Joints below all of which the border must lie for a promise to hold. */
+  private static int needed(EnrolTuning tuning) {
+    return (int)
+        Math.ceil(Math.log(tuning.missed().value()) / Math.log1p(-tuning.promise().value()));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import leadlight.enrol.Enrolment.Line;
 import leadlight.enrol.Enrolment.Shown;
+import leadlight.model.UserError;
 
 /**
  * Learns a line from joints that were shown: logistic regression with a normal prior (le Cessie and
@@ -14,9 +15,6 @@ import leadlight.enrol.Enrolment.Shown;
  * method from the prior's middle; the order of the joints decides the last bits, and it is fixed.
  */
 final class ShrunkLine {
-
-  private static final int MOST_STEPS = 30;
-  private static final double STILL = 1e-8;
 
   private final EnrolTuning tuning;
   private final List<Shown> joints;
@@ -60,12 +58,9 @@ final class ShrunkLine {
     }
     double spread = Math.sqrt(sum / joints.size() / (block.to() - block.from()));
     for (int i = block.from(); i < block.to(); i++) {
-      scale[i] = Math.max(LEAST_SPREAD, spread) * Math.sqrt(JointFeatures.COUNT);
+      scale[i] = Math.max(tuning.leastSpread().value(), spread) * Math.sqrt(JointFeatures.COUNT);
     }
   }
-
-  /** Keeps a block that does not vary from being blown up: a hundredth of a picture's range. */
-  static final double LEAST_SPREAD = 0.01;
 
   private Line fitted() {
     List<double[]> rows = new ArrayList<>();
@@ -77,19 +72,26 @@ final class ShrunkLine {
     Arrays.fill(pull, tuning.pullOfPicture().value());
     pull[0] = tuning.pullOfGeneral().value();
     pull[1] = tuning.pullOfGeneral().value();
+    return unscaled(still(rows, prior, pull));
+  }
+
+  /** Steps until it stands still: a line on its way is no line. */
+  private double[] still(List<double[]> rows, double[] prior, double[] pull) {
     double[] at = prior.clone();
-    for (int step = 0; step < MOST_STEPS; step++) {
+    for (int step = 0; step < tuning.mostSteps().value(); step++) {
       double[] move = newton(rows, at, prior, pull);
       double greatest = 0;
-      for (int i = 0; i < count; i++) {
+      for (int i = 0; i < at.length; i++) {
         at[i] -= move[i];
         greatest = Math.max(greatest, Math.abs(move[i]));
       }
-      if (greatest < STILL) {
-        break;
+      if (greatest < tuning.still().value()) {
+        return at;
       }
     }
-    return unscaled(at);
+    throw new UserError(
+        "no line settles between the joints shown sound and unsoldered; look at the photos, and"
+            + " leave out what shows neither well");
   }
 
   private double[] row(Shown joint) {

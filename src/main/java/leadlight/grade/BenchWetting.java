@@ -3,6 +3,7 @@ package leadlight.grade;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import leadlight.model.BenchOpinion;
 import leadlight.model.Chances;
 import leadlight.model.Doubt;
@@ -13,8 +14,9 @@ import leadlight.model.Question;
 
 /**
  * What an enrolled bench's own joints say of one joint. Where the general opinions count, too, the
- * bench says nothing against what they rather see, but leaves a doubt; where it is unsure it has no
- * say there, nor of starved joints, since it was shown unsoldered ones.
+ * bench says nothing against what one of them rather sees, nor where they contradict each other,
+ * but leaves a doubt; where it is unsure it has no say there. Of starved joints it has no say on
+ * any make of photo, since it was shown unsoldered ones.
  */
 final class BenchWetting {
 
@@ -46,16 +48,15 @@ final class BenchWetting {
   }
 
   private boolean soldered(double chance, List<Doubt> doubts, List<Note> grounds) {
-    if (general && lacks()) {
+    if (general && (lacks() || opinion.differ(Question.UNWETTED))) {
       return doubts.add(new Doubt.BenchDiffers(bench.name(), true));
     }
-    boolean settles = !general || !perhapsStarved();
-    return settles && grounds.add(new Note.SolderedByBench(bench.name(), chance));
+    return !perhapsStarved() && grounds.add(new Note.SolderedByBench(bench.name(), chance));
   }
 
   private boolean unsoldered(double chance, List<Finding> findings, List<Doubt> doubts) {
     if (general) {
-      return !lacks() && doubts.add(new Doubt.BenchDiffers(bench.name(), false));
+      return !lacks(opinion.both()) && doubts.add(new Doubt.BenchDiffers(bench.name(), false));
     }
     return findings.add(finding(chance));
   }
@@ -64,8 +65,15 @@ final class BenchWetting {
     return !general && doubts.add(doubt);
   }
 
+  /** Whether any opinion, or both as one, rather sees no fillet. */
   private boolean lacks() {
-    return opinion.both().lackingSolder() >= bench.decision().yesFrom().value();
+    return Stream.of(Optional.of(opinion.both()), opinion.measures(), opinion.reader())
+        .flatMap(Optional::stream)
+        .anyMatch(this::lacks);
+  }
+
+  private boolean lacks(Chances chances) {
+    return chances.lackingSolder() >= bench.decision().yesFrom().value();
   }
 
   private boolean perhapsStarved() {

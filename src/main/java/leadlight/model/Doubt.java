@@ -184,7 +184,7 @@ public sealed interface Doubt extends Remark {
    * photo tells nothing of wetting.
    *
    * @param bench the bench's name
-   * @param why in which respect: "scale", "focus", "light", "shade" or "colour"
+   * @param why in which respect: "scale", "focus", "light", "make", "shade" or "colour"
    */
   record NotAsEnrolled(String bench, String why) implements Doubt {}
 

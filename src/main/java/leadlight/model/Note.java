@@ -107,8 +107,8 @@ public sealed interface Note extends Remark {
    * @param version of its enrolment
    * @param unsoldered unsoldered joints that were shown
    * @param photos photos in which they were shown
-   * @param upTo share of such joints that may pass, with 95 % confidence, if none of those shown
-   *     did
+   * @param upTo share of such joints that may lie below the least of those shown, with 95 %
+   *     confidence
    */
   record AsEnrolled(String bench, int version, int unsoldered, int photos, double upTo)
       implements Note {}
@@ -126,7 +126,7 @@ public sealed interface Note extends Remark {
    *
    * @param bench the bench's name
    * @param version of its enrolment
-   * @param why in which respect: "scale", "focus", "light", "shade" or "colour"
+   * @param why in which respect: "scale", "focus", "light", "make", "shade" or "colour"
    */
   record NotAsEnrolled(String bench, int version, String why) implements Note {}
 

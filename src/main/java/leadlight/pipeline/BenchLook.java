@@ -1,7 +1,7 @@
 package leadlight.pipeline;
 
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import leadlight.enrol.Enrolment;
 import leadlight.enrol.RowLook;
@@ -15,7 +15,7 @@ import leadlight.model.RowOutcome;
 /** From a scored row to what a bench is enrolled by, and judges by. */
 final class BenchLook {
 
-  /** Keeps the log odds of a chance of 0 or 1 finite. */
+  /** Keeps the log odds of a chance of 0 or 1 finite; far beyond where a bench clamps them. */
   private static final double LEAST = 1e-6;
 
   private final Grader grader;
@@ -35,7 +35,11 @@ final class BenchLook {
   RowLook of(JointMeter.CutRow cut, RowOutcome.Found row, List<Joint> joints) {
     Enrolment.Setting setting =
         new Enrolment.Setting(
-            row.pitchPx(), blurPx(joints).orElse(0) / row.pitchPx(), cut.dark(), cut.bright());
+            row.pitchPx(),
+            blurPx(joints).map(blur -> blur / row.pitchPx()),
+            cut.dark(),
+            cut.bright(),
+            !unfamiliar);
     return new RowLook(cut.pictures(), setting, joints.stream().map(this::joint).toList());
   }
 
@@ -46,14 +50,15 @@ final class BenchLook {
         joint.unfitBecause().isEmpty(), unfamiliar ? 0 : Math.log(inside / (1 - inside)));
   }
 
-  private static OptionalDouble blurPx(List<Joint> joints) {
+  /** Middle edge sigma; absent if no edge tells. */
+  static Optional<Double> blurPx(List<Joint> joints) {
     double[] blurs =
         joints.stream()
             .map(joint -> joint.measures().get(Measure.EDGE_BLUR))
             .flatMapToDouble(it -> it == null ? DoubleStream.empty() : one(it))
             .sorted()
             .toArray();
-    return blurs.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(blurs[blurs.length / 2]);
+    return blurs.length == 0 ? Optional.empty() : Optional.of(blurs[blurs.length / 2]);
   }
 
   private static DoubleStream one(Quantity quantity) {

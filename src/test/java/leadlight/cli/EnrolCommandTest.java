@@ -15,7 +15,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import javax.imageio.ImageIO;
+import leadlight.enrol.Bench;
+import leadlight.enrol.BenchFolder;
+import leadlight.enrol.RowLook;
+import leadlight.grade.AcceptanceSet;
+import leadlight.model.BenchOpinion.Side;
+import leadlight.model.Opinions;
+import leadlight.model.RowOutcome;
+import leadlight.model.RowSpec;
+import leadlight.model.ScoredPhoto;
+import leadlight.model.Settings;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -71,13 +88,49 @@ class EnrolCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .contains("bench ring, version 1")
-        .contains("38 unsoldered joints of 2 photos shown, none passed: up to 8 % may")
+        .contains(
+            "below all 38 unsoldered joints of 2 photos shown: up to 8 % of such joints may pass")
         .contains("counted by photos, up to 78 %");
 
     Run scored = score("mixed-0");
     assertThat(inOneLine(scored)).contains("judged as enrolled on bench ring, version 1: 38");
     assertThat(Files.readString(folder.resolve("mixed-0.json"))).contains("\"as-enrolled\"");
     assertThat(Files.readString(folder.resolve("mixed-0.html"))).contains("bench ring");
+  }
+
+  @Test
+  void theSidesOfAMixedPhotoAreAsItsPictureShows() {
+    enrolled();
+    Map<Integer, Side> sides = sides();
+    for (int pin = 1; pin <= 19; pin++) {
+      if (List.of(1, 3, 8, 14).contains(pin)) {
+        assertThat(sides.get(pin)).as("open, pin " + pin).isEqualTo(Side.UNSOLDERED);
+      } else if (pin == 5) {
+        assertThat(sides.get(pin)).as("a bare land").isEqualTo(Side.UNLIKE_SHOWN);
+      } else if (List.of(6, 15).contains(pin)) {
+        assertThat(sides.get(pin)).as("no fillet, pin " + pin).isNotEqualTo(Side.SOLDERED);
+      } else {
+        assertThat(sides.get(pin)).as("sound, pin " + pin).isEqualTo(Side.SOLDERED);
+      }
+    }
+  }
+
+  /** By pin, as the bench sees the mixed photo. */
+  private Map<Integer, Side> sides() {
+    RowSpec row = RowSpec.plain(19, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+    Settings settings =
+        new Settings(row, 2, AcceptanceSet.DEFAULT_ID, Optional.empty(), Opinions.BOTH);
+    PhotoScorer scorer = new PhotoScorer(settings, AcceptanceSet.load(AcceptanceSet.DEFAULT_ID));
+    Map<Integer, Side> sides = new TreeMap<>();
+    try (Photo photo = new PhotoReader().read(picture("mixed-0"))) {
+      ScoredPhoto scored = scorer.score(photo);
+      RowLook look = scorer.look(photo, scored, (RowOutcome.Found) scored.row());
+      new Bench(BenchFolder.find(folder, "ring"))
+          .of(look)
+          .opinions()
+          .forEach(it -> sides.put(sides.size() + 1, it.side()));
+    }
+    return sides;
   }
 
   @Test
@@ -206,6 +259,47 @@ class EnrolCommandTest {
   }
 
   @Test
+  void aPinNamedTwiceIsRefusedWithLineAndPhoto() throws IOException {
+    Path table = folder.resolve("known.csv");
+    Files.writeString(table, "photo,pin,state\nmixed-0.jpg,3,unsoldered\n./mixed-0.jpg,3,sound\n");
+    Run run = enrol("--faults", table);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.errLines()).hasSize(1);
+    assertThat(run.err()).contains("line 3: pin 3 of ./mixed-0.jpg is named twice");
+  }
+
+  @Test
+  void aCopyOfWhichOtherPinsAreNamedIsTheSamePhoto() throws IOException {
+    Files.copy(picture("sound-0"), folder.resolve("sound-0.jpg"));
+    BufferedImage picture = ImageIO.read(picture("sound-0").toFile());
+    ImageIO.write(picture, "jpg", folder.resolve("again.jpg").toFile());
+    StringBuilder known = new StringBuilder("photo,pin,state\n");
+    for (int pin = 1; pin <= 19; pin++) {
+      known.append(pin < 10 ? "sound-0.jpg," : "again.jpg,").append(pin).append(",sound\n");
+    }
+    Path table = folder.resolve("known.csv");
+    Files.writeString(table, known);
+    Run run = enrol("--faults", table);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("again.jpg shows the same as sound-0.jpg");
+  }
+
+  @Test
+  void oneThingIsAskedAtATime() {
+    for (List<Object> asked :
+        List.<List<Object>>of(
+            List.of("--show", "--undo"),
+            List.of("--show", "--compare", 1),
+            List.of("--undo", "--anew"),
+            List.of("--show", "--sound", picture("sound-0")))) {
+      Run run = enrol(asked.toArray());
+      assertThat(run.status()).as(asked.toString()).isEqualTo(2);
+      assertThat(run.errLines()).hasSize(1);
+      assertThat(run.err()).contains("one of --show, --compare and --undo");
+    }
+  }
+
+  @Test
   void aTableWithAnotherWordNamesItsLine() throws IOException {
     Path table = folder.resolve("known.csv");
     Files.writeString(table, "photo,pin,state\nmixed-0.jpg,3,bad\n");
@@ -230,6 +324,7 @@ class EnrolCommandTest {
         .contains("version 1 to 2")
         .contains("added: unsoldered-0.jpg")
         .contains("vouches: not yet, now to 8 %");
+    assertThat(enrol("--compare", 7).err()).contains("has no version 7; there is 1, 2");
     assertThat(enrol("--undo").out()).contains("taken back").contains("bench ring, version 1");
     assertThat(folder.resolve("ring/2.taken-back.json")).exists();
     assertThat(enrol("--unsoldered", picture("unsoldered-0")).out())

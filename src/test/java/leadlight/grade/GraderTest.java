@@ -357,6 +357,10 @@ class GraderTest {
   }
 
   private static GradedJoint enrolled(double unfamiliar, Chances chances, BenchOpinion.Side side) {
+    return enrolled(unfamiliar, plain(1, chances), side);
+  }
+
+  private static GradedJoint enrolled(double unfamiliar, Joint joint, BenchOpinion.Side side) {
     EnrolledRow bench =
         new EnrolledRow(
             "ring",
@@ -366,7 +370,7 @@ class GraderTest {
     return new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH)
         .grade(
             RowSpec.plain(3, 0.5, OptionalDouble.empty(), OptionalDouble.empty()),
-            List.of(plain(1, chances)),
+            List.of(joint),
             new Familiarity(unfamiliar, true),
             Optional.of(bench))
         .joints()
@@ -409,6 +413,41 @@ class GraderTest {
     assertThat(enrolled(FAMILIAR, perhapsStarved, BenchOpinion.Side.SOLDERED).doubts())
         .hasSize(1)
         .allSatisfy(doubt -> assertThat(doubt).isInstanceOf(Doubt.Possible.class));
+  }
+
+  @Test
+  void onAnUnfamiliarMakeTheBenchVouchesForNoJointThatMayBeStarved() {
+    Chances perhapsStarved = sound().with(Question.UNWETTED, 0.3).with(Question.OPEN, 0.2);
+    GradedJoint joint = enrolled(0.9, perhapsStarved, BenchOpinion.Side.SOLDERED);
+    assertThat(joint.grounds()).isEmpty();
+    assertThat(joint.doubts()).hasAtLeastOneElementOfType(Doubt.UnfamiliarPhoto.class);
+  }
+
+  private static List<Doubt> enrolledTwo(Chances measures, Chances reader) {
+    Joint one = plain(1, measures);
+    Joint two =
+        new Joint(
+            one.lead(),
+            one.measures(),
+            List.of(),
+            Optional.empty(),
+            one.byMeasures(),
+            Optional.of(new Reading(reader, 0.01, false, Optional.empty())));
+    return enrolled(FAMILIAR, two, BenchOpinion.Side.SOLDERED).doubts();
+  }
+
+  @Test
+  void theBenchOverridesNoOpinionThatSeesNoFilletNorTwoThatContradictEachOther() {
+    Doubt differs = new Doubt.BenchDiffers("ring", true);
+    Chances open = sound().with(Question.UNWETTED, 0.6);
+    assertThat(enrolledTwo(open, sound())).contains(differs);
+    assertThat(enrolledTwo(sound(), open)).contains(differs);
+    Chances hardlyThere = open.with(Question.MISSING, 0.3);
+    assertThat(enrolledTwo(hardlyThere, sound())).as("they contradict").contains(differs);
+    assertThat(enrolledTwo(open, sound().with(Question.UNWETTED, 0.015)))
+        .as("one sees no fillet, the other is not sure enough to contradict")
+        .contains(differs);
+    assertThat(enrolledTwo(sound(), sound())).doesNotContain(differs);
   }
 
   @Test

@@ -33,6 +33,9 @@ record Bar(
     double limitUnits,
     boolean atMost) {
 
+  /** A measured value is never certain, though its chance may round to one. */
+  private static final double ALMOST_SURE = Math.nextDown(1.0);
+
   static final int WIDTH = 400;
 
   /** Doubt is drawn and said as twice the standard uncertainty, about 95 % (JCGM 100:2008, 6.2). */
@@ -51,7 +54,7 @@ record Bar(
         words.get(
             "measure.doubt", words.length(value, unit), words.length(doubt, unit), unit.symbol()),
         words.get(check.atMost() ? "measure.limit.most" : "measure.limit.least", limit),
-        words.get("measure.kept", words.percent(check.kept())),
+        words.get("measure.kept", words.percent(Math.min(check.kept(), ALMOST_SURE))),
         context.limits().limit(check, words),
         words.get(
             "measure.bar",

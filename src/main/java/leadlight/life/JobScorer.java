@@ -4,17 +4,18 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZonedDateTime;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
+import leadlight.model.UserError;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.JobRecord;
 import leadlight.record.Method;
 import leadlight.record.NewScoring;
-import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
 import leadlight.record.Subject;
 import leadlight.report.ReportContext;
@@ -77,16 +78,27 @@ public final class JobScorer {
   /**
    * Scores a photo, writes its results and records it.
    *
-   * @throws leadlight.model.UserError if the photo cannot be used or nothing can be written
+   * @throws UserError if the photo cannot be used or nothing can be written
    */
   public Kept score(Path file, Subject subject) {
     try (Photo photo = new PhotoReader().read(file)) {
-      return keep(photo, file, subject, scorer.score(photo), false);
+      return keep(photo, file, subject, scorer.score(photo));
     }
   }
 
-  /** Records what was made of an open photo; with {@code again} beside an equal scoring. */
-  public Kept keep(Photo photo, Path file, Subject subject, ScoredPhoto scored, boolean again) {
+  /**
+   * Writes and records what was made of an open photo. Of one that was scored alike before, what
+   * stands of it is written anew.
+   *
+   * @throws UserError if nothing can be written, or somebody changed its results since
+   */
+  public Kept keep(Photo photo, Path file, Subject subject, ScoredPhoto scored) {
+    Optional<Scoring> before =
+        desk.record.find(subject, photo.info().file(), photo.info().sha256(), method());
+    return before.map(it -> anew(photo, it)).orElseGet(() -> added(photo, file, subject, scored));
+  }
+
+  private Kept added(Photo photo, Path file, Subject subject, ScoredPhoto scored) {
     WrittenReport files = writer.write(scored, photo.frame(), desk.out);
     long id =
         desk.record.add(
@@ -98,12 +110,25 @@ public final class JobScorer {
                 files.json(),
                 desk.person,
                 ZonedDateTime.now(desk.clock),
-                again));
-    ScoredPhoto stands = standing(photo, desk.record.scoring(id), desk.record.row(id));
-    if (!stands.joints().equals(scored.joints())) {
-      writer.write(stands, photo.frame(), desk.out);
+                false));
+    return new Kept(id, scored, files);
+  }
+
+  private Kept anew(Photo photo, Scoring before) {
+    long id = before.id();
+    ScoredPhoto stands = StandingPhoto.of(scorer, photo, before, desk.record.row(id));
+    AtomicReference<WrittenReport> files = new AtomicReference<>();
+    Runnable write = () -> files.set(writer.write(stands, photo.frame(), desk.out));
+    if (desk.out.toAbsolutePath().equals(before.results().getParent())) {
+      StandingPhoto.rewrite(desk.record, id, write)
+          .ifPresent(
+              changed -> {
+                throw new UserError(changed + ", or name another folder for the new ones");
+              });
+    } else {
+      write.run();
     }
-    return new Kept(id, stands, files);
+    return new Kept(id, stands, files.get());
   }
 
   private Method method() {
@@ -114,9 +139,5 @@ public final class JobScorer {
         settings.opinions() == Opinions.MEASURES
             ? Optional.empty()
             : Optional.of(desk.context.reader()));
-  }
-
-  private ScoredPhoto standing(Photo photo, Scoring scoring, RecordedRow row) {
-    return StandingPhoto.of(scorer, photo, scoring, row);
   }
 }

@@ -45,15 +45,17 @@ public final class StandingPhoto {
     }
     try (Photo photo = open.get()) {
       ScoredPhoto stands = of(limits, photo, scoring, record.row(id));
-      return record
-          .rewriteResults(
-              id, () -> writer.write(stands, photo.frame(), scoring.results().getParent()))
-          .stream()
-          .findFirst()
-          .map(
-              file ->
-                  "the results of scoring %d stay as they are: %s; run \"leadlight record verify\""
-                      .formatted(id, file));
+      return rewrite(
+          record, id, () -> writer.write(stands, photo.frame(), scoring.results().getParent()));
     }
+  }
+
+  static Optional<String> rewrite(JobRecord record, long id, Runnable write) {
+    return record.rewriteResults(id, write).stream()
+        .findFirst()
+        .map(
+            file ->
+                "the results of scoring %d stay as they are: %s; run \"leadlight record verify\""
+                    .formatted(id, file));
   }
 }

@@ -43,13 +43,13 @@ final class ChainCheck {
     return List.copyOf(troubles);
   }
 
-  /** Files of a scoring that are not as its last entry says, in a line each. */
+  /** Files of a scoring that are there and not as its last entry says, in a line each. */
   static List<String> alteredFiles(Handle handle, long scoring) {
     ChainCheck check = new ChainCheck(handle, true);
     check.chain.entries().stream()
         .filter(entry -> entry.kind().equals(EntryKind.SCORING.table()) && entry.ref() == scoring)
         .reduce((first, second) -> second)
-        .ifPresent(last -> check.files("its", last));
+        .ifPresent(last -> check.files("its", last, false));
     return List.copyOf(check.troubles);
   }
 
@@ -126,11 +126,11 @@ final class ChainCheck {
       troubles.add(what + ", was changed after that");
     }
     if (withFiles && kind == EntryKind.SCORING) {
-      files(what + ": its", last);
+      files(what + ": its", last, true);
     }
   }
 
-  private void files(String whose, Chain.Entry entry) {
+  private void files(String whose, Chain.Entry entry, boolean orGone) {
     Path report = chain.results(entry.ref());
     Map<String, String> now = Chain.files(report);
     JsonNode then = JsonText.read(entry.files(), JsonNode.class);
@@ -138,7 +138,9 @@ final class ChainCheck {
       if (then.has(name)) {
         String hash = now.getOrDefault(name, "");
         if (hash.isEmpty()) {
-          troubles.add(whose + " file " + name + " is gone");
+          if (orGone) {
+            troubles.add(whose + " file " + name + " is gone");
+          }
         } else if (hash.equals(Chain.UNREADABLE)) {
           troubles.add(whose + " file " + name + " cannot be read");
         } else if (!hash.equals(then.get(name).asText())) {

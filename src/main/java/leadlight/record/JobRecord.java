@@ -156,6 +156,7 @@ public final class JobRecord implements AutoCloseable {
   /**
    * Brings a scoring's results up to date with what stands, and proves them anew. Files that are
    * not as they were last recorded are left alone: new ones would hide that somebody changed them.
+   * Those that are gone are written again.
    *
    * @param write writes the results
    * @return what was wrong with the files, a line each; empty if they were written

@@ -127,6 +127,13 @@ class PinsAgreeTest {
   }
 
   @Test
+  void theFilesAreProvenAsTheyStand() {
+    try (JobRecord open = JobRecord.open(record())) {
+      assertThat(open.troubles()).isEmpty();
+    }
+  }
+
+  @Test
   void tableAndJsonOfThePhotoAgree() throws IOException {
     assertThat(csv(out().resolve("base-station-video-mixed.csv"))).isEqualTo(counts);
     JsonNode json =

@@ -240,6 +240,16 @@ class TamperTest {
   }
 
   @Test
+  void resultsThatAreGoneAreWrittenAgain() throws IOException {
+    Files.delete(folder.resolve("A1.json"));
+    List<String> written = new ArrayList<>();
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThat(record.rewriteResults(1, () -> written.add("A1"))).isEmpty();
+    }
+    assertThat(written).containsExactly("A1");
+  }
+
+  @Test
   void aFileOfAnotherPhotoIsNotTakenForAResult() throws IOException {
     Files.writeString(folder.resolve("A1.b.json"), "{}");
     Files.writeString(folder.resolve("A1.csv"), "1");

@@ -1,0 +1,82 @@
+package leadlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import leadlight.record.JobRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A photo that is scored into the record a second time brings what stands, not the first word. */
+class ScoreAgainTest {
+
+  private static final Path PHOTO = Path.of("sample-images/base-station-video-mixed.jpg");
+
+  @TempDir private Path folder;
+
+  private Run score(Path out) {
+    return Run.of(
+        "score",
+        PHOTO,
+        "--leads",
+        19,
+        "--pitch",
+        0.5,
+        "--job",
+        "0412 logger Weir Lane",
+        "--record",
+        folder,
+        "--out",
+        out,
+        "--by",
+        "Ada");
+  }
+
+  private void proddedLeadOneMoves() {
+    Run.of("record", "prod", 1, 1, "moves", "--record", folder, "--by", "Ada");
+  }
+
+  private Path csv(Path out) {
+    return out.resolve("base-station-video-mixed.csv");
+  }
+
+  private Iterable<String> troubles() {
+    try (JobRecord record = JobRecord.open(folder)) {
+      return record.troubles();
+    }
+  }
+
+  @Test
+  void aFreshScoringIsProven() {
+    assertThat(score(folder.resolve("out")).out()).contains("recorded as scoring 1");
+    assertThat(troubles()).isEmpty();
+  }
+
+  @Test
+  void whatTheBenchSaidStaysAndIsProven() throws IOException {
+    Path out = folder.resolve("out");
+    score(out);
+    proddedLeadOneMoves();
+    assertThat(score(out).out()).contains("recorded as scoring 1");
+    assertThat(Files.readString(csv(out))).contains("mixed.jpg,1,1,defect,open,");
+    assertThat(troubles()).isEmpty();
+  }
+
+  @Test
+  void resultsThatSomebodyChangedAreKeptAndTheNewOnesMayLieElsewhere() throws IOException {
+    Path out = folder.resolve("out");
+    score(out);
+    Files.writeString(csv(out), "pin,verdict");
+    Run refused = score(out);
+    assertThat(refused.status()).isNotZero();
+    assertThat(refused.err())
+        .hasLineCount(1)
+        .contains("base-station-video-mixed.csv was changed", "record verify", "another folder");
+    assertThat(csv(out)).hasContent("pin,verdict");
+    Path elsewhere = folder.resolve("elsewhere");
+    assertThat(score(elsewhere).out()).contains("recorded as scoring 1");
+    assertThat(csv(elsewhere)).exists();
+  }
+}

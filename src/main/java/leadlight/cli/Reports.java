@@ -33,14 +33,14 @@ final class Reports {
     Map<String, PhotoPage> made = new ConcurrentHashMap<>();
     return new ReportWriter(
         context(limits),
-        (scored, picture) -> {
+        (scored, legs, picture) -> {
           String id = scored.settings().row().connectorId();
           PhotoPage page =
               known.contains(id)
                   ? made.computeIfAbsent(
                       id, key -> new PhotoPage(pages.context(limits, RowRequest.of(key))))
                   : asked;
-          return page.html(scored, picture);
+          return page.withLegs(scored, legs, picture);
         });
   }
 

@@ -3,11 +3,16 @@ package leadlight.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import leadlight.model.UserError;
 import leadlight.pipeline.InOrder;
 import leadlight.scene.BenchSets;
+import leadlight.scene.LegMix;
+import leadlight.scene.LegRenderer;
+import leadlight.scene.LegSampler;
+import leadlight.scene.LegScene;
 import leadlight.scene.PlacedPairs;
 import leadlight.scene.Scene;
 import leadlight.scene.SceneFiles;
@@ -57,14 +62,21 @@ final class SceneCommand implements Callable<Integer> {
     InOrder.each(
         files,
         threads.count(),
-        file -> write(SceneRenderer.render(SceneFiles.read(file)), out),
-        scene -> streams.out().println(out.resolve(scene.spec().name() + ".jpg")));
+        this::rendered,
+        name -> streams.out().println(out.resolve(name + ".jpg")));
     return ExitStatus.GOOD.code();
   }
 
-  private static Scene write(Scene scene, Path folder) {
-    SceneFiles.write(scene, folder);
-    return scene;
+  /** Renders a scene file of a row, or of anchor legs; returns the picture's name. */
+  private String rendered(Path file) {
+    if (file.getFileName().toString().endsWith(".legs.scene.json")) {
+      LegScene legs = LegRenderer.render(SceneFiles.readLegs(file));
+      SceneFiles.write(legs, out);
+      return legs.spec().name();
+    }
+    Scene scene = SceneRenderer.render(SceneFiles.read(file));
+    SceneFiles.write(scene, out);
+    return scene.spec().name();
   }
 
   /** {@code leadlight scene set}: a set of pictures drawn from a mix. */
@@ -118,6 +130,11 @@ final class SceneCommand implements Callable<Integer> {
             "Mock benches instead: of each a dozen photos under one lamp, sound, unsoldered, mixed.")
     private boolean benches;
 
+    @Option(
+        names = "--legs",
+        description = "Pictures of anchor legs instead; the mix is models/scene/mix-legs.json.")
+    private boolean legs;
+
     @Mixin private ThreadOption threads;
 
     SetCommand(Streams streams) {
@@ -126,7 +143,7 @@ final class SceneCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-      IntFunction<List<SceneSpec>> drawn = drawn(SceneMix.read(mix));
+      IntConsumer drawn = legs ? legsDrawn() : rowsDrawn(drawn(SceneMix.read(mix)));
       OutputFolder.make(out);
       Progress progress = new Progress(streams, count);
       int[] done = {0};
@@ -134,13 +151,25 @@ final class SceneCommand implements Callable<Integer> {
           IntStream.range(from, from + count).boxed().toList(),
           threads.count(),
           number -> {
-            List<SceneSpec> specs = drawn.apply(number);
-            specs.forEach(spec -> write(SceneRenderer.render(spec), out));
-            return specs;
+            drawn.accept(number);
+            return number;
           },
-          scenes -> progress.done(++done[0]));
+          number -> progress.done(++done[0]));
       streams.out().println(count + " pictures with truth in " + out);
       return ExitStatus.GOOD.code();
+    }
+
+    private IntConsumer rowsDrawn(IntFunction<List<SceneSpec>> specs) {
+      return number ->
+          specs.apply(number).forEach(spec -> SceneFiles.write(SceneRenderer.render(spec), out));
+    }
+
+    private IntConsumer legsDrawn() {
+      if (placed || benches) {
+        throw new UserError("--legs goes without --placed and --benches");
+      }
+      LegSampler sampler = new LegSampler(LegMix.read(mix), seed);
+      return number -> SceneFiles.write(LegRenderer.render(sampler.draw(number)), out);
     }
 
     private IntFunction<List<SceneSpec>> drawn(SceneMix from) {

@@ -66,6 +66,8 @@ final class ScoreCommand implements Callable<Integer> {
               + "are open.")
   private Optional<Path> placed = Optional.empty();
 
+  @Mixin private LegPhotoOptions legs;
+
   @Mixin private ReaderOption reader;
 
   @Mixin private RowOptions row;
@@ -119,6 +121,12 @@ final class ScoreCommand implements Callable<Integer> {
       ScoreTalk told,
       Optional<Subject> subject) {
     int count = threads.count();
+    if (legs.given()) {
+      refuseMixed(subject);
+      refuseWithLegs();
+      Threads.set(count);
+      return new ConnectorRun(settings, set, writer, out, told).score(photos, legs);
+    }
     if (sameRow || placed.isPresent()) {
       refuseMixed(subject);
       if (bench.given()) {
@@ -139,6 +147,12 @@ final class ScoreCommand implements Callable<Integer> {
     }
     return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, out, told, streams)
         .score(photos, count);
+  }
+
+  private void refuseWithLegs() {
+    if (sameRow || placed.isPresent() || bench.given()) {
+      throw new UserError("--legs goes without --same-row, --placed and --bench");
+    }
   }
 
   private void refuseMixed(Optional<Subject> subject) {

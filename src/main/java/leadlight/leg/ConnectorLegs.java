@@ -1,8 +1,8 @@
 package leadlight.leg;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import leadlight.connector.AnchorLegs;
 import leadlight.connector.Connector;
 import leadlight.connector.Leg;
 import leadlight.model.UserError;
@@ -19,14 +19,7 @@ public final class ConnectorLegs {
    * @throws UserError if it has none
    */
   public static List<LegRequest.Leg> of(Connector part) {
-    List<Leg> held =
-        part.legs().stream()
-            .flatMap(legs -> legs.each().stream())
-            .filter(leg -> leg.opening().isPresent() && leg.from() == Leg.Origin.MIDDLE)
-            .sorted(
-                Comparator.comparingDouble((Leg leg) -> -Math.rint(leg.yMm()))
-                    .thenComparingDouble(leg -> -leg.xMm()))
-            .toList();
+    List<Leg> held = part.legs().map(AnchorLegs::numbered).orElse(List.of());
     if (held.isEmpty()) {
       throw new UserError(
           part.id() + " has no legs in plated holes; give --land-size and --hole-size");
@@ -36,8 +29,8 @@ public final class ConnectorLegs {
       legs.add(
           new LegRequest.Leg(
               legs.size() + 1,
-              -each.xMm(),
-              -each.yMm(),
+              each.xMm(),
+              each.yMm(),
               each.land().widthMm(),
               each.land().heightMm(),
               each.opening().orElseThrow().widthMm(),

@@ -10,14 +10,26 @@ import java.util.OptionalDouble;
  * @param photos the other photos, in the order given
  * @param seenIn for each joint, pin 1 first, the files that show it; empty if nothing was joined
  * @param changes for each joint what changed since it was set down; empty if that was not asked
+ * @param legs the connector's anchor legs in photos of their own, if any were given
  */
-public record Besides(List<Other> photos, List<List<String>> seenIn, List<Change> changes) {
+public record Besides(
+    List<Other> photos, List<List<String>> seenIn, List<Change> changes, Optional<LegSet> legs) {
 
   /** Copies the lists. */
   public Besides {
     photos = List.copyOf(photos);
     seenIn = List.copyOf(seenIn);
     changes = List.copyOf(changes);
+  }
+
+  /** Photos of the row alone. */
+  public Besides(List<Other> photos, List<List<String>> seenIn, List<Change> changes) {
+    this(photos, seenIn, changes, Optional.empty());
+  }
+
+  /** Photos of anchor legs alone. */
+  public static Besides of(LegSet legs) {
+    return new Besides(List.of(), List.of(), List.of(), Optional.of(legs));
   }
 
   /** No other photos. */

@@ -223,4 +223,11 @@ public sealed interface Doubt extends Remark {
    * @param words as they were written then
    */
   record Earlier(String words) implements Doubt {}
+
+  /**
+   * No photo shows this leg from a side that decides.
+   *
+   * @param side the side to photograph
+   */
+  record LegNotShown(String side) implements Doubt {}
 }

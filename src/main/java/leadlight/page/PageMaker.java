@@ -6,6 +6,7 @@ import java.util.Optional;
 import leadlight.model.ColourPatch;
 import leadlight.model.GradedJoint;
 import leadlight.model.Lead;
+import leadlight.model.LegSet;
 import leadlight.model.PointPx;
 import leadlight.model.Reading;
 import leadlight.model.Region;
@@ -14,6 +15,7 @@ import leadlight.model.RowSpec;
 import leadlight.model.RowView;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
+import leadlight.report.LegPhotos;
 import leadlight.report.StripGeometry;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
@@ -43,7 +45,7 @@ final class PageMaker {
     this.script = script;
   }
 
-  PageView view(ScoredPhoto scored, Frame picture) {
+  PageView view(ScoredPhoto scored, LegPhotos legs, Frame picture) {
     RowSpec row = scored.settings().row();
     Optional<StripGeometry> geometry =
         scored.row() instanceof RowOutcome.Found found
@@ -60,13 +62,18 @@ final class PageMaker {
         script,
         words.get("page.title", file),
         file,
-        Verdicts.headline(scored, words),
+        legs.pictures().isEmpty()
+            ? Verdicts.headline(scored, words)
+            : Verdicts.headline(scored, legs.set(), words),
         scored.verdict().id(),
         Verdicts.counts(scored, words),
         facts(scored),
         strips,
         scored.view().map(view -> typical(view, reversed)),
         pins(scored, strips, geometry, reversed),
+        legs.pictures().isEmpty()
+            ? Optional.empty()
+            : Optional.of(LegsView.of(legs, words, sentences)),
         geometry.map(
             g ->
                 ReworkView.of(
@@ -74,7 +81,7 @@ final class PageMaker {
                     PhotoEnds.of((RowOutcome.Found) scored.row()),
                     words,
                     data)),
-        geometry.isPresent() ? symptoms(scored) : List.of(),
+        geometry.isPresent() ? symptoms(scored, legs.set()) : List.of(),
         whole(picture, geometry, scored.joints()),
         scored.row() instanceof RowOutcome.NotFound none
             ? Optional.of(sentences.of(none.reason()))
@@ -255,7 +262,7 @@ final class PageMaker {
     }
   }
 
-  private List<PageView.SymptomView> symptoms(ScoredPhoto scored) {
+  private List<PageView.SymptomView> symptoms(ScoredPhoto scored, LegSet legs) {
     List<PageView.SymptomView> views = new ArrayList<>();
     if (context.connector().isEmpty()) {
       return views;
@@ -264,6 +271,9 @@ final class PageMaker {
         Symptoms.builtIn().at(context.connector().orElseThrow(), scored.settings().row())) {
       List<String> order = new ArrayList<>();
       List<Integer> all = new ArrayList<>();
+      if (at.symptom().legsFirst()) {
+        order.add(words.get("symptoms.legs-first"));
+      }
       for (List<Integer> group : at.pins()) {
         String pins =
             words.get(group.size() == 1 ? "pins.one" : "pins.many", ReworkView.runs(group));
@@ -282,6 +292,9 @@ final class PageMaker {
                   "symptoms.found",
                   words.get(
                       faulty.size() == 1 ? "pins.one" : "pins.many", ReworkView.runs(faulty)));
+      if (at.symptom().legsFirst() && legs.count(Verdict.DEFECT) > 0) {
+        found = words.get("symptoms.legs-found", legs.count(Verdict.DEFECT)) + " " + found;
+      }
       views.add(
           new PageView.SymptomView(
               data.text(at.symptom()),

@@ -20,6 +20,7 @@ import leadlight.text.Messages;
  * @param strips the row straightened
  * @param typical the row's typical joint, if a row was found
  * @param pins the joints, pin 1 first
+ * @param legs anchor legs in photos of their own, if any were given
  * @param rework what to touch up, if a row was found
  * @param symptoms symptoms and pins
  * @param whole the whole photo
@@ -43,6 +44,7 @@ record PageView(
     List<StripView> strips,
     Optional<Typical> typical,
     List<PinView> pins,
+    Optional<LegsView> legs,
     Optional<ReworkView> rework,
     List<SymptomView> symptoms,
     WholePhoto whole,

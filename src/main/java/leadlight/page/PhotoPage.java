@@ -4,6 +4,7 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.nio.charset.StandardCharsets;
 import leadlight.model.ScoredPhoto;
+import leadlight.report.LegPhotos;
 import leadlight.vision.Frame;
 
 /**
@@ -27,11 +28,17 @@ public final class PhotoPage {
    * @param picture the upright photo, untouched; stays open
    */
   public byte[] html(ScoredPhoto scored, Frame picture) {
+    return withLegs(scored, LegPhotos.NONE, picture);
+  }
+
+  /** The page of a connector: its row, and its anchor legs in photos of their own. */
+  public byte[] withLegs(ScoredPhoto scored, LegPhotos legs, Frame picture) {
     StringOutput output = new StringOutput(1 << 20);
     JtephotoGenerated.render(
         new OwaspHtmlTemplateOutput(output),
         null,
-        new PageMaker(context.at(scored.settings().row()), css, script).view(scored, picture));
+        new PageMaker(context.at(scored.settings().row()), css, script)
+            .view(scored, legs, picture));
     return output.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -3,6 +3,7 @@ package leadlight.page;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leadlight.connector.Connector;
 import leadlight.connector.SignalGroup;
 import leadlight.data.Basis;
@@ -21,13 +22,20 @@ record Symptoms(@JsonProperty(required = true) List<Symptom> symptoms) {
    * @param connectors ids of connectors begin with one of these
    * @param groups ids of signal groups, the likeliest first
    * @param basis what this rests on
+   * @param legs whether the anchor legs are to be looked at before any pin
    */
   record Symptom(
       @JsonProperty(required = true) String id,
       @JsonProperty(required = true) String text,
       @JsonProperty(required = true) List<String> connectors,
       @JsonProperty(required = true) List<String> groups,
-      @JsonProperty(required = true) Basis basis) {}
+      @JsonProperty(required = true) Basis basis,
+      Optional<Boolean> legs) {
+
+    boolean legsFirst() {
+      return legs.orElse(false);
+    }
+  }
 
   /**
    * A symptom at one row.

@@ -2,6 +2,7 @@ package leadlight.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.model.LegSet;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
 import leadlight.text.Messages;
@@ -25,6 +26,21 @@ final class Verdicts {
       return words.counted("headline.defect", count(scored, Verdict.DEFECT));
     }
     return words.get("headline." + scored.verdict().id());
+  }
+
+  /** Of a connector: its joints, and its anchor legs. */
+  static String headline(ScoredPhoto scored, LegSet legs, Messages words) {
+    if (scored.joints().isEmpty()) {
+      return words.get("headline.no-row");
+    }
+    return scored.verdict() == Verdict.DEFECT
+        ? words.get(
+            "headline.connector.defect",
+            count(scored, Verdict.DEFECT),
+            scored.joints().size(),
+            legs.count(Verdict.DEFECT),
+            legs.legs().size())
+        : words.get("headline.connector." + scored.verdict().id());
   }
 
   static List<Count> counts(ScoredPhoto scored, Messages words) {

@@ -2,6 +2,7 @@ package leadlight.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.model.LegSet;
 import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
@@ -16,6 +17,11 @@ final class AnnotatedPicture {
   private AnnotatedPicture() {}
 
   static byte[] png(ScoredPhoto scored, Frame photo, ReportContext context) {
+    return png(scored, photo, LegPhotos.NONE, context);
+  }
+
+  /** The same with photos of anchor legs below the row. */
+  static byte[] png(ScoredPhoto scored, Frame photo, LegPhotos legs, ReportContext context) {
     double factor = Math.min(1, Sheet.CONTENT_PX / (double) photo.widthPx());
     try (Frame small = photo.shrunk(factor)) {
       List<Block> blocks = new ArrayList<>();
@@ -35,6 +41,11 @@ final class AnnotatedPicture {
         for (PointPx corner : geometry.corners()) {
           corners.add(new PointPx(factor * corner.x(), factor * corner.y()));
         }
+      }
+      for (int i = 0; i < legs.pictures().size(); i++) {
+        LegSet set = legs.set();
+        blocks.add(
+            new LegPanel(set, set.photos().get(i), legs.pictures().get(i), Sheet.CONTENT_PX));
       }
       blocks.add(new PhotoPanel(scored, context, small, corners, Sheet.CONTENT_PX));
       return Sheet.png(blocks);

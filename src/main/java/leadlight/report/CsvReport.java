@@ -13,6 +13,7 @@ import leadlight.data.Cells;
 import leadlight.model.Doubt;
 import leadlight.model.Finding;
 import leadlight.model.GradedJoint;
+import leadlight.model.LegSet;
 import leadlight.model.Measure;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
@@ -34,6 +35,11 @@ final class CsvReport {
   private CsvReport() {}
 
   static byte[] bytes(ScoredPhoto scored) {
+    return bytes(scored, new LegSet(List.of(), List.of()));
+  }
+
+  /** The same with a line for each anchor leg; it has no pin and stands after the joints. */
+  static byte[] bytes(ScoredPhoto scored, LegSet legs) {
     StringWriter out = new StringWriter();
     try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
       csv.writeRecord(header());
@@ -42,6 +48,9 @@ final class CsvReport {
       }
       if (scored.row() instanceof RowOutcome.NotFound none) {
         csv.writeRecord(lineWithoutRow(scored, none));
+      }
+      for (LegSet.Joined leg : legs.legs()) {
+        csv.writeRecord(line(scored, leg));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -97,6 +106,35 @@ final class CsvReport {
       Quantity quantity = graded.joint().measures().get(measure);
       line.add(quantity == null ? "" : number(quantity.value(), MEASURE_DECIMALS));
       line.add(quantity == null ? "" : number(quantity.u(), MEASURE_DECIMALS));
+    }
+    return line;
+  }
+
+  private static List<String> line(ScoredPhoto scored, LegSet.Joined leg) {
+    List<String> line = new ArrayList<>();
+    line.add(
+        Cells.harmless(leg.seen().isEmpty() ? scored.photo().file() : leg.seen().get(0).file()));
+    line.add("");
+    line.add(LegWords.name(leg));
+    line.add(leg.verdict().id());
+    line.add(joined(leg.seen().stream().map(it -> LegWords.kinds(it.leg())).toList()));
+    line.add(LegWords.said(leg));
+    line.add(
+        Cells.harmless(
+            joined(leg.seen().stream().flatMap(it -> it.leg().clauses().stream()).toList())));
+    line.add("");
+    line.add("");
+    line.add("");
+    line.add(SENTENCES.joined(leg.doubts()));
+    line.add(leg.doubts().stream().map(Doubt::code).distinct().collect(Collectors.joining(" ")));
+    if (leg.seen().isEmpty()) {
+      line.add("");
+      line.add("");
+    } else {
+      addPoint(line, leg.seen().get(0).leg().centre());
+    }
+    while (line.size() < header().size()) {
+      line.add("");
     }
     return line;
   }

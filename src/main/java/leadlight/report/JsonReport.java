@@ -83,6 +83,9 @@ final class JsonReport {
       joint.write(graded, others);
     }
     json.writeEndArray();
+    if (besides.legs().isPresent()) {
+      new JsonLegs(json, sentences).set(besides.legs().get());
+    }
     fields.text("verdict", scored.verdict().id());
     remarks.sentencesAndCodes("fitness", scored.fitness());
     remarks.sentencesAndCodes("not_visible", scored.notVisible());

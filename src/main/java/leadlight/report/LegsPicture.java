@@ -22,16 +22,40 @@ public final class LegsPicture {
     int height = (int) Math.round(photo.heightPx() * factor);
     try (Canvas canvas = new Canvas(width, height, Pen.PAPER)) {
       canvas.paste(photo, 0, 0, width, height);
-      Pen pen = new Pen(canvas);
-      for (GradedLeg leg : legs) {
-        outline(pen, leg, factor);
-        mark(pen, leg, factor, width);
-      }
+      marks(new Pen(canvas), legs, factor, 0, 0, width);
       return canvas.png();
     }
   }
 
-  private static void outline(Pen pen, GradedLeg leg, double factor) {
+  /** The same as JPEG, no wider than some pixels: for a page. */
+  public static byte[] jpeg(Frame photo, List<GradedLeg> legs, int mostPx, int quality) {
+    double factor = Math.min(1.5, mostPx / (double) photo.widthPx());
+    int width = (int) Math.round(photo.widthPx() * factor);
+    int height = (int) Math.round(photo.heightPx() * factor);
+    try (Canvas canvas = new Canvas(width, height, Pen.PAPER)) {
+      canvas.paste(photo, 0, 0, width, height);
+      marks(new Pen(canvas), legs, factor, 0, 0, width);
+      return canvas.jpeg(quality);
+    }
+  }
+
+  /**
+   * Draws the marks of legs over their photo.
+   *
+   * @param factor scale at which the photo was pasted
+   * @param x0 where
+   * @param y0 where
+   * @param width of the pasted photo
+   */
+  static void marks(
+      Pen pen, List<GradedLeg> legs, double factor, double x0, double y0, double width) {
+    for (GradedLeg leg : legs) {
+      outline(pen, leg, factor, x0, y0);
+      mark(pen, leg, factor, x0, y0, width);
+    }
+  }
+
+  private static void outline(Pen pen, GradedLeg leg, double factor, double x0, double y0) {
     List<PointPx> points = leg.outline();
     for (int i = 0; i < points.size(); i++) {
       PointPx from = points.get(i);
@@ -40,21 +64,22 @@ public final class LegsPicture {
         pen.line(
             wide > LINE_PX ? Pen.INK : VerdictMark.filling(leg.verdict()),
             wide,
-            (from.x() + 0.5) * factor,
-            (from.y() + 0.5) * factor,
-            (to.x() + 0.5) * factor,
-            (to.y() + 0.5) * factor);
+            x0 + (from.x() + 0.5) * factor,
+            y0 + (from.y() + 0.5) * factor,
+            x0 + (to.x() + 0.5) * factor,
+            y0 + (to.y() + 0.5) * factor);
       }
     }
   }
 
-  private static void mark(Pen pen, GradedLeg leg, double factor, int width) {
+  private static void mark(
+      Pen pen, GradedLeg leg, double factor, double x0, double y0, double width) {
     double right =
         leg.outline().stream().mapToDouble(PointPx::x).max().orElseThrow() * factor + MARK_PX * 0.7;
     double left =
         leg.outline().stream().mapToDouble(PointPx::x).min().orElseThrow() * factor - MARK_PX * 0.7;
-    double x = right + MARK_PX < width ? right : left;
-    double y = (leg.centre().y() + 0.5) * factor;
+    double x = x0 + (right + MARK_PX < width ? right : left);
+    double y = y0 + (leg.centre().y() + 0.5) * factor;
     VerdictMark.draw(pen, leg.verdict(), x, y, MARK_PX);
     if (leg.number().isPresent()) {
       TextStyle style = new TextStyle(Typeface.BOLD, 24, Pen.INK);

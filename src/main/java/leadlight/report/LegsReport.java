@@ -9,15 +9,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import leadlight.model.BoardSide;
-import leadlight.model.FindingKind;
 import leadlight.model.GradedLeg;
 import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
-import leadlight.model.PointPx;
-import leadlight.model.Quantity;
 import leadlight.model.Verdict;
 import leadlight.text.Sentences;
 
@@ -32,7 +27,6 @@ import leadlight.text.Sentences;
 public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List<GradedLeg> legs) {
 
   private static final Sentences SENTENCES = Sentences.english();
-  private static final int DECIMALS = 4;
 
   /** Copies the list. */
   public LegsReport {
@@ -74,8 +68,9 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
     fields.text("side", side.id());
     fields.whole("class", productClass);
     json.writeArrayFieldStart("legs");
+    JsonLegs each = new JsonLegs(json, SENTENCES);
     for (GradedLeg leg : legs) {
-      leg(json, fields, remarks, leg);
+      each.leg(leg);
     }
     json.writeEndArray();
     fields.text("verdict", verdict().id());
@@ -84,59 +79,12 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
     json.writeEndObject();
   }
 
-  private static void leg(JsonGenerator json, JsonFields fields, JsonRemarks remarks, GradedLeg leg)
-      throws IOException {
-    json.writeStartObject();
-    if (leg.number().isPresent()) {
-      fields.whole("leg", leg.number().getAsInt());
-    } else {
-      json.writeNullField("leg");
-    }
-    fields.point("centre_px", leg.centre());
-    json.writeArrayFieldStart("land_px");
-    for (PointPx point : leg.outline()) {
-      json.writeStartArray();
-      json.writeNumber(Math.round(point.x() * 10) / 10.0);
-      json.writeNumber(Math.round(point.y() * 10) / 10.0);
-      json.writeEndArray();
-    }
-    json.writeEndArray();
-    fields.number("match", leg.match(), DECIMALS);
-    fields.text("verdict", leg.verdict().id());
-    json.writeArrayFieldStart("findings");
-    for (FindingKind kind : leg.findings()) {
-      json.writeStartObject();
-      fields.text("kind", kind.id());
-      fields.texts("clauses", leg.clauses());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeObjectFieldStart("measures");
-    quantity(json, fields, "wetted_deg", leg.wetted());
-    quantity(json, fields, "land_covered", leg.covered());
-    quantity(json, fields, "hole_open", leg.open());
-    json.writeEndObject();
-    if (!leg.doubts().isEmpty()) {
-      fields.text("unjudged_because", SENTENCES.joined(leg.doubts()));
-    }
-    remarks.list("doubts", leg.doubts());
-    json.writeEndObject();
-  }
-
-  private static void quantity(
-      JsonGenerator json, JsonFields fields, String name, Quantity quantity) throws IOException {
-    json.writeObjectFieldStart(name);
-    fields.number("value", quantity.value(), DECIMALS);
-    fields.number("u", quantity.u(), DECIMALS);
-    json.writeEndObject();
-  }
-
   /** The lines, a leg each in their order, at most 80 characters wide but for the file's name. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(photo.file() + ": " + headline());
     for (GradedLeg leg : legs) {
-      lines.addAll(Columns.wrapped("  " + name(leg) + "  ", said(leg), "         "));
+      lines.addAll(Columns.wrapped("  " + LegWords.name(leg) + "  ", said(leg), "         "));
     }
     lines.add("  " + side.id() + " side, class " + productClass);
     lines.add("  not visible:");
@@ -156,22 +104,9 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
     };
   }
 
-  private static String name(GradedLeg leg) {
-    return leg.number().isPresent()
-        ? "leg " + leg.number().getAsInt()
-        : String.format(Locale.ROOT, "leg at %.0f, %.0f", leg.centre().x(), leg.centre().y());
-  }
-
   private static String said(GradedLeg leg) {
-    String measured =
-        String.format(
-            Locale.ROOT,
-            "%s; solder meets the leg over %.0f degrees (u %.0f), covers %.0f %% of the land",
-            Words.verdict(leg.verdict()),
-            leg.wetted().value(),
-            leg.wetted().u(),
-            100 * leg.covered().value());
-    String what = leg.findings().stream().map(Words::kind).collect(Collectors.joining(", "));
+    String measured = Words.verdict(leg.verdict()) + "; " + LegWords.measured(leg);
+    String what = LegWords.kinds(leg);
     String why = leg.doubts().isEmpty() ? "" : "; " + SENTENCES.joined(leg.doubts());
     return (what.isEmpty() ? measured : what + ", " + measured) + why;
   }

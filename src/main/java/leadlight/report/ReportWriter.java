@@ -18,7 +18,13 @@ import leadlight.vision.Frame;
 public final class ReportWriter {
 
   private final ReportContext context;
-  private final BiFunction<ScoredPhoto, Frame, byte[]> page;
+  private final Page page;
+
+  /** Makes the page to read in a browser, UTF-8, of a scored photo, legs if any, its picture. */
+  @FunctionalInterface
+  public interface Page {
+    byte[] html(ScoredPhoto scored, LegPhotos legs, Frame picture);
+  }
 
   /**
    * Takes what all reports of a run say.
@@ -26,6 +32,11 @@ public final class ReportWriter {
    * @param page makes the page to read in a browser, UTF-8, of a scored photo and its picture
    */
   public ReportWriter(ReportContext context, BiFunction<ScoredPhoto, Frame, byte[]> page) {
+    this(context, (scored, legs, picture) -> page.apply(scored, picture));
+  }
+
+  /** The same with a page that shows anchor legs too. */
+  public ReportWriter(ReportContext context, Page page) {
     this.context = context;
     this.page = page;
   }
@@ -60,15 +71,31 @@ public final class ReportWriter {
    */
   public WrittenReport write(
       ScoredPhoto scored, Besides besides, String behindName, Frame picture, Path outDir) {
+    return write(scored, besides, LegPhotos.NONE, behindName, picture, outDir);
+  }
+
+  /** A connector: its row, and its anchor legs in photos of their own. */
+  public WrittenReport connector(ScoredPhoto scored, LegPhotos legs, Frame picture, Path outDir) {
+    return write(scored, Besides.of(legs.set()), legs, ".connector", picture, outDir);
+  }
+
+  private WrittenReport write(
+      ScoredPhoto scored,
+      Besides besides,
+      LegPhotos legs,
+      String behindName,
+      Frame picture,
+      Path outDir) {
     // Picture and page cost the most and need nothing of each other.
     List<byte[]> shown =
         Stream.<Supplier<byte[]>>of(
-                () -> AnnotatedPicture.png(scored, picture, context),
-                () -> page.apply(scored, picture))
+                () -> AnnotatedPicture.png(scored, picture, legs, context),
+                () -> page.html(scored, legs, picture))
             .parallel()
             .map(Supplier::get)
             .toList();
     return new ResultFiles(outDir, scored.photo(), behindName)
-        .write(json(scored, besides), CsvReport.bytes(scored), shown.get(0), shown.get(1));
+        .write(
+            json(scored, besides), CsvReport.bytes(scored, legs.set()), shown.get(0), shown.get(1));
   }
 }

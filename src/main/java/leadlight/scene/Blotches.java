@@ -12,12 +12,12 @@ final class Blotches {
   private static final double LONGER = 4;
 
   private final MetalSpec.Uneven uneven;
-  private final BoardFace board;
+  private final Bump bumps;
   private final long seed;
 
-  Blotches(MetalSpec.Uneven uneven, BoardFace board, long seed) {
+  Blotches(MetalSpec.Uneven uneven, Bump bumps, long seed) {
     this.uneven = uneven;
-    this.board = board;
+    this.bumps = bumps;
     this.seed = seed;
   }
 
@@ -33,7 +33,7 @@ final class Blotches {
     double edge = RIM * (Grain.hash(seed + 5, (int) (hit.u * 4e3), (int) (hit.v * 4e3)) - 0.5);
     if (at + edge < uneven.dull()) {
       hit.surface = Shader.DULL;
-      board.bump(hit, uneven.grain(), GRAIN_MM);
+      bumps.lean(hit, uneven.grain(), GRAIN_MM);
     }
     shade(hit, uneven.shade() * (0.5 + 0.5 * Grain.cloud(seed + 8, 1.3 * x, 1.3 * y)));
   }

@@ -14,6 +14,7 @@ final class BoardFace {
   private final BoardSpec board;
   private final PartSpec part;
   private final long seed;
+  private final Bump bumps;
   private final CopperLayer copper;
   private final Legend legend;
   private final RaisedLand raised;
@@ -24,6 +25,7 @@ final class BoardFace {
     this.board = row.spec.board();
     this.part = row.part;
     this.seed = row.spec.seed();
+    this.bumps = new Bump(seed);
     this.end = part.landsAtMm()[row.leads() - 1];
     this.copper = new CopperLayer(row);
     this.legend = new Legend(row);
@@ -195,12 +197,12 @@ final class BoardFace {
     }
   }
 
-  /** Rough metal or orange peel: leans the normal by a seeded slope. */
+  /** Rough metal or orange peel. */
   void bump(Hit hit, double slope, double sizeMm) {
-    double x = hit.u / sizeMm;
-    double y = hit.v / sizeMm;
-    double nu = hit.nu + slope * Grain.smooth(seed + 21, x, y);
-    double nv = hit.nv + slope * Grain.smooth(seed + 22, x, y);
-    hit.normal(nu, nv, hit.nz);
+    bumps.lean(hit, slope, sizeMm);
+  }
+
+  Bump bumps() {
+    return bumps;
   }
 }

@@ -1,7 +1,7 @@
 package leadlight.scene;
 
 /** The connector's body and its shell: two boxes with broken edges. */
-final class BodyBox {
+final class BodyBox implements Roof {
 
   private static final double CHAMFER_MM = 0.09;
   private static final double PLAIN_MM = 0.25;
@@ -48,7 +48,8 @@ final class BodyBox {
   }
 
   /** Steepness of the line from a place outside a box to its upper edge, along a direction. */
-  double steepness(double u, double v, double z, double du, double dv) {
+  @Override
+  public double steepness(double u, double v, double z, double du, double dv) {
     double s = rise(u, v, z, du, dv, left, right, faceV, topZ);
     if (shell()) {
       double back = faceV - body.shellBackMm();

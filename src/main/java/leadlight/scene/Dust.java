@@ -1,6 +1,7 @@
 package leadlight.scene;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Residue, fibres, solder balls, scorched plastic, and pits in the solder. */
 final class Dust {
@@ -19,14 +20,19 @@ final class Dust {
    */
   private static final double POOL_GLARE = 6;
 
-  private final RowLayout row;
+  private final Optional<RowLayout> row;
   private final List<Dirt> dirt;
   private final long seed;
 
-  Dust(RowLayout row) {
+  /**
+   * Takes what lies about.
+   *
+   * @param row whose fillets may have pits
+   */
+  Dust(Optional<RowLayout> row, List<Dirt> dirt, long seed) {
     this.row = row;
-    this.dirt = row.spec.dirt();
-    this.seed = row.spec.seed() + 60;
+    this.dirt = dirt;
+    this.seed = seed;
   }
 
   double heightAt(double u, double v) {
@@ -44,13 +50,17 @@ final class Dust {
 
   /** True inside a pit of the joint's toe fillet. */
   boolean pitted(int i, double u, double v) {
-    double radius = row.spec.joints().get(i).pitMm();
+    if (row.isEmpty()) {
+      return false;
+    }
+    RowLayout of = row.get();
+    double radius = of.spec.joints().get(i).pitMm();
     if (radius <= 0) {
       return false;
     }
     double pu =
-        row.part.landsAtMm()[i] + 0.2 * (Grain.hash(seed, 3, i) - 0.5) * row.part.leadWidthMm();
-    double pv = row.part.landAheadMm() * (0.35 + 0.3 * Grain.hash(seed, 4, i));
+        of.part.landsAtMm()[i] + 0.2 * (Grain.hash(seed, 3, i) - 0.5) * of.part.leadWidthMm();
+    double pv = of.part.landAheadMm() * (0.35 + 0.3 * Grain.hash(seed, 4, i));
     return sq(u - pu) + sq(v - pv) < sq(radius);
   }
 

@@ -19,13 +19,13 @@ final class Horizon {
   private static final double CLEAR = 0.99;
 
   private final HeightMap map;
-  private final BodyBox body;
+  private final Roof body;
   private final Light light;
   private final byte[] angle;
   private final double[] skyline = new double[Light.SECTORS];
   private final double[] above = new double[Light.SECTORS * (BINS + 1)];
 
-  Horizon(HeightMap map, BodyBox body, Light light) {
+  Horizon(HeightMap map, Roof body, Light light) {
     this.map = map;
     this.body = body;
     this.light = light;

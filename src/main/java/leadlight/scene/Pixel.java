@@ -4,7 +4,7 @@ package leadlight.scene;
 final class Pixel {
 
   private final Projection camera;
-  private final Tracer tracer;
+  private final Sight tracer;
   private final Shader shader;
   private final int across;
   private final double[] ray = new double[4];
@@ -15,7 +15,7 @@ final class Pixel {
   private final Hit hit = new Hit();
   private final Hit spare = new Hit();
 
-  Pixel(Projection camera, Tracer tracer, Shader shader, int across) {
+  Pixel(Projection camera, Sight tracer, Shader shader, int across) {
     this.camera = camera;
     this.tracer = tracer;
     this.shader = shader;

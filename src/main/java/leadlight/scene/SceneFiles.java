@@ -40,6 +40,28 @@ public final class SceneFiles {
     DataFile.write(folder.resolve(name + ".scene.json"), scene.spec());
   }
 
+  /**
+   * Writes picture, truth and scene file of anchor legs; the folder must exist.
+   *
+   * @throws leadlight.model.UserError if the folder cannot be written
+   */
+  public static void write(LegScene scene, Path folder) {
+    String name = scene.spec().name();
+    byte[] picture = jpeg(scene.picture(), scene.spec().camera().sensor().jpegQuality());
+    WholeFile.write(folder.resolve(name + ".jpg"), picture);
+    DataFile.write(folder.resolve(name + ".truth.json"), scene.truth());
+    DataFile.write(folder.resolve(name + ".legs.scene.json"), scene.spec());
+  }
+
+  /**
+   * Reads a scene file of anchor legs.
+   *
+   * @throws leadlight.model.UserError if it cannot be read or contradicts itself
+   */
+  public static LegSceneSpec readLegs(Path file) {
+    return DataFile.at(file).read(LegSceneSpec.class);
+  }
+
   /** The picture as JPEG, quality 0 to 1. */
   static byte[] jpeg(BufferedImage picture, double quality) {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();

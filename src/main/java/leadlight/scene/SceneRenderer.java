@@ -30,9 +30,10 @@ public final class SceneRenderer {
     double cell = clamp(1.4 * pixel, row.part.pitchMm() / 44, row.part.pitchMm() / 24);
     HeightMap map = heights(row, camera, tracer, body, cell);
     Horizon horizon = new Horizon(map, body, light);
-    Shader shader = new Shader(spec, light, camera.toRow(0, 0, 1), horizon);
+    Shader shader =
+        new Shader(spec.metal(), spec.board().mask(), light, camera.toRow(0, 0, 1), horizon);
     float[][] planes = look(spec.camera(), camera, tracer, shader);
-    BufferedImage picture = new Sensor(spec).expose(planes);
+    BufferedImage picture = new Sensor(spec.camera(), spec.seed()).expose(planes);
     return new Scene(spec, picture, Truth.of(row, camera, leads));
   }
 
@@ -82,7 +83,7 @@ public final class SceneRenderer {
     return map;
   }
 
-  static float[][] look(CameraSpec size, Projection camera, Tracer tracer, Shader shader) {
+  static float[][] look(CameraSpec size, Projection camera, Sight tracer, Shader shader) {
     int w = size.widthPx();
     int h = size.heightPx();
     float[][] planes = new float[3][w * h];

@@ -19,12 +19,12 @@ final class Sensor {
   private final int width;
   private final int height;
 
-  Sensor(SceneSpec spec) {
-    this.sensor = spec.camera().sensor();
-    this.optics = new Optics(spec.camera());
-    this.seed = spec.seed() + 80;
-    this.width = spec.camera().widthPx();
-    this.height = spec.camera().heightPx();
+  Sensor(CameraSpec camera, long seed) {
+    this.sensor = camera.sensor();
+    this.optics = new Optics(camera);
+    this.seed = seed + 80;
+    this.width = camera.widthPx();
+    this.height = camera.heightPx();
   }
 
   /** Takes three planes of linear light, which it changes. */

@@ -35,8 +35,7 @@ final class Shader {
   private final double[] spec = new double[3];
   private final double[] diffuse = new double[3];
 
-  Shader(SceneSpec spec, Light light, double[] view, Horizon horizon) {
-    MetalSpec m = spec.metal();
+  Shader(MetalSpec m, Mask board, Light light, double[] view, Horizon horizon) {
     this.roughness =
         new double[] {
           m.solderRoughness(),
@@ -55,13 +54,13 @@ final class Shader {
     this.horizon = horizon;
     this.light = light;
     this.view = view;
-    glow(spec);
+    glow(board);
   }
 
   /** What shiny solder sees of board and neighbours, on the whole. */
-  private void glow(SceneSpec spec) {
+  private void glow(Mask board) {
     matte.look(0, 0, 1, null, diffuse);
-    double[] mask = spec.board().mask().laminate;
+    double[] mask = board.laminate;
     for (int c = 0; c < 3; c++) {
       boardGlow[c] = diffuse[c] * (0.6 * mask[c] + 0.4 * new double[] {0.30, 0.24, 0.12}[c]);
       metalGlow[c] = 0.35 * diffuse[c];

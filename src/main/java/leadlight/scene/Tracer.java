@@ -1,7 +1,9 @@
 package leadlight.scene;
 
+import java.util.Optional;
+
 /** Finds what each line of sight meets first: the highest of body, leads, solder and board. */
-final class Tracer {
+final class Tracer implements Sight {
 
   private final RowLayout row;
   private final SolderField solder;
@@ -24,10 +26,10 @@ final class Tracer {
     this.leads = leads;
     this.body = body;
     this.board = new BoardFace(row);
-    this.dust = new Dust(row);
+    this.dust = new Dust(Optional.of(row), row.spec.dirt(), row.spec.seed() + 60);
     this.clutter = new Clutter(row.spec);
     this.metal = row.spec.metal();
-    this.blotches = new Blotches(metal.uneven(), board, row.spec.seed() + 110);
+    this.blotches = new Blotches(metal.uneven(), board.bumps(), row.spec.seed() + 110);
     this.zone = row.part.pitchMm() * 1.2;
   }
 
@@ -68,8 +70,8 @@ final class Tracer {
     return there && !solder.underLead(i, u, v) && !dust.pitted(i, u, v);
   }
 
-  /** Follows one line of sight; the hit is always filled. */
-  void trace(double[] ray, Hit best, Hit spare) {
+  @Override
+  public void trace(double[] ray, Hit best, Hit spare) {
     best.z = -1;
     best.plain = false;
     best.film = 0;

@@ -122,7 +122,7 @@ public record Truth(
   }
 
   /** The lamps by falling power, the faint room light left out. */
-  private static String lampName(List<LampSpec> lamps) {
+  static String lampName(List<LampSpec> lamps) {
     double most = lamps.stream().mapToDouble(LampSpec::power).max().orElse(1);
     return lamps.stream()
         .filter(l -> l.power() > 0.35 * most)

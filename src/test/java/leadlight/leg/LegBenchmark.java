@@ -90,10 +90,12 @@ class LegBenchmark {
       boolean named = false;
       for (LegTruth truth : LegTruth.of(Path.of(System.getProperty("legs")))) {
         try (Photo photo = new PhotoReader().read(truth.photo())) {
-          for (String way : WAYS) {
+          for (String way : truth.exact() ? List.of("truth") : WAYS) {
             LegRequest request = way.equals("size") ? truth.bySize(0) : truth.byConnector();
             List<FoundLeg> legs =
-                new LegFinder(photo.frame(), LegTuning.builtIn(), truth.side()).find(request);
+                truth.exact()
+                    ? truth.places()
+                    : new LegFinder(photo.frame(), LegTuning.builtIn(), truth.side()).find(request);
             for (LegTruth.TrueLeg leg : truth.legs()) {
               Optional<FoundLeg> found = truth.at(leg, legs, it -> it.place().centre());
               if (found.isPresent() && !leg.cut()) {
@@ -146,18 +148,28 @@ class LegBenchmark {
       List<Map<String, Double>> ring = new RingCells(signals).signals(own);
       if (!header) {
         sectors.println(
-            "photo,way,variant,leg,side,condition,wetted_deg,land_covered,hole_open,class2,sector,"
+            "photo,way,variant,leg,side,condition,wetted_deg,land_covered,hole_open,class2,sector,wet,"
                 + String.join(",", own.get(0).keySet()));
         cells.println(
-            "photo,way,variant,leg,land_covered,sector," + String.join(",", ring.get(0).keySet()));
+            "photo,way,variant,leg,land_covered,sector,reach," + String.join(",", ring.get(0).keySet()));
         header = true;
       }
       for (int i = 0; i < own.size(); i++) {
-        sectors.println(start + known + "," + i + "," + values(own.get(i)));
+        sectors.println(
+            start + known + "," + i + "," + truth.wet(leg, i) + "," + values(own.get(i)));
       }
       int perSector = ring.size() / own.size();
       for (int i = 0; i < ring.size(); i++) {
-        cells.println(start + leg.covered() + "," + i / perSector + "," + values(ring.get(i)));
+        int sector = i / perSector;
+        cells.println(
+            start
+                + leg.covered()
+                + ","
+                + sector
+                + ","
+                + truth.reach(leg, sector)
+                + ","
+                + values(ring.get(i)));
       }
     }
     return header;

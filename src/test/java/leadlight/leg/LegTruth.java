@@ -81,6 +81,61 @@ record LegTruth(Path photo, BoardSide side, String part, JsonNode json) {
     return legs;
   }
 
+  /** Whether the truth tells each direction, as that of scenes does. */
+  boolean exact() {
+    return json.at("/legs/0").has("wet_sectors");
+  }
+
+  /** 1 where solder meets the leg in a sector, 0 where not, -1 where the truth does not tell. */
+  int wet(TrueLeg leg, int sector) {
+    return exact() ? node(leg).get("wet_sectors").get(sector).asInt() : -1;
+  }
+
+  /** Share of the ring that solder covers in a sector, or -1. */
+  double reach(TrueLeg leg, int sector) {
+    return exact() ? node(leg).get("covered_reach").get(sector).asDouble() : -1;
+  }
+
+  private JsonNode node(TrueLeg leg) {
+    for (JsonNode each : json.get("legs")) {
+      if (each.get("leg").asInt() == leg.number()) {
+        return each;
+      }
+    }
+    throw new IllegalStateException("no leg " + leg.number());
+  }
+
+  /** Where the legs of a scene are, by their true outlines. */
+  List<FoundLeg> places() {
+    List<LegRequest.Leg> known = ConnectorLegs.of(ConnectorLibrary.builtIn().find(part));
+    List<FoundLeg> places = new ArrayList<>();
+    for (TrueLeg leg : legs()) {
+      LegRequest.Leg of = known.get(leg.number() - 1);
+      JsonNode land = node(leg).get("land_px");
+      int quarter = land.size() / 4;
+      double[] x = between(land, 2 * quarter, 0);
+      double[] y = between(land, 3 * quarter, quarter);
+      places.add(
+          new FoundLeg(
+              of,
+              leg.number(),
+              new LandPlace(
+                  leg.centre(),
+                  Math.atan2(x[1], x[0]),
+                  Math.hypot(x[0], x[1]) / of.landWidthMm(),
+                  Math.hypot(y[0], y[1]) / of.landHeightMm()),
+              1));
+    }
+    return places;
+  }
+
+  private static double[] between(JsonNode outline, int from, int to) {
+    return new double[] {
+      outline.get(to).get(0).asDouble() - outline.get(from).get(0).asDouble(),
+      outline.get(to).get(1).asDouble() - outline.get(from).get(1).asDouble()
+    };
+  }
+
   /** As a user would ask: by the connector, or by sizes and the leg's number for a single one. */
   LegRequest byConnector() {
     return legs().size() == 1 ? bySize(legs().get(0).number()) : byPart();

@@ -1,0 +1,50 @@
+package leadlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import leadlight.leg.LegRequest;
+import picocli.CommandLine.Option;
+
+/** Photos of a connector's anchor legs beside that of its row. */
+final class LegPhotoOptions {
+
+  @Option(
+      names = "--legs",
+      paramLabel = "FILE",
+      split = ",",
+      description =
+          "Photos of the connector's anchor legs from the solder side: joined with the row into "
+              + "PHOTO.connector.json and the rest beside it.")
+  private List<Path> solder = List.of();
+
+  @Option(
+      names = "--legs-component",
+      paramLabel = "FILE",
+      split = ",",
+      description = "The same from the component side.")
+  private List<Path> component = List.of();
+
+  @Option(
+      names = "--towards-leads",
+      paramLabel = "above|below|left|right",
+      description =
+          "Where in the photos of legs the connector's leads are, seen from its legs: tells legs "
+              + "apart that look alike turned half round.")
+  private LegRequest.LeadsAt leadsAt = LegRequest.LeadsAt.UNKNOWN;
+
+  boolean given() {
+    return !solder.isEmpty() || !component.isEmpty();
+  }
+
+  List<Path> solder() {
+    return solder;
+  }
+
+  List<Path> component() {
+    return component;
+  }
+
+  LegRequest.LeadsAt leadsAt() {
+    return leadsAt;
+  }
+}

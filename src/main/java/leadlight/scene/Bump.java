@@ -1,0 +1,14 @@
+package leadlight.scene;
+
+/** Rough metal or orange peel: leans a normal by a seeded slope. */
+record Bump(long seed) {
+
+  /** Leans the hit's normal by up to a slope, with bumps of a size. */
+  void lean(Hit hit, double slope, double sizeMm) {
+    double x = hit.u / sizeMm;
+    double y = hit.v / sizeMm;
+    double nu = hit.nu + slope * Grain.smooth(seed + 21, x, y);
+    double nv = hit.nv + slope * Grain.smooth(seed + 22, x, y);
+    hit.normal(nu, nv, hit.nz);
+  }
+}

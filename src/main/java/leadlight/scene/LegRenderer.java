@@ -1,0 +1,63 @@
+package leadlight.scene;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Renders a scene of anchor legs on the calling thread, by the same steps as a row's. */
+public final class LegRenderer {
+
+  private static final double AROUND_MM = 0.5;
+
+  private LegRenderer() {}
+
+  /** Renders one scene. */
+  public static LegScene render(LegSceneSpec spec) {
+    Projection camera = new Projection(spec.camera());
+    double pixel = 1 / spec.camera().pxPerMm();
+    LegShell shell = new LegShell(spec);
+    List<LegField> solder = new ArrayList<>();
+    for (LegPlan leg : spec.legs()) {
+      double least = Math.min(leg.land().widthMm(), leg.land().heightMm()) / 120;
+      solder.add(new LegField(leg, spec.seed() + 500, Math.max(least, 0.8 * pixel)));
+    }
+    LegTracer tracer = new LegTracer(spec, shell, solder);
+    Light light = new Light(spec.lamps(), camera);
+    HeightMap map = heights(spec, camera, tracer, shell, 1.5 * pixel);
+    Horizon horizon = new Horizon(map, shell, light);
+    Shader shader = new Shader(spec.metal(), spec.mask(), light, camera.toRow(0, 0, 1), horizon);
+    float[][] planes = SceneRenderer.look(spec.camera(), camera, tracer, shader);
+    return new LegScene(
+        spec,
+        new Sensor(spec.camera(), spec.seed()).expose(planes),
+        LegSceneTruth.of(spec, camera, shell));
+  }
+
+  private static HeightMap heights(
+      LegSceneSpec spec, Projection camera, LegTracer tracer, LegShell shell, double cell) {
+    double[] ray = new double[4];
+    double[] box = {1e9, 1e9, -1e9, -1e9};
+    for (int k = 0; k < 4; k++) {
+      camera.sight((k & 1) * spec.camera().widthPx(), (k >> 1) * spec.camera().heightPx(), ray);
+      box[0] = Math.min(box[0], ray[0]);
+      box[1] = Math.min(box[1], ray[1]);
+      box[2] = Math.max(box[2], ray[0]);
+      box[3] = Math.max(box[3], ray[1]);
+    }
+    double m = AROUND_MM;
+    HeightMap map = new HeightMap(box[0] - m, box[1] - m, box[2] + m, box[3] + m, cell);
+    map.lastRow = -1;
+    Arrays.fill(map.busy, false);
+    for (int y = 0; y < map.height; y++) {
+      for (int x = 0; x < map.width; x++) {
+        int k = y * map.width + x;
+        double u = map.u(x);
+        double v = map.v(y);
+        map.tall[k] = shell.hides(u, v);
+        map.busy[k] = tracer.near(u, v) >= 0;
+        map.z[k] = (float) tracer.heightAt(u, v);
+      }
+    }
+    return map;
+  }
+}

@@ -1,0 +1,13 @@
+package leadlight.scene;
+
+/** Finds what a line of sight meets first. */
+interface Sight {
+
+  /**
+   * Follows one line of sight; the hit is always filled.
+   *
+   * @param ray u, v on the board, du/dz, dv/dz
+   * @param spare scratch
+   */
+  void trace(double[] ray, Hit best, Hit spare);
+}

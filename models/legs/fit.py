@@ -1,9 +1,10 @@
 #!/usr/bin/env python3
 """Fits models/legs/judgement.json.
 
-    fit.py SIGNALS_DIR OUT.json
+    fit.py OUT.json SIGNALS_DIR...
 
-SIGNALS_DIR holds sectors.csv and cells.csv as LegBenchmark writes them (see docs/legs.md). The truth tells of a leg
+SIGNALS_DIR holds sectors.csv and cells.csv as LegBenchmark writes them (see docs/legs.md). The truth of scenes tells
+each sector and cell. That of benchmark/legs tells of a leg
 how many degrees are wetted and which share of the land is covered, not which: each round labels the sectors (cells)
 that score highest, as many as the truth says, and learns from these (self-training by known proportions, after Yu et
 al. 2013, "proportion-SVM for learning with label proportions"). Scores of a round are of pictures left out.
@@ -13,15 +14,15 @@ import sys
 
 import numpy as np
 import pandas as pd
-from sklearn.ensemble import GradientBoostingClassifier
+from sklearn.ensemble import HistGradientBoostingClassifier
 
 FOLDS, ROUNDS, TREES, LEAVES = 4, 3, 60, 8
 
 
 def model():
-    return GradientBoostingClassifier(
-        n_estimators=TREES, max_leaf_nodes=LEAVES, max_depth=None, learning_rate=0.12, subsample=0.5,
-        max_features=10, min_samples_leaf=80, random_state=1)
+    return HistGradientBoostingClassifier(
+        max_iter=TREES, max_leaf_nodes=LEAVES, learning_rate=0.12, min_samples_leaf=80, l2_regularization=1.0,
+        max_features=0.3, early_stopping=False, random_state=1)
 
 
 def labelled(score, share):
@@ -32,61 +33,70 @@ def labelled(score, share):
     return (rank < np.round(score.shape[1] * share)[:, None]).astype(int).ravel()
 
 
-def fit(x, signals, share, each, start, fold):
+def fit(x, signals, share, each, start, fold, known):
+    """Learns from labels where the truth tells them (known 0 or 1), else from proportions; folds leave pictures out."""
+    told = known >= 0
     score = start.reshape(-1, each)
     for _ in range(ROUNDS):
-        y = labelled(score, share)
+        y = np.where(told, known, labelled(score, share))
         out = np.zeros(len(x))
         for f in range(FOLDS):
             inside = fold != f
             out[~inside] = model().fit(x.loc[inside, signals], y[inside]).decision_function(x.loc[~inside, signals])
         score = out.reshape(-1, each)
-    y = labelled(score, share)
+    y = np.where(told, known, labelled(score, share))
     return model().fit(x[signals], y), y, 1 / (1 + np.exp(-score))
 
 
 def card(question, m, signals, x, y):
-    prior = m.init_.class_prior_[1]
     trees = []
-    for (tree,) in m.estimators_:
-        t = tree.tree_
-        leaf = t.children_left < 0
-        nodes = np.arange(t.node_count)
-        # A node of the tree may come before its parent in no order that we need: ours must lead onwards.
-        assert all(leaf | ((t.children_left > nodes) & (t.children_right > nodes)))
+    for (tree,) in m._predictors:
+        t = tree.nodes
+        leaf = t["is_leaf"].astype(bool)
+        nodes = np.arange(len(t))
+        # Ours must lead onwards.
+        assert all(leaf | ((t["left"] > nodes) & (t["right"] > nodes)))
         trees.append({
-            "signal": [int(s) if not l else -1 for s, l in zip(t.feature, leaf)],
-            "cut": [round(float(c), 5) if not l else 0 for c, l in zip(t.threshold, leaf)],
-            "low": [int(c) if not l else 0 for c, l in zip(t.children_left, leaf)],
-            "high": [int(c) if not l else 0 for c, l in zip(t.children_right, leaf)],
-            "value": [round(float(v) * m.learning_rate, 5) if l else 0 for v, l in zip(t.value[:, 0, 0], leaf)]})
-    return {"question": question, "intercept": round(float(np.log(prior / (1 - prior))), 5), "signals": signals,
+            "signal": [int(s) if not l else -1 for s, l in zip(t["feature_idx"], leaf)],
+            "cut": [round(float(c), 5) if not l else 0 for c, l in zip(t["num_threshold"], leaf)],
+            "low": [int(c) if not l else 0 for c, l in zip(t["left"], leaf)],
+            "high": [int(c) if not l else 0 for c, l in zip(t["right"], leaf)],
+            "value": [round(float(v), 5) if l else 0 for v, l in zip(t["value"], leaf)]})
+    return {"question": question, "intercept": round(float(m._baseline_prediction[0, 0]), 5), "signals": signals,
             "usual": [round(float(v), 5) for v in x.loc[y == 0, signals].median()], "trees": trees}
 
 
-def main(folder, out):
+def read(folders, name):
+    return pd.concat([pd.read_csv(f + "/" + name) for f in folders], ignore_index=True)
+
+
+def main(out, *folders):
     key = ["photo", "way", "variant", "leg"]
-    sectors, cells = pd.read_csv(folder + "/sectors.csv"), pd.read_csv(folder + "/cells.csv")
+    sectors, cells = read(folders, "sectors.csv"), read(folders, "cells.csv")
+    for table, column in ((sectors, "wet"), (cells, "reach")):
+        table[column] = table[column].fillna(-1) if column in table else -1
     cells = cells[cells.sector % 3 == 0].reset_index(drop=True)
+    places = np.array([0.04, 0.2, 0.36, 0.52, 0.68, 0.84, 0.96])  # RingCells.CELLS
+    cells["known"] = np.where(cells.reach < 0, -1, places[cells.cell.astype(int)] < cells.reach)
     legs = sectors.groupby(key, sort=False).first().reset_index()
-    own = lambda x, first: list(x.columns[x.columns.get_loc(first):])
+    own = lambda x, first: [c for c in x.columns[x.columns.get_loc(first):] if c not in ("wet", "reach", "known")]
     fold_of = {photo: i % FOLDS for i, photo in enumerate(sorted(legs.photo.unique()))}
     s_signals, c_signals = own(sectors, "gap_darkest"), own(cells, "cell")
     wetted, wy, wp = fit(sectors, s_signals, legs.wetted_deg.values / 360, 72, sectors.gap_darkest.values,
-                         sectors.photo.map(fold_of).values)
+                         sectors.photo.map(fold_of).values, sectors.wet.values)
     per = len(cells) // len(legs)
     covered, cy, cp = fit(cells, c_signals, legs.land_covered.values, per,
-                          (-cells.warm - cells.hole_edge - 0.02 * cells.cell).values, cells.photo.map(fold_of).values)
+                          (-cells.warm - cells.hole_edge - 0.02 * cells.cell).values, cells.photo.map(fold_of).values, cells.known.values)
     legs["w"], legs["c"] = 5 * (wp > 0.5).sum(1), (cp > 0.5).mean(1)
     legs["uw"], legs["uc"] = 180 * np.sqrt((wp * (1 - wp)).mean(1)), 0.5 * np.sqrt((cp * (1 - cp)).mean(1))
     legs.to_csv(out + ".left-out.csv", index=False)
-    plain = legs[(legs.variant == 0) & (legs.side == "solder")]
+    plain = legs[(legs.variant == 0) & (legs.side == "solder") & (legs.way != "truth")]
     sure = plain[plain.uw < 15]
     least_deg = max(20.0, round(float(np.sqrt(np.mean((sure.w - sure.wetted_deg) ** 2))), 1))
     sure = plain[plain.uc < 0.1]
     least_share = max(0.05, round(float(np.sqrt(np.mean((sure.c - sure.land_covered) ** 2))), 3))
     json.dump({
-        "source": "models/legs/fit.py on benchmark/legs, %d legs of %d pictures, each found in %d ways and moved a "
+        "source": "models/legs/fit.py on benchmark/legs and scenes of mix-legs, %d legs of the solder side of %d pictures, each found in %d ways and moved a "
                   "little; scores of pictures left out in docs/legs.md" % (
                       len(plain.drop_duplicates(["photo", "leg"])), legs.photo.nunique(), legs.way.nunique()),
         "wetted": card("does solder meet the leg in this sector", wetted, s_signals, sectors, wy),

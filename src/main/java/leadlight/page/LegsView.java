@@ -3,8 +3,10 @@ package leadlight.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import leadlight.model.BoardSide;
 import leadlight.model.GradedLeg;
 import leadlight.model.LegSet;
+import leadlight.model.Verdict;
 import leadlight.report.LegPhotos;
 import leadlight.report.LegsPicture;
 import leadlight.text.Messages;
@@ -15,8 +17,9 @@ import leadlight.text.Sentences;
  *
  * @param photos the photos with their marks
  * @param legs one line a leg
+ * @param todo what to do about faulty legs; empty if there are none
  */
-record LegsView(List<Photo> photos, List<Leg> legs) {
+record LegsView(List<Photo> photos, List<Leg> legs, String todo) {
 
   private static final int MOST_PX = 1100;
   private static final int QUALITY = 82;
@@ -42,29 +45,40 @@ record LegsView(List<Photo> photos, List<Leg> legs) {
     }
     List<Leg> each = new ArrayList<>();
     for (LegSet.Joined leg : legs.set().legs()) {
-      String name =
-          leg.number().isPresent()
-              ? words.get("legs.name", leg.number().getAsInt())
-              : words.get("legs.unnamed");
       each.add(
           new Leg(
               leg.verdict().id(),
-              name + ": " + words.get("verdict." + leg.verdict().id()),
+              name(leg, words) + ": " + words.get("verdict." + leg.verdict().id()),
               SafeText.of(text(leg, words, sentences))));
     }
-    return new LegsView(photos, each);
+    String faulty =
+        legs.set().legs().stream()
+            .filter(leg -> leg.verdict() == Verdict.DEFECT)
+            .map(leg -> name(leg, words))
+            .collect(Collectors.joining(", "));
+    return new LegsView(photos, each, faulty.isEmpty() ? "" : words.get("legs.todo", faulty));
+  }
+
+  private static String name(LegSet.Joined leg, Messages words) {
+    return leg.number().isPresent()
+        ? words.get("legs.name", leg.number().getAsInt())
+        : words.get("legs.unnamed");
   }
 
   private static String text(LegSet.Joined leg, Messages words, Sentences sentences) {
     String seen =
         leg.seen().stream()
-            .map(it -> words.get("legs.seen." + it.side().id(), seen(it.leg(), words)))
+            .map(it -> words.get("legs.seen." + it.side().id(), seen(it, words)))
             .collect(Collectors.joining("; "));
     String why = sentences.joined(leg.doubts());
     return seen.isEmpty() ? why : why.isEmpty() ? seen : seen + "; " + why;
   }
 
-  private static String seen(GradedLeg leg, Messages words) {
+  private static String seen(LegSet.Seen from, Messages words) {
+    GradedLeg leg = from.leg();
+    if (from.side() == BoardSide.COMPONENT && leg.verdict() == Verdict.UNJUDGED) {
+      return words.get("legs.seen.unread");
+    }
     String kinds =
         leg.findings().stream()
             .map(kind -> words.get("kind." + kind.id()))

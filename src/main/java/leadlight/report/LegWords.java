@@ -2,8 +2,10 @@ package leadlight.report;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
+import leadlight.model.BoardSide;
 import leadlight.model.GradedLeg;
 import leadlight.model.LegSet;
+import leadlight.model.Verdict;
 import leadlight.text.Sentences;
 
 /** Anchor legs as people read them, in English. */
@@ -44,13 +46,17 @@ final class LegWords {
   static String said(LegSet.Joined leg) {
     String seen =
         leg.seen().stream()
-            .map(it -> it.side().id() + " side " + seen(it.leg()))
+            .map(it -> it.side().id() + " side " + seen(it))
             .collect(Collectors.joining("; "));
     String why = SENTENCES.joined(leg.doubts());
     return seen.isEmpty() ? why : why.isEmpty() ? seen : seen + "; " + why;
   }
 
-  private static String seen(GradedLeg leg) {
+  private static String seen(LegSet.Seen from) {
+    GradedLeg leg = from.leg();
+    if (from.side() == BoardSide.COMPONENT && leg.verdict() == Verdict.UNJUDGED) {
+      return "not judged";
+    }
     String kinds = kinds(leg);
     return (kinds.isEmpty() ? Words.verdict(leg.verdict()) : kinds) + ": " + measured(leg);
   }

@@ -151,7 +151,8 @@ class LegBenchmark {
             "photo,way,variant,leg,side,condition,wetted_deg,land_covered,hole_open,class2,sector,wet,"
                 + String.join(",", own.get(0).keySet()));
         cells.println(
-            "photo,way,variant,leg,land_covered,sector,reach," + String.join(",", ring.get(0).keySet()));
+            "photo,way,variant,leg,land_covered,sector,reach,"
+                + String.join(",", ring.get(0).keySet()));
         header = true;
       }
       for (int i = 0; i < own.size(); i++) {

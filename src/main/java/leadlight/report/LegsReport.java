@@ -94,8 +94,8 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
 
   private String headline() {
     if (legs.isEmpty()) {
-      return "NO ANCHOR LEG FOUND; check the connector and the side, or take the photo so that"
-          + " the lands fill the picture";
+      return "NO ANCHOR LEG FOUND; check the connector and the side, and take the photo so that all"
+          + " its legs show and fill the picture, or ask for a single one by --leg";
     }
     return switch (verdict()) {
       case ACCEPTABLE, PROCESS_INDICATOR -> "LEGS ACCEPTABLE as far as a photo shows";

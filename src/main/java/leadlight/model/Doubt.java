@@ -224,10 +224,6 @@ public sealed interface Doubt extends Remark {
    */
   record Earlier(String words) implements Doubt {}
 
-  /**
-   * No photo shows this leg from a side that decides.
-   *
-   * @param side the side to photograph
-   */
-  record LegNotShown(String side) implements Doubt {}
+  /** No photo shows this leg from the solder side. */
+  record LegNotShown() implements Doubt {}
 }

@@ -59,7 +59,7 @@ class LegJoinTest {
   void theComponentSideAloneVouchesForNothing() {
     LegSet set = LegJoin.of(List.of(shown(BoardSide.COMPONENT, leg(1, Verdict.ACCEPTABLE))), 1);
     assertThat(set.verdict()).isEqualTo(Verdict.UNJUDGED);
-    assertThat(set.legs().get(0).doubts()).containsExactly(new Doubt.LegNotShown("solder"));
+    assertThat(set.legs().get(0).doubts()).containsExactly(new Doubt.LegNotShown());
   }
 
   @Test

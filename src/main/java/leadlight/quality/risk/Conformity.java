@@ -46,7 +46,9 @@ public record Conformity(
     return over(x -> 1 - accepted(x), lower, upper);
   }
 
-  /** A joint is within the limits and is called beyond them: the part of that risk that is acted on. */
+  /**
+   * A joint is within the limits and is called beyond them: the part of that risk that is acted on.
+   */
   public double falseCall() {
     return over(this::called, lower, upper);
   }

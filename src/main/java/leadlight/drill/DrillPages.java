@@ -13,7 +13,7 @@ import leadlight.quality.Page.Heading;
 import leadlight.quality.Page.Text;
 import leadlight.quality.Plot;
 import leadlight.record.DrillAnswer;
-import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /** The page of a person's history. */
 public final class DrillPages {
@@ -55,8 +55,9 @@ public final class DrillPages {
     }
     blocks.add(new Grid(HEADER, rows));
     text(
-        "Rates with 95 % Wilson intervals; kappa (Cohen) against the truth with a large-sample 95 %"
-            + " interval. An open answer is neither missed nor a false alarm. Half of a drill's"
+        "Rates with 95 % intervals by photo (Wilson at the effective number of joints, since joints"
+            + " of one photo are alike); kappa (Cohen) against the truth, its interval by photo, too"
+            + " (jackknife). An open answer is neither missed nor a false alarm. Half of a drill's"
             + " joints are faulty; on a board, where faults are rare, more of them are missed. A"
             + " deck that was drawn for a person holds more of what they miss: its rate is above"
             + " that of a common deck.");
@@ -78,12 +79,12 @@ public final class DrillPages {
         rate(f.missed()),
         rate(f.falseAlarm()),
         rate(f.leftOpen()),
-        f.kappa().isEmpty()
+        f.kappa().value().isEmpty()
             ? "not defined"
             : ResultWords.value(f.kappa()) + " (" + ResultWords.range(f.kappa()) + ")");
   }
 
-  static String rate(Rate rate) {
+  static String rate(Rated rate) {
     return rate.of() == 0
         ? "none to rate"
         : String.format(
@@ -133,7 +134,7 @@ public final class DrillPages {
       this.name = name;
     }
 
-    void add(int at, Rate of) {
+    void add(int at, Rated of) {
       if (of.of() > 0) {
         rate.add(new double[] {at, 100 * of.share()});
         lower.add(new double[] {at, 100 * of.lower()});

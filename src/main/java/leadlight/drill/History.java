@@ -8,11 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import leadlight.model.FindingKind;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
 import leadlight.record.Sitting;
-import leadlight.statistics.Rate;
+import leadlight.statistics.ClusterRate;
 
 /**
  * What one person has shown, sitting by sitting. Only closed cards count.
@@ -44,7 +45,7 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
    * @param notRight missed, left open or called by another name, of all
    * @param box where the schedule has it
    */
-  public record ByFinding(FindingKind finding, Rate missed, Rate notRight, int box) {}
+  public record ByFinding(FindingKind finding, ClusterRate missed, ClusterRate notRight, int box) {}
 
   /** Copies the lists. */
   public History {
@@ -109,30 +110,37 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
 
   /** Each kind of fault among answers, the worst first: by the share that was not right. */
   static List<ByFinding> findings(List<DrillAnswer> answers, Boxes boxes) {
-    Map<FindingKind, List<Outcome>> outcomes = new EnumMap<>(FindingKind.class);
+    Map<FindingKind, List<DrillAnswer>> faulty = new EnumMap<>(FindingKind.class);
     for (DrillAnswer answer : answers) {
-      boolean faulty = answer.truth().filter(Outcome.DEFECT::equals).isPresent();
-      if (faulty && !answer.truthFindings().isEmpty()) {
-        outcomes
-            .computeIfAbsent(answer.truthFindings().get(0), f -> new ArrayList<>())
-            .add(Outcome.of(answer));
+      boolean defect = answer.truth().filter(Outcome.DEFECT::equals).isPresent();
+      if (defect && !answer.truthFindings().isEmpty()) {
+        faulty.computeIfAbsent(answer.truthFindings().get(0), f -> new ArrayList<>()).add(answer);
       }
     }
     List<ByFinding> findings = new ArrayList<>();
-    outcomes.forEach(
+    faulty.forEach(
         (finding, of) ->
             findings.add(
                 new ByFinding(
                     finding,
-                    new Rate(count(of, Outcome.MISSED), of.size() - count(of, Outcome.LEFT_OPEN)),
-                    new Rate(of.size() - count(of, Outcome.RIGHT), of.size()),
+                    rate(of, o -> o != Outcome.LEFT_OPEN, o -> o == Outcome.MISSED),
+                    rate(of, o -> true, o -> o != Outcome.RIGHT),
                     boxes.box(finding))));
     findings.sort(Comparator.comparingDouble((ByFinding f) -> -f.notRight().share()));
     return findings;
   }
 
-  private static int count(List<Outcome> outcomes, Outcome wanted) {
-    return (int) outcomes.stream().filter(o -> o == wanted).count();
+  /** By photo, since joints of one photo are alike. */
+  private static ClusterRate rate(
+      List<DrillAnswer> answers, Predicate<Outcome> of, Predicate<Outcome> so) {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    for (DrillAnswer answer : answers) {
+      Outcome outcome = Outcome.of(answer);
+      if (of.test(outcome)) {
+        rate.add(Figures.photo(answer), so.test(outcome));
+      }
+    }
+    return rate.rate();
   }
 
   /** How often each side was taken beside the tool, over all rows of their own. */

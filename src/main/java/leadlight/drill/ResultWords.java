@@ -3,11 +3,10 @@ package leadlight.drill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import leadlight.quality.Estimate;
+import leadlight.quality.agreement.Coefficient;
 import leadlight.record.DrillAnswer;
 import leadlight.record.Sitting;
-import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /** A sitting's result in words and figures. */
 final class ResultWords {
@@ -71,7 +70,7 @@ final class ResultWords {
             + CERTIFIES_NOTHING);
   }
 
-  static Views.Figure figure(String name, Rate rate, String ofWhat) {
+  static Views.Figure figure(String name, Rated rate, String ofWhat) {
     return rate.of() == 0
         ? new Views.Figure(name, "none to rate", "")
         : new Views.Figure(
@@ -85,8 +84,8 @@ final class ResultWords {
                 100 * rate.upper()));
   }
 
-  static String value(Optional<Estimate> kappa) {
-    return kappa.map(k -> fixed(k.value())).orElse("not defined");
+  static String value(Coefficient kappa) {
+    return kappa.value().map(ResultWords::fixed).orElse("not defined");
   }
 
   /** Two decimals, never "-0.00". */
@@ -95,9 +94,13 @@ final class ResultWords {
     return text.equals("-0.00") ? "0.00" : text;
   }
 
-  static String range(Optional<Estimate> kappa) {
+  static String range(Coefficient kappa) {
     return kappa
+        .interval()
         .map(k -> fixed(k.lower()) + " to " + fixed(k.upper()))
-        .orElse("answers of one kind only");
+        .orElse(
+            kappa.value().isEmpty()
+                ? "answers of one kind only"
+                : "no interval: it hangs on single joints");
   }
 }

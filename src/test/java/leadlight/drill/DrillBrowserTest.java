@@ -151,8 +151,8 @@ class DrillBrowserTest {
     assertThat(seen.get("result").asText()).isEqualTo("14 of 20 right");
     assertThat(seen.get("figures").asText()).contains(missed + " of 10", alarms + " of 10");
     Figures figures = history.figures().orElseThrow();
-    assertThat(figures.missed()).isEqualTo(new Rate((int) missed, 10));
-    assertThat(figures.falseAlarm()).isEqualTo(new Rate((int) alarms, 10));
+    assertThat(figures.missed().plain()).isEqualTo(new Rate((int) missed, 10));
+    assertThat(figures.falseAlarm().plain()).isEqualTo(new Rate((int) alarms, 10));
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import leadlight.record.DrillRecord;
 import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /**
  * How well a history shows a known skill, and how the schedule shifts decks: the figures of
@@ -47,7 +48,7 @@ record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, do
         new Rate(held[0], decks), new Rate(held[1], decks), new Rate(held[2], trainees), weak);
   }
 
-  static boolean holds(Rate rate, double known) {
+  static boolean holds(Rated rate, double known) {
     return rate.lower() <= known && known <= rate.upper();
   }
 

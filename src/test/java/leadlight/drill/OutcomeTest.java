@@ -86,9 +86,9 @@ class OutcomeTest {
             .orElseThrow();
 
     assertThat(figures.judged()).isEqualTo(5);
-    assertThat(figures.missed()).isEqualTo(new Rate(1, 2));
-    assertThat(figures.falseAlarm()).isEqualTo(new Rate(1, 2));
-    assertThat(figures.leftOpen()).isEqualTo(new Rate(1, 5));
+    assertThat(figures.missed().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(figures.falseAlarm().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(figures.leftOpen().plain()).isEqualTo(new Rate(1, 5));
     assertThat(Figures.of(List.of(answer(Verdict.DEFECT, open, "limit")))).isEmpty();
   }
 }

@@ -24,7 +24,7 @@ import leadlight.statistics.Rate;
  * @param judged joints that count
  * @param missed faults called sound
  * @param falseAlarm sound joints called faulty
- * @param leftOpen answers that decide nothing
+ * @param notJudged answers that decide nothing
  * @param kappa chance-corrected agreement with the truth; empty if all is of one kind
  * @param confusion what each truth was called: truth, call, count
  */
@@ -32,7 +32,7 @@ public record Figures(
     int judged,
     Rate missed,
     Rate falseAlarm,
-    Rate leftOpen,
+    Rate notJudged,
     Optional<Estimate> kappa,
     Map<String, Map<String, Integer>> confusion) {
 

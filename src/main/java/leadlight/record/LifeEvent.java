@@ -35,6 +35,8 @@ public record LifeEvent(
     HEAT("heat"),
     /** A person confirms that, and how, each joint was looked at. */
     LOOKED("looked"),
+    /** What a photo showed of the connector's anchor legs: {@link LegsSeen}. */
+    LEGS("legs"),
     /** Whether the board works. */
     FUNCTION_TEST("function-test"),
     /** The decision to hand it back, or not to. */

@@ -87,7 +87,9 @@ class OneWordTest {
     assertThat(commands).hasSizeGreaterThan(100);
     for (Path file : commands) {
       for (String text : literals(Files.readString(file))) {
-        assertThat(CARDS.matcher(text).find()).as(file + ": " + text).isFalse();
+        if (!EARLIER.contains(text)) {
+          assertThat(CARDS.matcher(text).find()).as(file + ": " + text).isFalse();
+        }
         if (text.contains(" ") && !file.endsWith("SheetCommand.java")) {
           assertThat(OTHER_NAMES.get("en").matcher(text).find()).as(file + ": " + text).isFalse();
         }

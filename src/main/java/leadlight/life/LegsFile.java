@@ -6,8 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import leadlight.data.DataFile;
 import leadlight.model.UserError;
+import leadlight.model.Verdict;
 import leadlight.record.LegsSeen;
 import leadlight.record.LifeEvent;
 import leadlight.report.MarkedRow;
@@ -40,9 +42,7 @@ public record LegsFile(
 
   /** A leg. */
   @JsonIgnoreProperties(ignoreUnknown = true)
-  record Leg(
-      java.util.OptionalInt leg,
-      @JsonProperty(required = true) leadlight.model.Verdict verdict) {}
+  record Leg(OptionalInt leg, @JsonProperty(required = true) Verdict verdict) {}
 
   /** Refuses another table. */
   public LegsFile {
@@ -70,12 +70,12 @@ public record LegsFile(
         read.photo.sha256(),
         read.side,
         read.legs.stream().map(leg -> new LegsSeen.Leg(leg.leg(), leg.verdict())).toList(),
-        kept.map(path -> path.getParent().getFileName() + "/" + path.getFileName()).orElse(""));
+        kept.map(path -> path.getParent().getFileName() + "/" + path.getFileName()));
   }
 
   /** The marked picture of an event, if it is still what it was. */
   public static Optional<MarkedRow.Picture> picture(PhotoShelf shelf, LifeEvent event) {
-    return shelf.picture(LegsSeen.of(event).picture(), LegsFile::shrunk);
+    return LegsSeen.of(event).picture().flatMap(kept -> shelf.picture(kept, LegsFile::shrunk));
   }
 
   private static MarkedRow.Picture shrunk(Frame frame) {

@@ -66,9 +66,9 @@ final class SheetMaker {
             .allMatch(
                 seen ->
                     !seen.legs().isEmpty()
-                        && seen.legs().stream().allMatch(l -> l.verdict().compareTo(Verdict.UNJUDGED) < 0));
-    boolean bad =
-        asked.legs().stream().anyMatch(seen -> !seen.numbers(Verdict.DEFECT).isEmpty());
+                        && seen.legs().stream()
+                            .allMatch(l -> l.verdict().compareTo(Verdict.UNJUDGED) < 0));
+    boolean bad = asked.legs().stream().anyMatch(seen -> !seen.numbers(Verdict.DEFECT).isEmpty());
     String key = asked.legs().isEmpty() ? "no" : bad ? "bad" : good ? "yes" : "some";
     return words.get("sheet.legs." + key);
   }

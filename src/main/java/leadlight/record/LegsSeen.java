@@ -2,6 +2,7 @@ package leadlight.record;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import leadlight.data.JsonText;
 import leadlight.model.Verdict;
@@ -13,21 +14,21 @@ import leadlight.model.Verdict;
  * @param sha256 hash of the photo
  * @param side "solder" or "component"
  * @param legs the legs that were found
- * @param picture hash of the marked picture, kept beside the record; empty if none was
+ * @param picture the marked picture as it is kept beside the record, "HASH/NAME"; empty if none is
  */
 public record LegsSeen(
     @JsonProperty(required = true) String photo,
     @JsonProperty(required = true) String sha256,
     @JsonProperty(required = true) String side,
-    @JsonProperty(required = true) List<Leg> legs,
-    @JsonProperty(required = true) String picture) {
+    List<Leg> legs,
+    Optional<String> picture) {
 
   /** A leg; a number that the photo does not tell is missing. */
   public record Leg(OptionalInt leg, @JsonProperty(required = true) Verdict verdict) {}
 
-  /** Copies the list. */
+  /** Fills in what is left out because it is empty. */
   public LegsSeen {
-    legs = List.copyOf(legs);
+    legs = legs == null ? List.of() : List.copyOf(legs);
   }
 
   /** As the words of a life's event. */

@@ -83,6 +83,8 @@
     by("life").hidden = !subject;
     by("ends").hidden = !subject;
     by("welcome").hidden = !!subject && state.last.length > 0;
+    by("welcome").textContent = say(subject ? "focus" : "welcome");
+    by("b-yes").classList.toggle("main", state.mayBeHandedBack);
     fill(by("facts"), [...state.facts, ...heats()]);
     fill(by("points"), state.open);
     by("take").disabled = !subject || !state.hasRow;

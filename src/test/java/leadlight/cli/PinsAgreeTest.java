@@ -203,8 +203,7 @@ class PinsAgreeTest {
         """);
     Files.copy(Path.of("docs/pictures/drill-told.jpg"), folder.resolve("legs.legs.png"));
     Path legs = folder.resolve("legs-record");
-    Run note =
-        Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada");
+    Run note = Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada");
     assertThat(note.status()).as(note.err()).isZero();
     Run board = Run.of("record", "board", "0500", "--record", legs, "--out", out());
     assertThat(board.out()).contains("Defect at anchor legs: 1", "Anchor legs not judged: ?");
@@ -212,8 +211,7 @@ class PinsAgreeTest {
         .contains("solder side, legs.jpg", "defect: 1", "not judged: ?", "data:image/jpeg");
     Files.writeString(file, "{\"schema\": \"x\"}");
     assertThat(
-            Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada")
-                .err())
+            Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada").err())
         .hasLineCount(1);
   }
 

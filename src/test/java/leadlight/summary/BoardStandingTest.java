@@ -205,11 +205,8 @@ class BoardStandingTest {
         IntStream.rangeClosed(1, verdicts.length)
             .mapToObj(leg -> new LegsSeen.Leg(OptionalInt.of(leg), verdicts[leg - 1]))
             .toList();
-    LegsSeen seen = new LegsSeen("legs.jpg", "b".repeat(64), side, legs, "");
-    record.add(
-        "job",
-        "board",
-        LifeEvent.said(LifeEvent.Kind.LEGS, seen.words(), "Ada", later()));
+    LegsSeen seen = new LegsSeen("legs.jpg", "b".repeat(64), side, legs, Optional.empty());
+    record.add("job", "board", LifeEvent.said(LifeEvent.Kind.LEGS, seen.words(), "Ada", later()));
   }
 
   /** Two equal connectors: the later photo of port B is no photo of port A. */

@@ -24,7 +24,7 @@ import leadlight.statistics.ClusterRate;
  * @param judged joints that count
  * @param missed faults called sound
  * @param falseAlarm sound joints called faulty
- * @param leftOpen answers that decide nothing
+ * @param notJudged answers that decide nothing
  * @param kappa chance-corrected agreement with the truth; empty if all is of one kind
  * @param confusion what each truth was called: truth, call, count
  */
@@ -32,7 +32,7 @@ public record Figures(
     int judged,
     ClusterRate missed,
     ClusterRate falseAlarm,
-    ClusterRate leftOpen,
+    ClusterRate notJudged,
     Coefficient kappa,
     Map<String, Map<String, Integer>> confusion) {
 

@@ -23,11 +23,11 @@ final class ResultWords {
     this.answers = List.copyOf(answers);
   }
 
-  Views.Result result(List<Views.Done> cards) {
-    return sitting.deck().ownWork() ? own(cards) : drill(cards);
+  Views.Result result(List<Views.Done> specimens) {
+    return sitting.set().ownWork() ? own(specimens) : drill(specimens);
   }
 
-  private Views.Result drill(List<Views.Done> cards) {
+  private Views.Result drill(List<Views.Done> specimens) {
     long right = answers.stream().filter(a -> Outcome.of(a).isRight()).count();
     long counted = answers.stream().filter(a -> Outcome.of(a).counts()).count();
     List<Views.Figure> figures = new ArrayList<>();
@@ -36,14 +36,15 @@ final class ResultWords {
             f -> {
               figures.add(figure("Missed", f.missed(), "of the defects"));
               figures.add(figure("False alarms", f.falseAlarm(), "of the sound joints"));
-              figures.add(figure("Left open", f.leftOpen(), "of all"));
+              figures.add(figure("Not judged", f.notJudged(), "of all"));
               figures.add(
                   new Views.Figure("Kappa with the truth", value(f.kappa()), range(f.kappa())));
             });
-    return new Views.Result(right + " of " + counted + " right", figures, cards, CERTIFIES_NOTHING);
+    return new Views.Result(
+        right + " of " + counted + " right", figures, specimens, CERTIFIES_NOTHING);
   }
 
-  private Views.Result own(List<Views.Done> cards) {
+  private Views.Result own(List<Views.Done> specimens) {
     List<Views.Figure> figures = new ArrayList<>();
     for (BesideTool side : BesideTool.values()) {
       String pins =
@@ -65,7 +66,7 @@ final class ResultWords {
     return new Views.Result(
         agreed + " of " + answers.size() + " alike",
         figures,
-        cards,
+        specimens,
         "Leadlight is not the truth: where you differ, look again, then settle it at the bench. "
             + CERTIFIES_NOTHING);
   }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import leadlight.drill.Deck.Card;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Specimen;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
@@ -16,14 +16,14 @@ import leadlight.record.DrillRecord;
 import leadlight.record.Sitting;
 
 /**
- * One person at one deck. Each answer is in the record when its method returns, so a closed tab or
- * a crash loses none; taking the deck again goes on where it was left. Safe for threads.
+ * One person at one set. Each answer is in the record when its method returns, so a closed tab or a
+ * crash loses none; judging the set again goes on where it was left. Safe for threads.
  */
-public final class Taking {
+public final class Judging {
 
   private static final long MOST_MS = 24L * 60 * 60 * 1000;
 
-  private final OpenDeck deck;
+  private final OpenSet set;
   private final DrillRecord record;
   private final boolean tellAtEnd;
   private final Supplier<ZonedDateTime> clock;
@@ -33,24 +33,24 @@ public final class Taking {
    * Sits down, or goes on with an unfinished sitting.
    *
    * @param person the name that the trainee chose
-   * @param tellAtEnd true if nothing is told before the last card
+   * @param tellAtEnd true if nothing is told before the last specimen
    * @param clock tells the time of answers
    */
-  public Taking(
-      OpenDeck deck,
+  public Judging(
+      OpenSet set,
       DrillRecord record,
       String person,
       boolean tellAtEnd,
       Supplier<ZonedDateTime> clock) {
-    this.deck = deck;
+    this.set = set;
     this.record = record;
     this.tellAtEnd = tellAtEnd;
     this.clock = clock;
-    this.sitting = record.sit(person, deck.id(), clock.get());
+    this.sitting = record.sit(person, set.id(), clock.get());
   }
 
-  OpenDeck deck() {
-    return deck;
+  OpenSet set() {
+    return set;
   }
 
   Sitting sitting() {
@@ -61,24 +61,27 @@ public final class Taking {
     return tellAtEnd;
   }
 
-  int cards() {
-    return deck.deck().cards().size();
+  int specimens() {
+    return set.set().specimens().size();
   }
 
-  /** Numbers of the cards that can no longer be answered. */
+  /** Numbers of the specimens that can no longer be answered. */
   Set<Integer> closed() {
     return record.told(sitting.id());
   }
 
-  /** Number of the first card that is not closed; empty if all are. */
+  /** Number of the first specimen that is not closed; empty if all are. */
   public Optional<Integer> next() {
     Set<Integer> closed = closed();
-    return IntStream.rangeClosed(1, cards()).boxed().filter(n -> !closed.contains(n)).findFirst();
+    return IntStream.rangeClosed(1, specimens())
+        .boxed()
+        .filter(n -> !closed.contains(n))
+        .findFirst();
   }
 
-  /** True if the truth of a card may be told. */
-  boolean isTold(int card) {
-    return tellAtEnd ? next().isEmpty() : closed().contains(card);
+  /** True if the truth of a specimen may be told. */
+  boolean isTold(int specimen) {
+    return tellAtEnd ? next().isEmpty() : closed().contains(specimen);
   }
 
   /** The answers that count. */
@@ -86,29 +89,30 @@ public final class Taking {
     return record.answers(sitting.id());
   }
 
-  List<DrillAnswer> answers(int card) {
-    return answers().stream().filter(a -> a.card() == card).toList();
+  List<DrillAnswer> answers(int specimen) {
+    return answers().stream().filter(a -> a.specimen() == specimen).toList();
   }
 
   /**
    * Takes an answer; an earlier one to the same joint is replaced.
    *
-   * @throws Refused if the card is closed, or there is no such joint
+   * @throws Refused if the specimen is closed, or there is no such joint
    */
   synchronized void answer(
-      int card, int pin, Verdict said, Optional<FindingKind> finding, long tookMs) throws Refused {
+      int specimen, int pin, Verdict said, Optional<FindingKind> finding, long tookMs)
+      throws Refused {
     Spot spot =
-        there(card).spots().stream()
+        there(specimen).spots().stream()
             .filter(s -> s.pin() == pin)
             .findFirst()
-            .orElseThrow(() -> new Refused("card " + card + " does not ask for pin " + pin));
-    if (closed().contains(card)) {
-      throw new Refused("card " + card + " was answered before");
+            .orElseThrow(() -> new Refused(name(specimen) + " does not ask for pin " + pin));
+    if (closed().contains(specimen)) {
+      throw new Refused(name(specimen) + " was answered before");
     }
     record.answer(
         sitting.id(),
         new DrillAnswer(
-            card,
+            specimen,
             pin,
             spot.item(),
             said,
@@ -122,30 +126,36 @@ public final class Taking {
   }
 
   /**
-   * Closes a card: its answers stay as they are.
+   * Closes a specimen: its answers stay as they are.
    *
    * @throws Refused if a joint of it has no answer yet
    */
-  synchronized void close(int card) throws Refused {
-    int missing = there(card).spots().size() - answers(card).size();
+  synchronized void close(int specimen) throws Refused {
+    int missing = there(specimen).spots().size() - answers(specimen).size();
     if (missing > 0) {
-      throw new Refused(missing + " joints of card " + card + " have no answer yet");
+      throw new Refused(missing + " joints of " + name(specimen) + " have no answer yet");
     }
-    record.tell(sitting.id(), card, clock.get());
+    record.tell(sitting.id(), specimen, clock.get());
   }
 
-  private Card there(int card) throws Refused {
-    if (card < 1 || card > cards()) {
-      throw new Refused("there is no card " + card);
+  /** "joint 3", "row 3". */
+  String name(int specimen) {
+    return set.set().word() + " " + specimen;
+  }
+
+  private Specimen there(int specimen) throws Refused {
+    if (specimen < 1 || specimen > specimens()) {
+      throw new Refused("there is no " + name(specimen));
     }
-    return deck.card(card);
+    return set.specimen(specimen);
   }
 
   /** How it ended, for the terminal. */
   public List<String> lastWords() {
     if (next().isPresent()) {
       return List.of(
-          "left at card %d of %d; the same command goes on there".formatted(next().get(), cards()));
+          "left at %s of %d; the same command goes on there"
+              .formatted(name(next().get()), specimens()));
     }
     Views.Result result = new Views(this).result();
     List<String> lines = new ArrayList<>();

@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntConsumer;
 import leadlight.data.Hash;
-import leadlight.drill.Deck.Card;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Specimen;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.FindingKind;
 import leadlight.model.RowSpec;
@@ -22,57 +22,57 @@ import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 
-/** Makes the cards of what was drawn: pictures, truth, and the tool's opinion. */
-public final class DeckMaker {
+/** Makes the specimens of what was drawn: pictures, truth, and the tool's opinion. */
+public final class SetMaker {
 
-  private final DeckRequest request;
+  private final SetRequest request;
   private final AcceptanceSet limits;
   private final Map<Path, List<ToolSaid>> asked = new HashMap<>();
   private final Map<String, byte[]> pictures = new LinkedHashMap<>();
-  private final List<Card> cards = new ArrayList<>();
+  private final List<Specimen> specimens = new ArrayList<>();
 
-  private DeckMaker(DeckRequest request, AcceptanceSet limits) {
+  private SetMaker(SetRequest request, AcceptanceSet limits) {
     this.request = request;
     this.limits = limits;
   }
 
   /**
-   * Draws and makes a deck.
+   * Draws and makes a set.
    *
    * @param pool what to draw from
    * @param draw how
-   * @param request what the deck is to be like
+   * @param request what the set is to be like
    * @param limits by which the tool judges
-   * @param progress hears how many cards are done
+   * @param progress hears how many specimens are done
    * @throws leadlight.model.UserError if the pool has too little, or a photo cannot be read
    */
-  public static MadeDeck make(
+  public static MadeSet make(
       List<PoolJoint> pool,
-      DeckDraw draw,
-      DeckRequest request,
+      SetDraw draw,
+      SetRequest request,
       AcceptanceSet limits,
       IntConsumer progress) {
-    DeckMaker maker = new DeckMaker(request, limits);
+    SetMaker maker = new SetMaker(request, limits);
     if (request.rows()) {
       for (PoolRow row : draw.rows(pool)) {
         maker.add(row, pool.stream().filter(j -> j.row().equals(row)).toList());
-        progress.accept(maker.cards.size());
+        progress.accept(maker.specimens.size());
       }
     } else {
       for (PoolJoint joint : draw.joints(pool)) {
         maker.add(joint.row(), List.of(joint));
-        progress.accept(maker.cards.size());
+        progress.accept(maker.specimens.size());
       }
     }
-    Deck deck =
-        new Deck(
-            Deck.FORMAT,
+    PracticeSet set =
+        new PracticeSet(
+            PracticeSet.FORMAT,
             request.name(),
             maker.about(),
             request.seed(),
             request.productClass(),
-            maker.cards);
-    return new MadeDeck(deck, maker.pictures);
+            maker.specimens);
+    return new MadeSet(set, maker.pictures);
   }
 
   private String about() {
@@ -99,17 +99,17 @@ public final class DeckMaker {
             tool.isEmpty() ? Optional.empty() : Optional.of(tool.get(joint.pin() - 1));
         spots.add(maker.of(joint.pin(), Optional.of(joint.known()), said));
       }
-      String name = MadeDeck.pictureName(cards.size() + 1);
+      String name = MadeSet.pictureName(specimens.size() + 1);
       byte[] jpeg = window.jpeg(photo.frame());
       pictures.put(name, jpeg);
-      cards.add(card(name, jpeg, window, spots));
+      specimens.add(specimen(name, jpeg, window, spots));
     }
   }
 
-  static Card card(String name, byte[] jpeg, Window window, List<Spot> spots) {
+  static Specimen specimen(String name, byte[] jpeg, Window window, List<Spot> spots) {
     List<Spot> leftFirst = new ArrayList<>(spots);
     leftFirst.sort(Comparator.comparingDouble(Spot::xPx));
-    return new Card(name, Hash.sha256(jpeg), window.widthPx(), window.heightPx(), leftFirst);
+    return new Specimen(name, Hash.sha256(jpeg), window.widthPx(), window.heightPx(), leftFirst);
   }
 
   /** What the tool says of a row, as it would say it of any photo; empty if it finds none. */

@@ -1,39 +1,43 @@
 package leadlight.drill;
 
+import com.fasterxml.jackson.annotation.JsonAlias;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * A deck as its folder has it ({@code deck.json}): what is asked, and what is told afterwards. The
- * same pool, request and seed give the same bytes.
+ * A set as its folder has it ({@code practice-set.json}): what is asked, and what is told
+ * afterwards. The same pool, request and seed give the same bytes.
  *
  * @param format {@link #FORMAT}
  * @param name for people
  * @param about what it was drawn from and how, in a line
  * @param seed of the draw
  * @param productClass 1, 2 or 3
- * @param cards in their order
+ * @param specimens in their order
  */
-public record Deck(
+public record PracticeSet(
     @JsonProperty(required = true) String format,
     @JsonProperty(required = true) String name,
     @JsonProperty(required = true) String about,
     @JsonProperty(required = true) long seed,
     @JsonProperty(required = true) int productClass,
-    @JsonProperty(required = true) List<Card> cards) {
+    @JsonProperty(required = true) @JsonAlias("cards") List<Specimen> specimens) {
 
   /** What {@code format} says. */
-  public static final String FORMAT = "leadlight/deck/1";
+  public static final String FORMAT = "leadlight/practice-set/1";
 
-  /** Copies the list; refuses another format and an empty deck. */
-  public Deck {
-    cards = List.copyOf(cards);
-    if (!FORMAT.equals(format)) {
+  /** What it said before words were changed; such a set has {@code cards} for specimens. */
+  private static final String EARLIER = "leadlight/deck/1";
+
+  /** Copies the list; refuses another format and an empty set. */
+  public PracticeSet {
+    specimens = List.copyOf(specimens);
+    if (!FORMAT.equals(format) && !EARLIER.equals(format)) {
       throw new IllegalArgumentException("format must be " + FORMAT);
     }
-    if (cards.isEmpty()) {
-      throw new IllegalArgumentException("a deck has at least one card");
+    if (specimens.isEmpty()) {
+      throw new IllegalArgumentException("a practice set has at least one specimen");
     }
   }
 
@@ -46,7 +50,7 @@ public record Deck(
    * @param heightPx height of the picture
    * @param spots the joints, from left to right
    */
-  public record Card(
+  public record Specimen(
       @JsonProperty(required = true) String picture,
       @JsonProperty(required = true) String sha256,
       @JsonProperty(required = true) int widthPx,
@@ -54,13 +58,13 @@ public record Deck(
       @JsonProperty(required = true) List<Spot> spots) {
 
     /** Copies the list; refuses a picture that is not a plain file name. */
-    public Card {
+    public Specimen {
       spots = List.copyOf(spots);
-      if (!picture.matches("card-\\d{3}\\.jpg")) {
-        throw new IllegalArgumentException("a card's picture is called card-NNN.jpg");
+      if (!picture.matches("(picture|card)-\\d{3}\\.jpg")) {
+        throw new IllegalArgumentException("a specimen's picture is called picture-NNN.jpg");
       }
       if (spots.isEmpty()) {
-        throw new IllegalArgumentException("a card asks for at least one joint");
+        throw new IllegalArgumentException("a specimen asks for at least one joint");
       }
     }
   }
@@ -92,8 +96,13 @@ public record Deck(
   /** A place in the picture to look at. */
   public record Mark(double xPx, double yPx, double widthPx, double heightPx) {}
 
+  /** What a specimen is called before people. */
+  String word() {
+    return joints() > specimens.size() ? "row" : "joint";
+  }
+
   /** Number of joints to be judged. */
   public int joints() {
-    return cards.stream().mapToInt(card -> card.spots().size()).sum();
+    return specimens.stream().mapToInt(specimen -> specimen.spots().size()).sum();
   }
 }

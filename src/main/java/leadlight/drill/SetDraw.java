@@ -16,22 +16,22 @@ import leadlight.model.UserError;
  * ({@code java.util.Random}, whose numbers the JDK fixes for a seed); the pool's order does not
  * matter.
  */
-public final class DeckDraw {
+public final class SetDraw {
 
-  private final DeckRequest request;
-  private final Boxes boxes;
+  private final SetRequest request;
+  private final DueAgain due;
   private final Set<String> seen;
   private final Random random;
 
   /**
    * Prepares a draw.
    *
-   * @param boxes which findings are to come up more often
+   * @param due which findings are to come up more often
    * @param seen joints that come last, because the trainee knows them
    */
-  public DeckDraw(DeckRequest request, Boxes boxes, Set<String> seen) {
+  public SetDraw(SetRequest request, DueAgain due, Set<String> seen) {
     this.request = request;
-    this.boxes = boxes;
+    this.due = due;
     this.seen = Set.copyOf(seen);
     this.random = new Random(request.seed());
   }
@@ -44,8 +44,8 @@ public final class DeckDraw {
   public List<PoolJoint> joints(List<PoolJoint> pool) {
     List<PoolJoint> usable =
         shuffled(pool.stream().filter(this::lit).filter(request.level()::takes).toList());
-    int sound = (int) Math.round(request.cards() * DrillRules.builtIn().soundShare().value());
-    List<PoolJoint> drawn = new ArrayList<>(faulty(usable, request.cards() - sound));
+    int sound = (int) Math.round(request.specimens() * DrillRules.builtIn().soundShare().value());
+    List<PoolJoint> drawn = new ArrayList<>(faulty(usable, request.specimens() - sound));
     List<PoolJoint> fine = usable.stream().filter(j -> j.finding().isEmpty()).toList();
     enough(fine.size(), sound, "sound joints");
     drawn.addAll(fine.subList(0, sound));
@@ -82,11 +82,11 @@ public final class DeckDraw {
   }
 
   private FindingKind pick(Set<FindingKind> findings) {
-    double left = random.nextDouble() * findings.stream().mapToDouble(boxes::weight).sum();
+    double left = random.nextDouble() * findings.stream().mapToDouble(due::weight).sum();
     FindingKind last = null;
     for (FindingKind finding : findings) {
       last = finding;
-      left -= boxes.weight(finding);
+      left -= due.weight(finding);
       if (left < 0) {
         return finding;
       }
@@ -105,8 +105,8 @@ public final class DeckDraw {
             .map(PoolJoint::row)
             .distinct()
             .toList();
-    enough(rows.size(), request.cards(), "rows");
-    return rows.subList(0, request.cards());
+    enough(rows.size(), request.specimens(), "rows");
+    return rows.subList(0, request.specimens());
   }
 
   private boolean asked(PoolJoint joint) {
@@ -133,7 +133,7 @@ public final class DeckDraw {
   private void enough(int there, int wanted, String what) {
     if (there < wanted) {
       throw new UserError(
-          "there are %d %s for this deck, %d are wanted; ask for fewer cards, another level, or add"
+          "there are %d %s for this set, %d are wanted; ask for fewer, another level, or add"
                   .formatted(there, what, wanted)
               + " pictures");
     }

@@ -22,7 +22,7 @@ import leadlight.trial.TrueClass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class DeckDrawTest {
+class SetDrawTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -43,25 +43,25 @@ class DeckDrawTest {
     return pool;
   }
 
-  private static DeckRequest request(
-      int cards, Level level, Set<FindingKind> findings, Set<String> lamps) {
-    return new DeckRequest("deck", cards, false, level, findings, lamps, 2, 5);
+  private static SetRequest request(
+      int specimens, Level level, Set<FindingKind> findings, Set<String> lamps) {
+    return new SetRequest("set", specimens, false, level, findings, lamps, 2, 5);
   }
 
-  private static List<PoolJoint> drawn(DeckRequest request) {
-    return new DeckDraw(request, new Boxes(), Set.of()).joints(POOL);
+  private static List<PoolJoint> drawn(SetRequest request) {
+    return new SetDraw(request, new DueAgain(), Set.of()).joints(POOL);
   }
 
   @Test
-  void theSameSeedGivesTheSameDeckToTheByte() {
-    DeckRequest request = Decks.request(6, false, 3);
-    MadeDeck one = Decks.make(request);
-    MadeDeck other = Decks.make(request);
+  void theSameSeedGivesTheSameSetToTheByte() {
+    SetRequest request = PracticeSets.request(6, false, 3);
+    MadeSet one = PracticeSets.make(request);
+    MadeSet other = PracticeSets.make(request);
 
-    assertThat(JsonText.of(one.deck())).isEqualTo(JsonText.of(other.deck()));
+    assertThat(JsonText.of(one.set())).isEqualTo(JsonText.of(other.set()));
     assertThat(one.pictures()).containsExactlyEntriesOf(other.pictures());
-    assertThat(JsonText.of(Decks.make(Decks.request(6, false, 4)).deck()))
-        .isNotEqualTo(JsonText.of(one.deck()));
+    assertThat(JsonText.of(PracticeSets.make(PracticeSets.request(6, false, 4)).set()))
+        .isNotEqualTo(JsonText.of(one.set()));
   }
 
   @Test
@@ -69,16 +69,16 @@ class DeckDrawTest {
     List<PoolJoint> turned = new ArrayList<>(POOL);
     Collections.shuffle(turned, new Random(1));
 
-    DeckRequest request = Decks.request(20, false, 3);
+    SetRequest request = PracticeSets.request(20, false, 3);
 
-    assertThat(new DeckDraw(request, new Boxes(), Set.of()).joints(turned))
+    assertThat(new SetDraw(request, new DueAgain(), Set.of()).joints(turned))
         .extracting(PoolJoint::item)
         .isEqualTo(drawn(request).stream().map(PoolJoint::item).toList());
   }
 
   @Test
   void halfOfTheJointsAreSoundAndNoneComesTwice() {
-    List<PoolJoint> drawn = drawn(Decks.request(20, false, 3));
+    List<PoolJoint> drawn = drawn(PracticeSets.request(20, false, 3));
 
     assertThat(drawn).filteredOn(j -> j.finding().isEmpty()).hasSize(10);
     assertThat(drawn).extracting(PoolJoint::item).doesNotHaveDuplicates();
@@ -97,7 +97,7 @@ class DeckDrawTest {
   }
 
   @Test
-  void clearDecksHoldNothingNearALimitAndBorderlineDecksNothingElse() {
+  void clearSetsHoldNothingNearALimitAndBorderlineSetsNothingElse() {
     assertThat(drawn(request(10, Level.CLEAR, Set.of(), Set.of())))
         .noneMatch(PoolJoint::borderline);
     assertThat(drawn(request(4, Level.BORDERLINE, Set.of(), Set.of())))
@@ -137,9 +137,10 @@ class DeckDrawTest {
 
   /** Copies a sample with its truth. */
   private static Path truthOf(String sample, Path folder) throws IOException {
-    Files.copy(Decks.SAMPLES.resolve(sample + ".jpg"), folder.resolve(sample + ".jpg"));
+    Files.copy(PracticeSets.SAMPLES.resolve(sample + ".jpg"), folder.resolve(sample + ".jpg"));
     return Files.copy(
-        Decks.SAMPLES.resolve(sample + ".truth.json"), folder.resolve(sample + ".truth.json"));
+        PracticeSets.SAMPLES.resolve(sample + ".truth.json"),
+        folder.resolve(sample + ".truth.json"));
   }
 
   private static List<TrueClass> verdicts(List<PoolJoint> pool) {
@@ -148,10 +149,10 @@ class DeckDrawTest {
 
   @Test
   void jointsThatWereSeenComeLast() {
-    DeckRequest request = Decks.request(10, false, 3);
+    SetRequest request = PracticeSets.request(10, false, 3);
     Set<String> before = drawn(request).stream().map(PoolJoint::item).collect(Collectors.toSet());
 
-    List<PoolJoint> next = new DeckDraw(request, new Boxes(), before).joints(POOL);
+    List<PoolJoint> next = new SetDraw(request, new DueAgain(), before).joints(POOL);
 
     assertThat(next)
         .filteredOn(j -> j.finding().isEmpty())
@@ -160,13 +161,13 @@ class DeckDrawTest {
 
   @Test
   void aBridgeIsAskedForOnce() {
-    List<PoolJoint> samples = new ScenePool(2).read(Decks.SAMPLES);
+    List<PoolJoint> samples = new ScenePool(2).read(PracticeSets.SAMPLES);
     Set<FindingKind> bridges = Set.of(FindingKind.BRIDGE);
     long ends =
         samples.stream().filter(j -> j.finding().filter(bridges::contains).isPresent()).count();
-    DeckRequest request = request((int) ends, Level.MIXED, bridges, Set.of());
+    SetRequest request = request((int) ends, Level.MIXED, bridges, Set.of());
 
-    List<PoolJoint> drawn = new DeckDraw(request, new Boxes(), Set.of()).joints(samples);
+    List<PoolJoint> drawn = new SetDraw(request, new DueAgain(), Set.of()).joints(samples);
 
     assertThat(ends).isGreaterThanOrEqualTo(4);
     assertThat(drawn.stream().filter(j -> j.finding().isPresent()))
@@ -183,7 +184,7 @@ class DeckDrawTest {
 
   @Test
   void aPoolThatIsTooSmallIsNamed() {
-    DeckRequest tooMany = request(60, Level.MIXED, Set.of(FindingKind.BRIDGE), Set.of());
+    SetRequest tooMany = request(60, Level.MIXED, Set.of(FindingKind.BRIDGE), Set.of());
 
     assertThatThrownBy(() -> drawn(tooMany))
         .isInstanceOf(UserError.class)

@@ -4,20 +4,20 @@ import java.util.Set;
 import leadlight.model.FindingKind;
 
 /**
- * What a deck is to be like.
+ * What a set is to be like.
  *
  * @param name for people
- * @param cards how many
- * @param rows true if a card is a whole row
+ * @param specimens how many
+ * @param rows true if a specimen is a whole row
  * @param level how hard
  * @param findings only faults of these kinds; empty for all
  * @param lamps only under these lamps; empty for all
  * @param productClass 1, 2 or 3
- * @param seed the same seed, the same deck
+ * @param seed the same seed, the same set
  */
-public record DeckRequest(
+public record SetRequest(
     String name,
-    int cards,
+    int specimens,
     boolean rows,
     Level level,
     Set<FindingKind> findings,

@@ -24,8 +24,7 @@ class ReadmeTest {
   @TestFactory
   List<DynamicTest> commandsOfTheReadme() throws IOException {
     List<DynamicTest> tests = new ArrayList<>();
-    for (MatchResult block :
-        BLOCK.matcher(shown()).results().toList()) {
+    for (MatchResult block : BLOCK.matcher(shown()).results().toList()) {
       block
           .group(1)
           .lines()

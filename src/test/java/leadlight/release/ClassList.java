@@ -29,7 +29,7 @@ final class ClassList {
                   "-jar",
                   home.resolve("app/leadlight.jar").toString()));
       command.addAll(call);
-      Tool.run(Runtime.java(home), command);
+      Tool.run(JavaImage.java(home), command);
       classes.addAll(Files.readAllLines(list));
     }
     Files.write(home.resolve("app/classes.list"), classes);

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -83,8 +83,8 @@ final class DebianPackage {
   }
 
   /** The packages that own the libraries of the system which ours are linked with. */
-  private SortedSet<String> dependencies() throws IOException {
-    SortedSet<String> packages = new TreeSet<>();
+  private NavigableSet<String> dependencies() throws IOException {
+    NavigableSet<String> packages = new TreeSet<>();
     for (String library : needed()) {
       String owner = Tool.run("dpkg-query", List.of("--search", "*/" + library));
       packages.add(owner.replaceFirst("(?s):.*", ""));
@@ -92,8 +92,8 @@ final class DebianPackage {
     return packages;
   }
 
-  private SortedSet<String> needed() throws IOException {
-    SortedSet<String> needed = new TreeSet<>();
+  private NavigableSet<String> needed() throws IOException {
+    NavigableSet<String> needed = new TreeSet<>();
     List<Path> ours;
     try (Stream<Path> files = Files.walk(home)) {
       ours = files.filter(f -> f.getFileName().toString().matches("java|.*\\.so")).toList();

@@ -28,8 +28,11 @@ final class Guides {
     Files.copy(Path.of("src/main/resources/META-INF/NOTICE"), doc.resolve("NOTICE"));
     Files.copy(Path.of("CHANGELOG.md"), doc.resolve("CHANGELOG.md"));
     Files.copy(Path.of("sample-images/base-station-video-mixed.jpg"), doc.resolve("sample.jpg"));
-    Files.copy(
-        Folders.only(target.resolve("classes/META-INF/sbom"), "*.json"), doc.resolve("sbom.json"));
+    Path materials = target.resolve("classes/META-INF/sbom");
+    if (!Files.isDirectory(materials)) {
+      throw new IllegalStateException("no bill of materials; build without -o");
+    }
+    Files.copy(Folders.only(materials, "*.json"), doc.resolve("sbom.json"));
     Path completions = home.resolve("share/bash-completion/completions");
     Files.writeString(
         Files.createDirectories(completions).resolve("leadlight"), said("completion"));

@@ -35,7 +35,7 @@ public final class Release {
     Path home = Files.createDirectories(out.resolve(name));
     NativeParts parts = new NativeParts(System.getProperty("os.name"), arch());
     parts.layOut(target, home.resolve("app"));
-    new Runtime(home).make();
+    new JavaImage(home).make();
     new Launchers(parts).write(home);
     Guides.write(target, home);
     ClassList.write(home);

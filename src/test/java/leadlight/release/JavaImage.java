@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A Java runtime with the modules that the program and its libraries use. */
-final class Runtime {
+final class JavaImage {
 
   /**
    * What jdeps cannot see: none. Modules that only optional parts of libraries would use are left
@@ -24,7 +24,7 @@ final class Runtime {
 
   private final Path home;
 
-  Runtime(Path home) {
+  JavaImage(Path home) {
     this.home = home;
   }
 

@@ -58,7 +58,7 @@ public final class Release {
   private String sizes(Path home) throws IOException {
     StringBuilder table = new StringBuilder("| what | MB |\n|---|---|\n");
     line(table, "plain jar, without lib", target.resolve("leadlight.jar"));
-    line(table, "in lib: OpenCV's jar, libraries for all systems", Folders.only(target.resolve("lib"), "opencv-*.jar"));
+    line(table, "in lib: OpenCV's jar", Folders.only(target.resolve("lib"), "opencv-*.jar"));
     line(table, "in lib: SQLite's jar", Folders.only(target.resolve("lib"), "sqlite-jdbc-*.jar"));
     line(table, "release: whole folder", home);
     line(table, "... runtime", home.resolve("runtime"));

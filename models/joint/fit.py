@@ -4,6 +4,8 @@
     ./leadlight trial FOLDER --measures joints.csv      (once for each set of pictures)
     python3 models/joint/fit.py --out models/joint/judgement.json joints.csv [more.csv ...]
 
+With --only CARD that card alone is fitted and set into the file as it is.
+
 Needs numpy, pandas and scikit-learn; the program itself does not. Each question is answered by small
 boosted trees (Friedman 2001). The number of trees and the last scaling of the log odds (Platt 1999)
 come from pictures left out of the fit, five groups of whole pictures, so that the chances are honest
@@ -25,10 +27,10 @@ from sklearn.ensemble import HistGradientBoostingClassifier
 from sklearn.model_selection import GroupKFold
 
 SEED = 20261125
-RATE = 0.1
-TREES = (25, 40, 60, 90, 130, 180)
-LEAST_IN_LEAF = 12
-LEAVES = 7
+RATE = 0.07
+TREES = (40, 60, 90, 130, 180, 260, 400)
+LEAST_IN_LEAF = 30
+LEAVES = 15
 # Place, size and width of the row are no signs of a joint's state.
 NO_SIGNALS = {"match", "lead_half", "land_half", "ahead", "offset", "heel_offset"}
 
@@ -85,7 +87,7 @@ def loss(truth, score, weight):
 def boosted(rows, truth, weight, trees):
     model = HistGradientBoostingClassifier(
         max_iter=trees, max_leaf_nodes=LEAVES, learning_rate=RATE, min_samples_leaf=LEAST_IN_LEAF,
-        l2_regularization=1.0, max_bins=64, early_stopping=False, random_state=SEED)
+        l2_regularization=5.0, max_bins=64, early_stopping=False, random_state=SEED)
     return model.fit(rows, truth, sample_weight=weight)
 
 
@@ -157,6 +159,7 @@ def card(question, table, signals, keep, truth, weight):
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--out", required=True)
+    parser.add_argument("--only", metavar="CARD")
     parser.add_argument("--source", action="append", default=[])
     parser.add_argument("csv", nargs="+")
     options = parser.parse_args()
@@ -172,20 +175,27 @@ def main():
     there = condition != "missing-lead"
     bad = np.isin(condition, ["open", "insufficient"])
     has_gap = table["gap_span"].notna().values
-    result = {
-        "source": options.source,
-        "unwetted": card("no fillet from the toe to the land", table, own, drawn & there & ~limit,
-                         bad, weight),
-        "open_not_starved": card("open rather than starved", table, own, drawn & bad,
-                                 condition == "open", weight),
-        "missing": card("no lead on the land", table, own, drawn, condition == "missing-lead",
-                        weight),
-        "excess": card("solder hides the lead", table, joint, sound & there,
-                       condition == "excess", weight),
-        "bridge": card("metal spans the gap", table, gap, sound & has_gap, bridged(table), weight),
-        "unfamiliar": card("a photograph, not a drawn picture", table, own,
-                           np.ones(len(table), bool), ~drawn, weight),
+    cards = {
+        "unwetted": lambda: card("no fillet from the toe to the land", table, own,
+                                 drawn & there & ~limit, bad, weight),
+        "open_not_starved": lambda: card("open rather than starved", table, own, drawn & bad,
+                                         condition == "open", weight),
+        "missing": lambda: card("no lead on the land", table, own, drawn,
+                                condition == "missing-lead", weight),
+        "excess": lambda: card("solder hides the lead", table, joint, sound & there,
+                               condition == "excess", weight),
+        "bridge": lambda: card("metal spans the gap", table, gap, sound & has_gap, bridged(table),
+                               weight),
+        "unfamiliar": lambda: card("a photograph, not a drawn picture", table, own,
+                                   np.ones(len(table), bool), ~drawn, weight),
     }
+    if options.only:
+        with open(options.out, encoding="utf-8") as file:
+            result = json.load(file)
+        result["source"] = options.source
+        result[options.only] = cards[options.only]()
+    else:
+        result = {"source": options.source} | {name: fit() for name, fit in cards.items()}
     with open(options.out, "w", encoding="utf-8") as file:
         json.dump(result, file, separators=(",", ":"))
         file.write("\n")

@@ -7,7 +7,7 @@ import { chromium } from "playwright-core";
 const [chromiumPath, shots, address, planFile] = process.argv.slice(2);
 const axe = readFileSync(new URL("node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
 const plan = JSON.parse(readFileSync(planFile, "utf8"));
-const seen = { console: [], requests: [], axe: [], overflow: {}, refused: [], taken: [], pushed: [], words: [], small: [] };
+const seen = { console: [], requests: [], axe: [], overflow: {}, refused: [], taken: [], pushed: [], words: [], small: [], tabs: [], camera: [] };
 const args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream"];
 
 async function open(picture, options = {}) {
@@ -86,6 +86,39 @@ const ACTS = {
       await shot(page, name + "-turned");
       await page.keyboard.press("t");
     }
+  },
+  /** One key twice at once, and in a second tab, too; then what both tabs show. */
+  async twice(page, key, pin) {
+    const tab = await page.context().newPage();
+    await tab.goto(address);
+    await tab.waitForSelector("html.ready");
+    await tab.locator("#last button").first().click();
+    await at(tab, pin);
+    await page.bringToFront();
+    await at(page, pin);
+    await changed(page, () => Promise.all([page.keyboard.press(key).then(() => page.keyboard.press(key)), tab.keyboard.press(key)]));
+    const now = await changes(page);
+    await tab.waitForFunction((n) => Number(document.body.dataset.changes) >= n, now);
+    const shown = (p) => p.evaluate(() => ["job", "stage", "facts", "points", "verdict-word", "step-verdict", "step-said"].map((id) => document.getElementById(id).textContent));
+    seen.tabs.push([await shown(page), await shown(tab)]);
+    await tab.close();
+  },
+  /** The camera's plug is drawn and put in again. */
+  async lost(page) {
+    await page.evaluate(() => {
+      navigator.mediaDevices.enumerateDevices = async () => [];
+      const track = document.getElementById("video").srcObject.getVideoTracks()[0];
+      track.stop();
+      track.dispatchEvent(new Event("ended"));
+    });
+    seen.camera.push(await page.locator("#trouble").innerText(), await page.locator("#camera").isVisible());
+    await shot(page, "lost");
+    await page.evaluate(() => {
+      delete navigator.mediaDevices.enumerateDevices;
+      navigator.mediaDevices.dispatchEvent(new Event("devicechange"));
+    });
+    await page.waitForFunction(() => document.getElementById("trouble").hidden && document.getElementById("video").srcObject.active);
+    seen.camera.push(await page.locator("#camera").isVisible());
   },
   async short(page, pin, other) {
     await at(page, pin);

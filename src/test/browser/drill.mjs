@@ -67,7 +67,7 @@ function status(path, headers = {}, method = "GET", body = "") {
 async function refused() {
   const origin = new URL(address).origin;
   const host = new URL(address).host;
-  const body = JSON.stringify({ card: 1, pin: 1, verdict: "acceptable", took_ms: 1 });
+  const body = JSON.stringify({ specimen: 1, pin: 1, verdict: "acceptable", took_ms: 1 });
   const wrong = address.slice(0, -2) + (address.at(-2) === "A" ? "B" : "A") + "/";
   return {
     right: await status("state"),
@@ -78,9 +78,9 @@ async function refused() {
     foreignPage: await status("state", { Host: host, "Sec-Fetch-Site": "cross-site" }),
     postWithoutOrigin: await status("answer", {}, "POST", body),
     postFromElsewhere: await status("answer", { Origin: "http://example.test" }, "POST", body),
-    postBadWords: await status("answer", { Origin: origin }, "POST", "{\"card\":1}"),
-    climbing: await status(new URL(address).pathname + "picture/..%2f..%2fdeck.json"),
-    unknownFile: await status("deck.json"),
+    postBadWords: await status("answer", { Origin: origin }, "POST", "{\"specimen\":1}"),
+    climbing: await status(new URL(address).pathname + "picture/..%2f..%2fpractice-set.json"),
+    unknownFile: await status("practice-set.json"),
     resultTooEarly: await status("result"),
   };
 }
@@ -104,7 +104,7 @@ seen.refused = await refused();
 await faults(page);
 const order = [...keys];
 for (const [number, key] of order.entries()) {
-  const early = await page.evaluate(async (n) => JSON.stringify(await (await fetch("card/" + n)).json()), number + 1);
+  const early = await page.evaluate(async (n) => JSON.stringify(await (await fetch("specimen/" + n)).json()), number + 1);
   seen.early.push(/truth|tool|known|"told"/.test(early));
   if (number === 2) await shot(page, "ask");
   await answer(page, key);
@@ -135,9 +135,9 @@ for (const [number, key] of order.entries()) {
 await page.waitForSelector("#result:not([hidden])");
 seen.result = await text(page, "result-title");
 seen.figures = await text(page, "figures");
-seen.afterwards = await page.evaluate(async () => (await fetch("close", { method: "POST", body: '{"card":1}' })).status);
+seen.afterwards = await page.evaluate(async () => (await fetch("close", { method: "POST", body: '{"specimen":1}' })).status);
 seen.changed = await page.evaluate(
-  async () => (await fetch("answer", { method: "POST", body: JSON.stringify({ card: 1, pin: (await (await fetch("card/1")).json()).spots[0].pin, verdict: "unjudged", took_ms: 1 }) })).status,
+  async () => (await fetch("answer", { method: "POST", body: JSON.stringify({ specimen: 1, pin: (await (await fetch("specimen/1")).json()).spots[0].pin, verdict: "unjudged", took_ms: 1 }) })).status,
 );
 await shot(page, "result");
 await faults(page);

@@ -51,7 +51,15 @@ class ArchitectureTest {
           Map.entry(
               "page",
               Set.of(
-                  "model", "data", "vision", "connector", "report", "text", "record", "summary")),
+                  "model",
+                  "data",
+                  "vision",
+                  "connector",
+                  "report",
+                  "text",
+                  "record",
+                  "summary",
+                  "quality")),
           Map.entry("scene", Set.of("model", "data", "connector")),
           Map.entry(
               "pipeline",

@@ -59,6 +59,16 @@ risk <- function(m, s, u, tl, tu, al, au) {
   fr <- integrate(function(x) dnorm(x, m, s) * (1 - inside(x)), tl, tu, rel.tol = 1e-12)$value
   c(fa + fb, fr)
 }
+# Readings surely beyond, g outside the limits; what is neither is left open.
+split <- function(m, s, u, tl, tu, g) {
+  out <- function(x) pnorm(tl - g, x, u) + 1 - pnorm(tu + g, x, u)
+  open <- function(x) 1 - out(x) - pmax(0, pnorm(tu - g, x, u) - pnorm(tl + g, x, u))
+  cuts <- sort(c(m - 9 * s, max(tl, m - 9 * s), m, tu - g, tu, tu + g, m + 9 * s))
+  total <- sum(mapply(function(a, b) if (b > a) integrate(function(x) dnorm(x, m, s) * open(x), a, b, rel.tol = 1e-12)$value else 0, head(cuts, -1), tail(cuts, -1)))
+  c(integrate(function(x) dnorm(x, m, s) * out(x), max(tl, m - 9 * s), tu, rel.tol = 1e-12)$value, total)
+}
+put("split overhang guarded", split(0.03, 0.02, 0.0086, -Inf, 0.065, 1.645 * 0.0086))
+put("split two-sided", split(0.01, 0.1, 0.05, -0.2, 0.2, 0.05))
 put("risk overhang", risk(0.03, 0.02, 0.0086, -Inf, 0.065, -Inf, 0.065))
 put("risk overhang guarded", risk(0.03, 0.02, 0.0086, -Inf, 0.065, -Inf, 0.065 - 1.645 * 0.0086))
 put("risk two-sided", risk(0.01, 0.1, 0.05, -0.2, 0.2, -0.15, 0.15))

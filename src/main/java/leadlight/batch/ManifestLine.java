@@ -32,7 +32,8 @@ final class ManifestLine {
           "leads",
           "pitch_mm",
           "body",
-          "class");
+          "class",
+          "port");
 
   private final Path file;
   private final NamedCsvRecord line;
@@ -68,7 +69,8 @@ final class ManifestLine {
             text("job").orElseThrow(() -> wrong("job", "is empty; name the job")),
             text("board").orElse("1"),
             text("stage").map(this::stage).orElse(Stage.AS_RECEIVED),
-            whole("attempt", 1, 9999).orElse(1)),
+            whole("attempt", 1, 9999).orElse(1),
+            text("port")),
         row(),
         text("body").map(this::body).or(defaults::body),
         whole("class", 1, 3).orElse(defaults.productClass()));

@@ -12,8 +12,7 @@ import java.util.function.Supplier;
 import leadlight.data.Hash;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.UserError;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
+import leadlight.pipeline.PhotoScorer;
 import leadlight.record.JobRecord;
 import leadlight.record.Method;
 import leadlight.record.NewScoring;
@@ -78,9 +77,9 @@ final class PhotoWork {
     if (before.isPresent() && !lost && (ours || !setup.again())) {
       return () -> unchanged(photo, method, before.get(), ours);
     }
-    Photo open;
+    PhotoScorer.Open open;
     try {
-      open = new PhotoReader().read(photo.photo());
+      open = PhotoScorer.open(photo.photo(), () -> scorers.scorer(photo));
     } catch (UserError e) {
       return () -> failed(photo, method, RunPhoto.Outcome.REFUSED, e.getMessage());
     } catch (RuntimeException | Error e) {
@@ -105,10 +104,11 @@ final class PhotoWork {
     }
   }
 
-  private Supplier<Outcome> made(JobPhoto photo, Method method, Photo open, boolean again) {
-    ScoredPhoto scored = scorers.scorer(photo).score(open);
+  private Supplier<Outcome> made(
+      JobPhoto photo, Method method, PhotoScorer.Open open, boolean again) {
+    ScoredPhoto scored = open.scored();
     Path corner = folder.corner();
-    WrittenReport written = writer.write(scored, open.frame(), corner);
+    WrittenReport written = writer.write(scored, open.photo().frame(), corner);
     ZonedDateTime now = ZonedDateTime.now(setup.clock());
     return () -> {
       Path json = folder.place(corner, written.json(), photo.subject());

@@ -126,7 +126,7 @@ final class RunFolder implements AutoCloseable {
           folder
               .resolve(FolderName.of(subject.job()))
               .resolve(FolderName.of(subject.board()))
-              .resolve(FolderName.of(subject.stageWords()));
+              .resolve(FolderName.of(subject.words()));
       Files.createDirectories(place);
       String stem = stem(json);
       String free = stem;

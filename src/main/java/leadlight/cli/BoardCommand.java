@@ -1,9 +1,12 @@
 package leadlight.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import leadlight.data.Hash;
 import leadlight.data.WholeFile;
 import leadlight.life.BenchRules;
+import leadlight.life.LegsFile;
 import leadlight.life.PhotoShelf;
 import leadlight.life.ShotRow;
 import leadlight.page.BoardPage;
@@ -21,6 +24,9 @@ import picocli.CommandLine.Option;
     description = "Shows what of a board stands open, and writes a page of its whole life.",
     mixinStandardHelpOptions = true)
 final class BoardCommand implements Callable<Integer> {
+
+  private static final int LONGEST = 60;
+  private static final int HASH = 8;
 
   private final Streams streams;
 
@@ -50,13 +56,14 @@ final class BoardCommand implements Callable<Integer> {
           BoardStanding.of(
               open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
       PhotoShelf shelf = new PhotoShelf(record.folder());
-      Path page = out.resolve("board-" + file(name.job()) + "-" + file(name.board()) + ".html");
+      Path page = out.resolve("board-" + file(name.job(), name.board()) + ".html");
       WholeFile.write(
           page,
           BoardPage.html(
               stands,
               pages.words(),
               shot -> ShotRow.of(shelf, shot.scoring(), shot.row()),
+              event -> LegsFile.picture(shelf, event),
               Version.number()));
       streams.out().println(RecordLines.printable(name.job() + ", " + name.board()));
       OpenPoints.of(stands, Messages.of("en")).forEach(p -> streams.out().println("  " + p));
@@ -66,10 +73,23 @@ final class BoardCommand implements Callable<Integer> {
     }
   }
 
+  /** JOB--BOARD as one file name that no other job or board has. */
+  static String file(String job, String board) {
+    return file(job) + "--" + file(board);
+  }
+
   /**
-   * Letters, digits and hyphens of a name; so two names may meet in one, which is then replaced.
+   * A name whose words single blanks part, with hyphens for them; of any other the hash is added.
    */
-  static String file(String name) {
-    return name.strip().replaceAll("[^\\p{L}\\p{N}]+", "-");
+  private static String file(String name) {
+    String plain = name.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+    String cut =
+        plain.substring(
+            0,
+            plain.offsetByCodePoints(
+                0, Math.min(LONGEST, plain.codePointCount(0, plain.length()))));
+    return name.equals(cut.replace('-', ' '))
+        ? cut
+        : cut + "~" + Hash.sha256(name.getBytes(StandardCharsets.UTF_8)).substring(0, HASH);
   }
 }

@@ -3,6 +3,7 @@ package leadlight.cli;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
 import leadlight.text.Likeness;
@@ -20,6 +21,15 @@ final class BoardOption {
       paramLabel = "BOARD",
       description = "The board; not needed if the job has one.")
   private Optional<String> board = Optional.empty();
+
+  /** A word that stands where the board would and is none: the board was left out. */
+  Optional<String> insteadOfBoard(Set<String> words) {
+    Optional<String> word = board.filter(words::contains);
+    if (word.isPresent()) {
+      board = Optional.empty();
+    }
+    return word;
+  }
 
   /**
    * The board that is there.

@@ -16,6 +16,7 @@ import java.util.concurrent.Callable;
 import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
 import leadlight.model.UserError;
+import leadlight.quality.Inspection;
 import leadlight.quality.LotDecision;
 import leadlight.quality.SamplePages;
 import leadlight.quality.SamplingScheme;
@@ -69,11 +70,12 @@ final class DecideCommand implements Callable<Integer> {
   public Integer call() {
     DrawnSample sample = DataFile.at(folder.resolve("plan.json")).read(DrawnSample.class);
     Map<String, String> verdicts = verdicts(sample);
-    List<String> bad =
-        sample.items().stream().filter(i -> verdicts.get(i).startsWith(BAD)).toList();
+    List<String> inspected = inspect(sample, verdicts);
+    List<String> bad = inspected.stream().filter(i -> verdicts.get(i).startsWith(BAD)).toList();
     LotDecision decision =
-        LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), sample.size()));
-    List<String> notes = history.map(file -> append(file, decision.result())).orElse(List.of());
+        LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), inspected.size()));
+    List<String> notes = new ArrayList<>(unasked(verdicts.size() - inspected.size()));
+    history.ifPresent(file -> notes.addAll(append(file, decision.result())));
     List<String> refused = bad.stream().map(i -> i + ": " + verdicts.get(i)).toList();
     PageFiles.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
     return decision.result() == LotResult.REFUSED
@@ -81,7 +83,43 @@ final class DecideCommand implements Callable<Integer> {
         : ExitStatus.GOOD.code();
   }
 
-  /** Every unit's verdict, with its finding behind "defect". */
+  /** The units in the order of the draw, up to the one that decides. */
+  private List<String> inspect(DrawnSample sample, Map<String, String> verdicts) {
+    Inspection plan = sample.plan();
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(streams.in(), StandardCharsets.UTF_8));
+    int units = 0;
+    Optional<LotResult> result = Optional.empty();
+    while (result.isEmpty()) {
+      List<String> now = sample.items().subList(0, plan.nextStop(units));
+      List<String> missing = now.stream().filter(i -> !verdicts.containsKey(i)).toList();
+      if (!missing.isEmpty() && !ask) {
+        throw lacking(missing, now.size(), units);
+      }
+      missing.forEach(item -> verdicts.put(item, asked(in, item)));
+      units = now.size();
+      int bad = (int) now.stream().filter(i -> verdicts.get(i).startsWith(BAD)).count();
+      result = plan.after(units, bad);
+    }
+    return sample.items().subList(0, units);
+  }
+
+  private UserError lacking(List<String> missing, int of, int inspected) {
+    return new UserError(
+        (inspected == 0 ? "" : "the first %d units do not decide: ".formatted(inspected))
+            + "%s lacks the verdict of %d of %d units, the first is \"%s\"; fill them in or use --ask"
+                .formatted(folder.resolve("results.csv"), missing.size(), of, missing.get(0)));
+  }
+
+  private static List<String> unasked(int units) {
+    return units == 0
+        ? List.of()
+        : List.of(
+            "%d more results are filled in; the plan had decided before them, they do not count."
+                .formatted(units));
+  }
+
+  /** The verdicts filled in, each with its finding behind "defect". */
   private Map<String, String> verdicts(DrawnSample sample) {
     Map<String, String> verdicts = new LinkedHashMap<>();
     for (Table.Row row : Table.read(folder.resolve("results.csv"), "item", "verdict").rows()) {
@@ -101,31 +139,16 @@ final class DecideCommand implements Callable<Integer> {
         throw row.trouble("\"" + item + "\" has a result already; delete one line");
       }
     }
-    List<String> missing = sample.items().stream().filter(i -> !verdicts.containsKey(i)).toList();
-    if (!missing.isEmpty() && !ask) {
-      throw new UserError(
-          "%s lacks the verdict of %d of %d units, the first is \"%s\"; fill them in or use --ask"
-              .formatted(
-                  folder.resolve("results.csv"), missing.size(), sample.size(), missing.get(0)));
-    }
-    askFor(missing, verdicts);
     return verdicts;
   }
 
-  private void askFor(List<String> missing, Map<String, String> verdicts) {
-    if (missing.isEmpty()) {
-      return;
+  private String asked(BufferedReader in, String item) {
+    String answer = "";
+    while (!answer.equals("a") && !answer.equals("d")) {
+      streams.err().print(item + ": acceptable (a) or defect (d)? ");
+      answer = line(in, item);
     }
-    BufferedReader in =
-        new BufferedReader(new InputStreamReader(streams.in(), StandardCharsets.UTF_8));
-    for (String item : missing) {
-      String answer = "";
-      while (!answer.equals("a") && !answer.equals("d")) {
-        streams.err().print(item + ": acceptable (a) or defect (d)? ");
-        answer = line(in, item);
-      }
-      verdicts.put(item, answer.equals("a") ? GOOD : BAD);
-    }
+    return answer.equals("a") ? GOOD : BAD;
   }
 
   private static String line(BufferedReader in, String item) {

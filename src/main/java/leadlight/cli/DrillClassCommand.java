@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.data.WholeFile;
 import leadlight.drill.ClassBook;
-import leadlight.drill.OpenDeck;
+import leadlight.drill.OpenSet;
 import leadlight.model.UserError;
 import leadlight.record.DrillRecord;
 import picocli.CommandLine.Command;
@@ -22,10 +22,11 @@ final class DrillClassCommand implements Callable<Integer> {
   private final Streams streams;
 
   @Option(
-      names = "--deck",
+      names = "--set",
       paramLabel = "DIR",
-      description = "How all who took this deck to its end agree, instead of the class table.")
-  private Optional<Path> deck = Optional.empty();
+      description =
+          "How all who judged this practice set to its end agree, instead of the class table.")
+  private Optional<Path> set = Optional.empty();
 
   @Option(
       names = "--export",
@@ -53,17 +54,17 @@ final class DrillClassCommand implements Callable<Integer> {
       book = ClassBook.of(open);
     }
     if (book.people().isEmpty()) {
-      throw new UserError("nobody took a drill yet; \"leadlight drill take\" begins one");
+      throw new UserError("nobody judged a practice set yet; \"leadlight drill judge\" begins");
     }
     if (export.isPresent()) {
       WholeFile.write(export.get(), file -> DrillExport.write(book.people(), file));
       streams.out().println(book.people().size() + " people in " + export.get());
-    } else if (deck.isPresent()) {
+    } else if (set.isPresent()) {
       PageFiles.write(
-          book.agreement(OpenDeck.read(deck.get()))
-              .orElseThrow(() -> new UserError("nobody took " + deck.get() + " to its end yet")),
+          book.agreement(OpenSet.read(set.get()))
+              .orElseThrow(() -> new UserError("nobody judged " + set.get() + " to its end yet")),
           out,
-          "deck-agreement",
+          "set-agreement",
           streams);
     } else {
       PageFiles.write(book.page(), out, "class", streams);

@@ -12,13 +12,13 @@ import picocli.CommandLine.Command;
       "It says what was shown on pictures; it certifies nothing and nobody."
     },
     mixinStandardHelpOptions = true,
-    synopsisSubcommandLabel = "new|take|own|history|class")
+    synopsisSubcommandLabel = "new|judge|own|history|class")
 final class DrillCommand implements Runnable {
 
   static CommandLine line(Streams streams) {
     return new CommandLine(new DrillCommand())
         .addSubcommand(new DrillNewCommand(streams))
-        .addSubcommand(new DrillTakeCommand(streams))
+        .addSubcommand(new DrillJudgeCommand(streams))
         .addSubcommand(new DrillOwnCommand(streams))
         .addSubcommand(new DrillHistoryCommand(streams))
         .addSubcommand(new DrillClassCommand(streams))
@@ -27,6 +27,6 @@ final class DrillCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new UserError("say which: drill new, take, own, history or class");
+    throw new UserError("say which: drill new, judge, own, history or class");
   }
 }

@@ -6,11 +6,11 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
 import leadlight.drill.DrillServer;
-import leadlight.drill.Taking;
+import leadlight.drill.Judging;
 import leadlight.drill.TerminalDrill;
 import picocli.CommandLine.Option;
 
-/** How a deck is put before a person: on a page, or in the terminal. */
+/** How a set is put before a person: on a page, or in the terminal. */
 final class DrillDesk {
 
   @Option(names = "--terminal", description = "Ask in the terminal; the picture is opened beside.")
@@ -24,15 +24,15 @@ final class DrillDesk {
   /**
    * Sits the person down; returns when all is answered or the person leaves.
    *
-   * @param pictures where the cards' pictures lie, for the terminal
+   * @param pictures where the specimens' pictures lie, for the terminal
    */
-  void sit(Taking taking, Path pictures, Streams streams) {
+  void sit(Judging judging, Path pictures, Streams streams) {
     if (terminal) {
-      new TerminalDrill(taking, streams.in(), streams.out())
-          .run(card -> beside(pictures.resolve(card), streams));
+      new TerminalDrill(judging, streams.in(), streams.out())
+          .run(specimen -> beside(pictures.resolve(specimen), streams));
       return;
     }
-    try (DrillServer server = DrillServer.start(taking)) {
+    try (DrillServer server = DrillServer.start(judging)) {
       streams.out().println("open this address in a browser of this computer:");
       streams.out().println("  " + server.address());
       streams.out().println("answers are kept at once; leave by \"Finish\" or by Ctrl-C");

@@ -32,7 +32,7 @@ final class DrillExport {
     "tool_findings",
     "took_ms",
     "given_at",
-    "deck",
+    "set",
     "own_work"
   };
 
@@ -76,8 +76,8 @@ final class DrillExport {
       ids(a.toolFindings()),
       "" + a.tookMs(),
       a.at().toOffsetDateTime().toString(),
-      Cells.harmless(sat.sitting().deck().name()),
-      "" + sat.sitting().deck().ownWork()
+      Cells.harmless(sat.sitting().set().name()),
+      "" + sat.sitting().set().ownWork()
     };
   }
 

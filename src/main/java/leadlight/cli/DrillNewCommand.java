@@ -7,16 +7,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import leadlight.drill.Boxes;
-import leadlight.drill.DeckDraw;
-import leadlight.drill.DeckMaker;
-import leadlight.drill.DeckRequest;
+import leadlight.drill.DueAgain;
 import leadlight.drill.History;
 import leadlight.drill.Level;
-import leadlight.drill.MadeDeck;
+import leadlight.drill.MadeSet;
 import leadlight.drill.PoolJoint;
 import leadlight.drill.RecordPool;
 import leadlight.drill.ScenePool;
+import leadlight.drill.SetDraw;
+import leadlight.drill.SetMaker;
+import leadlight.drill.SetRequest;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
@@ -27,12 +27,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** {@code leadlight drill new}: a deck. */
+/** {@code leadlight drill new}: a set. */
 @Command(
     name = "new",
     description = {
-      "Makes a deck of joints, or of whole rows, to be judged blind.",
-      "The same pictures, options and seed make the same deck, so that several people can take it."
+      "Makes a practice set of joints, or of whole rows, to be judged blind.",
+      "The same pictures, options and seed make the same set, so that several people can judge it."
     },
     mixinStandardHelpOptions = true)
 final class DrillNewCommand implements Callable<Integer> {
@@ -60,11 +60,11 @@ final class DrillNewCommand implements Callable<Integer> {
   @Mixin private RecordOption record;
 
   @Option(
-      names = "--cards",
+      names = "--count",
       paramLabel = "N",
       defaultValue = "20",
-      description = "Cards (default: ${DEFAULT-VALUE}).")
-  private int cards;
+      description = "How many joints, or rows with --rows (default: ${DEFAULT-VALUE}).")
+  private int specimens;
 
   @Option(names = "--rows", description = "Whole rows, all pins to be judged, not single joints.")
   private boolean rows;
@@ -99,14 +99,14 @@ final class DrillNewCommand implements Callable<Integer> {
       names = "--seed",
       paramLabel = "N",
       defaultValue = "1",
-      description = "The same seed, the same deck (default: ${DEFAULT-VALUE}).")
+      description = "The same seed, the same set (default: ${DEFAULT-VALUE}).")
   private long seed;
 
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      defaultValue = "reports/deck",
-      description = "The deck's folder; its name is the deck's (default: ${DEFAULT-VALUE}).")
+      defaultValue = "reports/practice-set",
+      description = "Its folder; the folder's name is the set's (default: ${DEFAULT-VALUE}).")
   private Path out;
 
   @Mixin private Limits limits;
@@ -118,26 +118,26 @@ final class DrillNewCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ProductClass.check(productClass);
-    if (cards < 1 || cards > 999) {
-      throw new UserError("--cards must be 1 to 999, is " + cards);
+    if (specimens < 1 || specimens > 999) {
+      throw new UserError("--count must be 1 to 999, is " + specimens);
     }
     OutputFolder.make(out);
-    MadeDeck.refuseIfThere(out);
+    MadeSet.refuseIfThere(out);
     Threads.set(1);
-    Progress progress = new Progress(streams, cards);
-    MadeDeck made = DeckMaker.make(pool(), draw(), request(), limits.load(), progress::done);
+    Progress progress = new Progress(streams, specimens);
+    MadeSet made = SetMaker.make(pool(), draw(), request(), limits.load(), progress::done);
     made.write(out);
-    streams.out().printf("%d cards, %d joints in %s%n", cards, made.deck().joints(), out);
-    streams.out().println("take it: leadlight drill take " + out + " --by NAME");
+    streams.out().printf("%d pictures, %d joints in %s%n", specimens, made.set().joints(), out);
+    streams.out().println("judge it: leadlight drill judge " + out + " --by NAME");
     return ExitStatus.GOOD.code();
   }
 
-  private DeckRequest request() {
+  private SetRequest request() {
     Set<FindingKind> kinds = findings.stream().map(SearchOptions::kind).collect(Collectors.toSet());
     Path name = out.toAbsolutePath().normalize().getFileName();
-    return new DeckRequest(
-        name == null ? "deck" : name.toString(),
-        cards,
+    return new SetRequest(
+        name == null ? "practice-set" : name.toString(),
+        specimens,
         rows,
         level,
         kinds,
@@ -146,12 +146,12 @@ final class DrillNewCommand implements Callable<Integer> {
         seed);
   }
 
-  private DeckDraw draw() {
+  private SetDraw draw() {
     if (person.isEmpty()) {
-      return new DeckDraw(request(), new Boxes(), Set.of());
+      return new SetDraw(request(), new DueAgain(), Set.of());
     }
     History history = DrillPeople.history(record, person.get());
-    return new DeckDraw(request(), history.boxes(), history.seen());
+    return new SetDraw(request(), history.due(), history.seen());
   }
 
   private List<PoolJoint> pool() {

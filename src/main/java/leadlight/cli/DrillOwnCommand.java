@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.concurrent.Callable;
 import leadlight.data.WholeFile;
-import leadlight.drill.OpenDeck;
+import leadlight.drill.Judging;
+import leadlight.drill.OpenSet;
 import leadlight.drill.OwnWork;
-import leadlight.drill.Taking;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
 import leadlight.photo.Photo;
@@ -67,21 +67,21 @@ final class DrillOwnCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ProductClass.check(productClass);
-    OpenDeck deck = deck(limits.load());
+    OpenSet set = set(limits.load());
     Path pictures = out.resolve(file.getFileName());
     if (desk.inTerminal()) {
       OutputFolder.make(pictures);
-      deck.pictures().forEach((name, jpeg) -> WholeFile.write(pictures.resolve(name), jpeg));
+      set.pictures().forEach((name, jpeg) -> WholeFile.write(pictures.resolve(name), jpeg));
     }
     try (DrillRecord open = DrillRecord.open(record.folder())) {
-      Taking taking = new Taking(deck, open, person.name(), false, ZonedDateTime::now);
-      desk.sit(taking, pictures, streams);
-      taking.lastWords().forEach(streams.out()::println);
+      Judging judging = new Judging(set, open, person.name(), false, ZonedDateTime::now);
+      desk.sit(judging, pictures, streams);
+      judging.lastWords().forEach(streams.out()::println);
     }
     return ExitStatus.GOOD.code();
   }
 
-  private OpenDeck deck(AcceptanceSet set) {
+  private OpenSet set(AcceptanceSet set) {
     Settings settings = new Settings(row.spec(), productClass, set.id(), hint.hint());
     try (Photo photo = new PhotoReader().read(file)) {
       return OwnWork.of(new PhotoScorer(settings, set).score(photo), photo);

@@ -29,7 +29,7 @@ final class DrillPeople {
   static History history(DrillRecord open, String person) {
     if (!open.people().contains(person)) {
       throw new UserError(
-          "nobody called \"%s\" took a drill; there are: %s"
+          "nobody called \"%s\" judged a practice set; there are: %s"
               .formatted(
                   RecordLines.printable(person),
                   RecordLines.printable(String.join(", ", open.people()))));

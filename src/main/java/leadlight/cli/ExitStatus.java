@@ -12,7 +12,7 @@ enum ExitStatus {
   FAULT(70, "a fault of ours; where the details are is said"),
   UNUSABLE(2, "usage, or an input or output that cannot be used"),
   DEFECT(3, "at least one joint is a defect"),
-  UNJUDGED(4, "no defect, but a joint is unjudged or the row was not found"),
+  UNJUDGED(4, "no defect, but a joint is not judged or the row was not found"),
   GOOD(0, "every joint is acceptable or a process indicator");
 
   private final int code;

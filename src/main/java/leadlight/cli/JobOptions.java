@@ -39,6 +39,12 @@ final class JobOptions {
   private int attempt;
 
   @Option(
+      names = "--port",
+      paramLabel = "NAME",
+      description = "Which of several equal rows of the board, in your own words: \"port A\".")
+  private Optional<String> port = Optional.empty();
+
+  @Option(
       names = "--keep-photo",
       description = "Keep a copy in the record's own folder, so that nothing breaks when it moves.")
   private boolean keep;
@@ -65,7 +71,7 @@ final class JobOptions {
     if (job.isPresent() && (job.get().isBlank() || board.isBlank())) {
       throw new UserError("--job and --board need a name");
     }
-    return job.map(name -> new Subject(name.strip(), board.strip(), reached, attempt));
+    return job.map(name -> new Subject(name.strip(), board.strip(), reached, attempt, port));
   }
 
   boolean keep() {

@@ -70,7 +70,7 @@ final class JobRun {
                   kept.scoring(),
                   RecordLines.printable(subject.job()),
                   RecordLines.printable(subject.board()),
-                  subject.stageWords()));
+                  subject.words()));
       return ExitStatus.of(kept.scored().verdict());
     } catch (UserError e) {
       return talk.refused(e);

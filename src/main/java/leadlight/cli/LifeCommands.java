@@ -1,11 +1,15 @@
 package leadlight.cli;
 
+import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import leadlight.life.BenchRules;
+import leadlight.life.LegsFile;
+import leadlight.life.PhotoShelf;
 import leadlight.model.UserError;
 import leadlight.page.HandBack;
 import leadlight.record.JobRecord;
@@ -27,8 +31,8 @@ final class LifeCommands {
   @Command(
       name = "note",
       description = {
-        "Notes of a board what no photo shows: complaint, serial number, part and lot, heats, how it"
-            + " was looked at, the function test.",
+        "Notes of a board what no photo of the row shows: complaint, serial number, part and lot, heats,"
+            + " how it was looked at, the anchor legs, the function test.",
         "Job and board are made if they are not there."
       },
       mixinStandardHelpOptions = true)
@@ -64,6 +68,12 @@ final class LifeCommands {
         paramLabel = "TEXT",
         description = "You confirm that each joint was looked at, and say how.")
     private Optional<String> looked = Optional.empty();
+
+    @Option(
+        names = "--legs",
+        paramLabel = "FILE",
+        description = "PHOTO.legs.json, as \"leadlight legs\" wrote it; repeatable.")
+    private List<Path> legs = List.of();
 
     @Option(
         names = "--function-test",
@@ -124,6 +134,10 @@ final class LifeCommands {
               events.add(
                   event(Kind.HEAT, tool.orElse("iron"), PinList.of(pins), Optional.empty())));
       add(events, Kind.LOOKED, looked);
+      PhotoShelf shelf = new PhotoShelf(record.folder());
+      for (Path file : legs) {
+        add(events, Kind.LEGS, Optional.of(LegsFile.seen(file, shelf).words()));
+      }
       test.ifPresent(
           result ->
               events.add(
@@ -155,7 +169,7 @@ final class LifeCommands {
       name = "hand-back",
       description = {
         "Records the decision to hand a board back, or not to, with a name.",
-        "A yes is refused where something recorded contradicts it. The board is named, too."
+        "A yes is refused where something recorded contradicts it."
       },
       mixinStandardHelpOptions = true)
   static final class HandBackCommand implements Callable<Integer> {
@@ -171,7 +185,7 @@ final class LifeCommands {
         names = "--because",
         paramLabel = "TEXT",
         defaultValue = "",
-        description = "What it rests on; needed for a no, and where joints were not inspected.")
+        description = "What it rests on; needed for a no, and where joints were not judged.")
     private String because;
 
     @Mixin private RecordOption record;
@@ -215,10 +229,14 @@ final class LifeCommands {
     }
 
     private boolean decision() {
-      return switch (given.orElse("")) {
+      Optional<String> said = given.or(() -> board.insteadOfBoard(Set.of("yes", "no")));
+      return switch (said.orElse("")) {
         case "yes" -> true;
         case "no" -> false;
-        default -> throw new UserError("say JOB BOARD yes or JOB BOARD no");
+        default ->
+            throw new UserError(
+                "say yes or no behind the job, or behind the board where it has several: "
+                    + "record hand-back JOB BOARD yes");
       };
     }
   }

@@ -1,5 +1,6 @@
 package leadlight.cli;
 
+import java.util.Optional;
 import leadlight.grade.AcceptanceSet;
 import picocli.CommandLine.Option;
 
@@ -14,7 +15,14 @@ final class Limits {
           "Workmanship limits: a built-in set or a .json file (default: ${DEFAULT-VALUE}).")
   private String set;
 
+  @Option(
+      names = "--guard-band",
+      paramLabel = "PERCENT",
+      description =
+          "How sure it must be that a limit is kept, or passed: 90, 95, 99, in place of the limits' own.")
+  private Optional<String> guardBand = Optional.empty();
+
   AcceptanceSet load() {
-    return AcceptanceSet.load(set);
+    return AcceptanceSet.load(set + guardBand.map(percent -> "@" + percent).orElse(""));
   }
 }

@@ -4,13 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 import leadlight.model.UserError;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -60,7 +54,7 @@ public final class Main {
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
     CommandLine command = new CommandLine(new Main());
-    commands(streams, args).forEach((name, made) -> command.addSubcommand(name, made.get()));
+    new Commands(streams).askedFor(args).forEach(command::addSubcommand);
     command
         .setOut(out)
         .setErr(err)
@@ -75,82 +69,6 @@ public final class Main {
       // What the machine refuses, as memory or a library: no stack trace on the terminal either.
       return failed(e, streams);
     }
-  }
-
-  /** The command that is asked for alone: to read what all have to offer takes a tenth second. */
-  private static Map<String, Supplier<Object>> commands(Streams streams, String... args) {
-    Map<String, Supplier<Object>> all = new LinkedHashMap<>();
-    all.put("bench", () -> new BenchCommand(streams));
-    all.put("score", () -> withStatuses(new ScoreCommand(streams)));
-    all.put("nudge", () -> withStatuses(new NudgeCommand(streams)));
-    all.put("batch", () -> withStatuses(new BatchCommand(streams)));
-    all.put("enrol", () -> new EnrolCommand(streams));
-    all.put("legs", () -> withStatuses(new LegsCommand(streams)));
-    all.put("watch", () -> new WatchCommand(streams));
-    all.put("record", () -> record(streams));
-    all.put("sheet", () -> new SheetCommand(streams));
-    all.put("trial", () -> new TrialCommand(streams));
-    all.put("connector", ConnectorCommand::new);
-    all.put("scene", () -> scene(streams));
-    all.put("reader", () -> reader(streams));
-    all.put("sample", () -> sample(streams));
-    all.put("agree", () -> new AgreeCommand(streams));
-    all.put("gauge", () -> new GaugeCommand(streams));
-    all.put("chart", () -> new ChartCommand(streams));
-    all.put("drill", () -> DrillCommand.line(streams));
-    all.put("completion", () -> new ManualCommands.CompletionCommand(streams));
-    all.put("man", () -> new ManualCommands.ManCommand(streams));
-    Optional<String> asked =
-        Stream.of(args)
-            .limit(1)
-            .filter(all::containsKey)
-            .filter(name -> !ManualCommands.NEED_ALL.contains(name))
-            .findFirst();
-    asked.ifPresent(name -> all.keySet().retainAll(Set.of(name)));
-    return all;
-  }
-
-  private static CommandLine withStatuses(Object command) {
-    CommandLine line = new CommandLine(command);
-    line.getCommandSpec()
-        .usageMessage()
-        .exitCodeListHeading("%nExit status; of several photos the first of these wins:%n")
-        .exitCodeList(ExitStatus.help());
-    return line;
-  }
-
-  private static CommandLine record(Streams streams) {
-    return new CommandLine(new RecordCommand(streams))
-        .addSubcommand(new RecordCommand.ShowCommand(streams))
-        .addSubcommand(new RecordCommand.ExportCommand(streams))
-        .addSubcommand(new RecordCommand.VerifyCommand(streams))
-        .addSubcommand(new SayCommands.OverruleCommand(streams))
-        .addSubcommand(new SayCommands.ProdCommand(streams))
-        .addSubcommand(new SayCommands.MeterCommand(streams))
-        .addSubcommand(new LifeCommands.NoteCommand(streams))
-        .addSubcommand(new LifeCommands.HandBackCommand(streams))
-        .addSubcommand(new BoardCommand(streams))
-        .addSubcommand(new SealCommand(streams))
-        .addSubcommand(new BackupCommand(streams))
-        .addSubcommand(new ImportCommand(streams))
-        .setCaseInsensitiveEnumValuesAllowed(true);
-  }
-
-  private static CommandLine reader(Streams streams) {
-    return new CommandLine(new ReaderCommand())
-        .addSubcommand(new ReaderCommand.PatchesCommand(streams));
-  }
-
-  private static CommandLine sample(Streams streams) {
-    return new CommandLine(new SampleCommand())
-        .addSubcommand(new SampleCommand.PlanCommand(streams))
-        .addSubcommand(new SampleCommand.DrawCommand(streams))
-        .addSubcommand(new DecideCommand(streams));
-  }
-
-  private static CommandLine scene(Streams streams) {
-    return new CommandLine(new SceneCommand(streams))
-        .addSubcommand(new SceneCommand.SetCommand(streams));
   }
 
   private static int usage(ParameterException e) {

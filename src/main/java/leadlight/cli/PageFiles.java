@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.data.WholeFile;
-import leadlight.quality.HtmlPage;
+import leadlight.page.QualityPage;
 import leadlight.quality.Page;
 
 /** A page for files and for the terminal. */
@@ -24,7 +24,7 @@ final class PageFiles {
     OutputFolder.make(folder);
     List<Path> written = new ArrayList<>();
     Path html = folder.resolve(name + ".html");
-    WholeFile.write(html, HtmlPage.of(page).getBytes(StandardCharsets.UTF_8));
+    WholeFile.write(html, QualityPage.html(page));
     written.add(html);
     written.add(data(folder.resolve(name + "-page.json"), PageData.json(page)));
     if (page.blocks().stream().anyMatch(Page.Grid.class::isInstance)) {

@@ -42,12 +42,8 @@ final class PageOptions {
     return Messages.of(language);
   }
 
-  /** A user's own file may bear the id of a built-in set: its content tells. */
   private static StatedLimits stated(AcceptanceSet limits) {
-    boolean builtIn =
-        AcceptanceSet.builtInIds().contains(limits.id())
-            && AcceptanceSet.load(limits.id()).sha256().equals(limits.sha256());
-    return new StatedLimits(limits.id(), builtIn, limits.name(), limits.notes());
+    return new StatedLimits(limits.fileId(), limits.builtIn(), limits.name(), limits.notes());
   }
 
   private LengthUnit unit() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import leadlight.model.UserError;
+import leadlight.quality.Inspection;
 import leadlight.quality.Plan;
 import leadlight.quality.RiskPlan;
 import leadlight.quality.SamplingScheme;
@@ -109,6 +110,42 @@ final class PlanOptions {
     }
     return new SequentialPlan(
         good.get() / 100, producerRisk / 100, bad.get() / 100, consumerRisk / 100);
+  }
+
+  @Option(names = "--double", description = "A double plan, with --aql.")
+  private boolean two;
+
+  @Option(names = "--sequential", description = "A sequential plan, with --good and --bad.")
+  private boolean sequential;
+
+  /**
+   * The plan to carry out.
+   *
+   * @throws UserError if the options contradict each other, or the lot has too few units
+   */
+  Inspection inspection(int lot) {
+    checkKind();
+    Inspection plan = two ? choiceOfTwo(lot) : sequential ? sequence() : choose(lot).plan();
+    if (plan.units() > lot) {
+      throw new UserError(
+          "the plan may go on to %d units and the lot has %d; take a single plan"
+              .formatted(plan.units(), lot));
+    }
+    return plan;
+  }
+
+  void checkKind() {
+    if (two && sequential) {
+      throw new UserError("a plan is double or sequential, not both; leave one out");
+    }
+  }
+
+  boolean isDouble() {
+    return two;
+  }
+
+  boolean isSequential() {
+    return sequential;
   }
 
   /** A plan and what led to it. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import leadlight.connector.RowRequest;
 import leadlight.life.Presets;
 import leadlight.model.UserError;
+import leadlight.record.Subject;
 import picocli.CommandLine.Option;
 
 /** A word that stands for connector and class. */
@@ -36,6 +37,11 @@ final class PresetOption {
   /** The class: that of the preset, or the one asked for. */
   int productClass(int asked) {
     return word == null ? asked : preset().productClass();
+  }
+
+  /** What is scored, with the preset's port unless one was named. */
+  Subject of(Subject subject) {
+    return word == null || subject.port().isPresent() ? subject : subject.at(preset().port());
   }
 
   private Presets.Preset preset() {

@@ -35,7 +35,7 @@ final class RecordLines {
             TIME.format(scoring.scoredAt()),
             printable(scoring.subject().job()),
             printable(scoring.subject().board()),
-            scoring.subject().stageWords(),
+            scoring.subject().words(),
             scoring.method().settings().row().connectorId(),
             verdict.id(),
             printable(scoring.photo().file()));

@@ -92,7 +92,7 @@ final class RunReport {
     RecordedRow row = record.row(scoring.id());
     List<GradedJoint> joints = row.standing();
     return new ShownRow(
-        line.subject().stageWords() + ", " + RecordLines.printable(line.file()),
+        line.subject().words() + ", " + RecordLines.printable(line.file()),
         scoring.method().settings().row(),
         (RowOutcome.Found) row.outcome(),
         joints,

@@ -35,11 +35,12 @@ final class SameRowTrial {
       }
     }
     SameRowTally tally = new SameRowTally();
-    rows.values().forEach(row -> count(row, limits, tally));
+    rows.forEach((name, row) -> count(name, row, limits, tally));
     return tally.lines();
   }
 
-  private static void count(List<TrialPhoto> row, AcceptanceSet limits, SameRowTally tally) {
+  private static void count(
+      String name, List<TrialPhoto> row, AcceptanceSet limits, SameRowTally tally) {
     List<Photo> open = new ArrayList<>();
     try {
       List<JoinedRow.View> views = new ArrayList<>();
@@ -64,13 +65,14 @@ final class SameRowTrial {
           int refused =
               (int) result.besides().photos().stream().filter(o -> o.refused().isPresent()).count();
           tally.joined(
+              name,
               photos,
               Comparison.of(row.get(first).truth().orElseThrow(), result.scored()),
               alone,
               refused);
         }
       }
-      alone.forEach(tally::alone);
+      alone.forEach(one -> tally.alone(name, one));
     } finally {
       open.forEach(Photo::close);
     }

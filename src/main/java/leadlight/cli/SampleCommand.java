@@ -14,6 +14,7 @@ import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
 import leadlight.model.UserError;
 import leadlight.quality.Draw;
+import leadlight.quality.Inspection;
 import leadlight.quality.Page;
 import leadlight.quality.SamplePages;
 import leadlight.quality.Table;
@@ -52,26 +53,18 @@ final class SampleCommand {
       this.streams = streams;
     }
 
-    @Option(names = "--double", description = "A double plan, with --aql.")
-    private boolean two;
-
-    @Option(names = "--sequential", description = "A sequential plan, with --good and --bad.")
-    private boolean sequential;
-
     @Override
     public Integer call() {
-      if (two && sequential) {
-        throw new UserError("a plan is double or sequential, not both; leave one out");
-      }
+      options.checkKind();
       PageFiles.write(page(), out, "plan", streams);
       return ExitStatus.GOOD.code();
     }
 
     private Page page() {
-      if (two) {
+      if (options.isDouble()) {
         return SchemePages.page(options.choiceOfTwo(lot), lot);
       }
-      if (sequential) {
+      if (options.isSequential()) {
         return SchemePages.page(options.sequence(), lot);
       }
       PlanOptions.Choice choice = options.choose(lot);
@@ -128,18 +121,17 @@ final class SampleCommand {
       Optional<Path> scored = table ? reports : Optional.of(lot);
       List<ScoredJoints.Joint> joints = scored.map(ScoredJoints::in).orElse(List.of());
       List<String> units = table ? items() : units(joints);
-      PlanOptions.Choice choice = options.choose(units.size());
-      List<String> drawn = Draw.of(units, choice.plan().size(), seed);
+      Inspection plan = options.inspection(units.size());
+      List<String> drawn = Draw.of(units, plan.units(), seed);
       JointPictures pictures = new JointPictures(photos.orElse(lot), joints);
       Function<String, byte[]> picture = boards ? pictures::ofPhoto : pictures::of;
       List<Page.Picture> shown =
           drawn.stream().map(u -> new Page.Picture(picture.apply(u), List.of(u))).toList();
       OutputFolder.make(out);
-      DataFile.write(
-          out.resolve("plan.json"), DrawnSample.of(units.size(), seed, choice.plan(), drawn));
+      DataFile.write(out.resolve("plan.json"), DrawnSample.of(units.size(), seed, plan, drawn));
       WholeFile.write(out.resolve("results.csv"), empty(drawn).getBytes(StandardCharsets.UTF_8));
-      String plan = "Lot of %d: %s.".formatted(units.size(), choice.plan().words());
-      PageFiles.write(SamplePages.sheet(plan, seed, shown), out, "work-sheet", streams);
+      String words = "Lot of %d: %s.".formatted(units.size(), plan.words());
+      PageFiles.write(SamplePages.sheet(words, plan, seed, shown), out, "work-sheet", streams);
       List<String> lost = table ? List.of() : ScoredJoints.withoutRow(lot);
       if (!lost.isEmpty()) {
         streams

@@ -96,7 +96,7 @@ final class ScoreCommand implements Callable<Integer> {
   public Integer call() {
     ProductClass.check(productClass);
     RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), photos.get(0));
-    Optional<Subject> subject = job.subject();
+    Optional<Subject> subject = job.subject().map(preset::of);
     AcceptanceSet set = limits.load();
     Settings settings =
         new Settings(

@@ -7,11 +7,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportWriter;
@@ -54,31 +51,21 @@ final class ScoreRun {
 
   /** Scores one photo; what is given back writes its results, in turn, and closes it. */
   private Supplier<ExitStatus> one(Path file) {
-    Photo photo = null;
     try {
-      photo = new PhotoReader().read(file);
-      ScoredPhoto scored = scorer.join().score(photo);
-      Photo open = photo;
-      return () -> report(file, open, scored);
+      PhotoScorer.Open open = PhotoScorer.open(file, scorer::join);
+      return () -> report(file, open);
     } catch (UserError e) {
       return () -> talk.refused(e);
     } catch (RuntimeException | Error e) {
-      close(photo);
       return () -> fault(file, e);
     }
   }
 
-  private static void close(Photo photo) {
-    if (photo != null) {
-      photo.close();
-    }
-  }
-
-  private ExitStatus report(Path file, Photo photo, ScoredPhoto scored) {
-    try (photo) {
-      WrittenReport written = writer.write(scored, photo.frame(), out);
-      talk.of(scored, written);
-      return ExitStatus.of(scored.verdict());
+  private ExitStatus report(Path file, PhotoScorer.Open open) {
+    try (open) {
+      WrittenReport written = writer.write(open.scored(), open.photo().frame(), out);
+      talk.of(open.scored(), written);
+      return ExitStatus.of(open.scored().verdict());
     } catch (UserError e) {
       return talk.refused(e);
     } catch (RuntimeException | Error e) {

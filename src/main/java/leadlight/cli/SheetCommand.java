@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
       "Makes a page for the customer from the record of a job: before and after in plain words.",
       "Says no more than the record does: what nobody saw is \"not inspected\". Refuses where"
           + " something recorded contradicts a hand-back.",
-      "Writes sheet-JOB-BOARD.html and .pdf. Sheets of that name are replaced."
+      "Writes sheet-JOB--BOARD.html and .pdf; an earlier sheet of the same board is replaced."
     },
     mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
@@ -103,8 +103,7 @@ final class SheetCommand implements Callable<Integer> {
               request(stands, decision, now),
               before.map(photo -> shot(set, photo, first)),
               shot(set, after, now));
-      String file =
-          "sheet-" + BoardCommand.file(stands.job()) + "-" + BoardCommand.file(stands.board());
+      String file = "sheet-" + BoardCommand.file(stands.job(), stands.board());
       write(out.resolve(file + ".html"), sheet.html());
       write(out.resolve(file + ".pdf"), sheet.pdf());
     } finally {
@@ -140,6 +139,7 @@ final class SheetCommand implements Callable<Integer> {
         shop.filter(text -> !text.isBlank()),
         looked.map(LifeEvent::words),
         looked.map(LifeEvent::person),
+        stands.legs(),
         decision.flatMap(LifeEvent::good),
         decision.map(LifeEvent::words).orElse(""),
         decision.map(LifeEvent::person),

@@ -60,7 +60,7 @@ final class WatchShow {
         .formatted(
             RecordLines.printable(outcome.photo().subject().job()),
             RecordLines.printable(outcome.photo().subject().board()),
-            outcome.photo().subject().stageWords(),
+            outcome.photo().subject().words(),
             RecordLines.printable(outcome.photo().photo().getFileName().toString()),
             outcome.verdict().orElseThrow().id());
   }

@@ -32,6 +32,7 @@ final class Bench {
 
   private final BenchSetup setup;
   private final PhotoShelf shelf;
+  private final Hands hands;
   private Optional<Subject> subject = Optional.empty();
   private Optional<Presets.Preset> preset = Optional.empty();
   private long changes;
@@ -39,6 +40,7 @@ final class Bench {
   Bench(BenchSetup setup) {
     this.setup = setup;
     this.shelf = new PhotoShelf(setup.recordFolder());
+    this.hands = new Hands(setup.clock());
   }
 
   BenchSetup setup() {
@@ -111,7 +113,8 @@ final class Bench {
     if (!hasRow()) {
       throw new Refused(setup.words().get("desk.row-first"));
     }
-    long id = scorer().score(shelf.keep(picture, name), of).scoring();
+    Optional<String> port = preset().flatMap(Presets.Preset::port).or(of::port);
+    long id = scorer().score(shelf.keep(picture, name), of.at(port)).scoring();
     changed();
     return id;
   }
@@ -138,27 +141,37 @@ final class Bench {
 
   void said(long scoring, int pin, BenchTest test, String result, OptionalInt other)
       throws Refused {
-    setup.record().bench(scoring, pin, new BenchResult(test, result, other, setup.person(), now()));
-    refresh(scoring);
+    BenchResult said = new BenchResult(test, result, other, setup.person(), now());
+    if (hands.once(
+        List.of("bench", scoring, pin, test, result, other),
+        () -> setup.record().bench(scoring, pin, said))) {
+      refresh(scoring);
+    }
   }
 
   void overruled(long scoring, int pin, Verdict verdict, String reason) throws Refused {
-    setup
-        .record()
-        .overrule(
-            scoring, pin, new Overrule(verdict, Optional.empty(), reason, setup.person(), now()));
-    refresh(scoring);
+    Overrule said = new Overrule(verdict, Optional.empty(), reason, setup.person(), now());
+    if (hands.once(
+        List.of("opinion", scoring, pin, verdict, reason),
+        () -> setup.record().overrule(scoring, pin, said))) {
+      refresh(scoring);
+    }
   }
 
   /** Takes the last word on a joint back: an opinion, or else what the bench said. */
   void takeBack(long scoring, int pin, boolean opinion) throws Refused {
     JobRecord.Withdrawal why = new JobRecord.Withdrawal("", setup.person(), now());
-    if (opinion) {
-      setup.record().takeBackOverrule(scoring, pin, why);
-    } else {
-      setup.record().takeBackBench(scoring, pin, why);
+    if (hands.once(
+        List.of("back", scoring, pin, opinion),
+        () -> {
+          if (opinion) {
+            setup.record().takeBackOverrule(scoring, pin, why);
+          } else {
+            setup.record().takeBackBench(scoring, pin, why);
+          }
+        })) {
+      refresh(scoring);
     }
-    refresh(scoring);
   }
 
   void note(LifeEvent.Kind kind, String words, List<Integer> pins, Optional<Boolean> good)
@@ -167,13 +180,12 @@ final class Bench {
     if (kind == LifeEvent.Kind.HAND_BACK) {
       decide(good.orElseThrow(), words);
     }
-    setup
-        .record()
-        .add(
-            of.job(),
-            of.board(),
-            new LifeEvent(kind, words.strip(), pins, good, setup.person(), now()));
-    changed();
+    LifeEvent event = new LifeEvent(kind, words.strip(), pins, good, setup.person(), now());
+    if (hands.once(
+        List.of("note", of, kind, event.words(), pins, good),
+        () -> setup.record().add(of.job(), of.board(), event))) {
+      changed();
+    }
   }
 
   private void decide(boolean yes, String because) throws Refused {

@@ -55,7 +55,8 @@ final class BenchRoutes {
       @JsonProperty(required = true) String job,
       @JsonProperty(required = true) String board,
       @JsonProperty(required = true) String stage,
-      @JsonProperty(required = true) int attempt) {}
+      @JsonProperty(required = true) int attempt,
+      Optional<String> port) {}
 
   /** Which preset. */
   record Word(@JsonProperty(required = true) String word) {}
@@ -243,7 +244,8 @@ final class BenchRoutes {
                 choice.job().strip(),
                 choice.board().strip(),
                 Bench.stage(choice.stage()),
-                choice.attempt()));
+                choice.attempt(),
+                choice.port()));
       }
       case "preset" -> bench.choose(JsonText.read(body, Word.class).word());
       case "bench" -> {

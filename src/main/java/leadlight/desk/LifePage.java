@@ -1,5 +1,6 @@
 package leadlight.desk;
 
+import leadlight.life.LegsFile;
 import leadlight.life.ShotRow;
 import leadlight.page.BoardPage;
 import leadlight.summary.BoardStanding;
@@ -20,6 +21,7 @@ final class LifePage {
         board,
         bench.setup().words(),
         shot -> ShotRow.of(bench.shelf(), shot.scoring(), shot.row()),
+        event -> LegsFile.picture(bench.shelf(), event),
         bench.setup().context().toolVersion());
   }
 

@@ -174,7 +174,8 @@ final class Shots {
     return tasks.entrySet().stream()
         .filter(entry -> entry.getValue() != Task.LEAVE)
         .sorted(
-            Comparator.comparing((Map.Entry<Integer, Task> entry) -> entry.getValue())
+            Comparator.comparing(
+                    (Map.Entry<Integer, Task> entry) -> entry.getValue(), Task.byTool())
                 .thenComparing(Map.Entry::getKey))
         .map(Map.Entry::getKey)
         .toList();

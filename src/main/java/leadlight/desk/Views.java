@@ -39,7 +39,7 @@ final class Views {
   record Board(String job, String board) {}
 
   /** The board on the bench. */
-  record Chosen(String job, String board, String stage, int attempt, String words) {}
+  record Chosen(String job, String board, String stage, int attempt, String port, String words) {}
 
   /**
    * The bench.
@@ -91,7 +91,12 @@ final class Views {
 
   private Chosen chosen(Subject of) {
     return new Chosen(
-        of.job(), of.board(), of.stage().id(), of.attempt(), RecordWords.stage(words, of));
+        of.job(),
+        of.board(),
+        of.stage().id(),
+        of.attempt(),
+        of.port().orElse(""),
+        RecordWords.stage(words, of));
   }
 
   private List<Board> boards() {

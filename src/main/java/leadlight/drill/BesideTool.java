@@ -11,8 +11,8 @@ public enum BesideTool {
   MISSED("Perhaps missed", "Leadlight sees a defect here"),
   /** The trainee sees a defect where the tool sees none. */
   OVER_CALLED("Perhaps over-called", "Leadlight sees no defect here"),
-  /** One of them, or both, cannot tell from the photo. */
-  LEFT_OPEN("Left open", "Not decided from the photo");
+  /** One of them, or both, did not judge it. */
+  NOT_JUDGED("Not judged", "Not judged from the photo");
 
   private final String name;
   private final String words;
@@ -35,7 +35,7 @@ public enum BesideTool {
   static BesideTool of(DrillAnswer answer) {
     Verdict tool = answer.tool().orElse(Verdict.UNJUDGED);
     if (tool == Verdict.UNJUDGED || answer.said() == Verdict.UNJUDGED) {
-      return LEFT_OPEN;
+      return NOT_JUDGED;
     }
     boolean toolCalls = tool == Verdict.DEFECT;
     boolean personCalls = answer.said() == Verdict.DEFECT;

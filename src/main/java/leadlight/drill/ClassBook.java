@@ -25,6 +25,7 @@ import leadlight.record.DrillRecord;
  */
 public record ClassBook(List<History> people) {
 
+  private static final String PICTURE = "picture ";
   private static final String TRUTH = "truth";
 
   /** Copies the list. */
@@ -78,7 +79,7 @@ public record ClassBook(List<History> people) {
   private void weakest(List<Page.Block> blocks) {
     List<DrillAnswer> all = people.stream().flatMap(h -> h.answers().stream()).toList();
     List<List<String>> rows = new ArrayList<>();
-    for (History.ByFinding finding : History.findings(all, new Boxes())) {
+    for (History.ByFinding finding : History.findings(all, new DueAgain())) {
       rows.add(
           List.of(
               Telling.kind(finding.finding()),
@@ -93,27 +94,27 @@ public record ClassBook(List<History> people) {
   }
 
   /**
-   * How all who took a deck agree, with each other and with the truth.
+   * How all who judged a set agree, with each other and with the truth.
    *
    * @return empty if nobody has finished it
    */
-  public Optional<Page> agreement(OpenDeck deck) {
+  public Optional<Page> agreement(OpenSet set) {
     List<Grade> grades = new ArrayList<>();
     for (History history : people) {
-      lastAt(history, deck).ifPresent(sat -> add(history.person(), sat, grades));
+      lastAt(history, set).ifPresent(sat -> add(history.person(), sat, grades));
     }
     if (grades.isEmpty()) {
       return Optional.empty();
     }
-    truth(deck, grades);
+    truth(set, grades);
     AgreementStudy study =
         new AgreementStudy(Grades.of(grades), Figures.READING, Optional.of(TRUTH));
-    return Optional.of(AgreePages.page(study, item -> picture(deck, item)));
+    return Optional.of(AgreePages.page(study, item -> picture(set, item)));
   }
 
-  private static Optional<History.Sat> lastAt(History history, OpenDeck deck) {
+  private static Optional<History.Sat> lastAt(History history, OpenSet set) {
     return history.drills().stream()
-        .filter(sat -> sat.sitting().deck().key().equals(deck.id().key()))
+        .filter(sat -> sat.sitting().set().key().equals(set.id().key()))
         .filter(sat -> sat.sitting().endedAt().isPresent())
         .max(Comparator.comparingLong(sat -> sat.sitting().id()));
   }
@@ -124,17 +125,17 @@ public record ClassBook(List<History> people) {
             a ->
                 grades.add(
                     new Grade(
-                        item(a.card(), a.item()),
+                        item(a.specimen(), a.item()),
                         person,
                         1,
                         a.said().id(),
                         a.finding().map(FindingKind::id))));
   }
 
-  private static void truth(OpenDeck deck, List<Grade> grades) {
+  private static void truth(OpenSet set, List<Grade> grades) {
     Set<String> asked = new HashSet<>(grades.stream().map(Grade::item).toList());
-    for (int number = 1; number <= deck.deck().cards().size(); number++) {
-      for (Deck.Spot spot : deck.card(number).spots()) {
+    for (int number = 1; number <= set.set().specimens().size(); number++) {
+      for (PracticeSet.Spot spot : set.specimen(number).spots()) {
         String item = item(number, spot.item());
         Known known = spot.known().orElseThrow();
         if (asked.contains(item)) {
@@ -147,12 +148,12 @@ public record ClassBook(List<History> people) {
     }
   }
 
-  private static String item(int card, String item) {
-    return "card " + card + ": " + item;
+  private static String item(int specimen, String item) {
+    return PICTURE + specimen + ": " + item;
   }
 
-  private static byte[] picture(OpenDeck deck, String item) {
-    int number = Integer.parseInt(item.substring("card ".length(), item.indexOf(':')));
-    return deck.card(number).spots().size() == 1 ? deck.picture(number) : new byte[0];
+  private static byte[] picture(OpenSet set, String item) {
+    int number = Integer.parseInt(item.substring(PICTURE.length(), item.indexOf(':')));
+    return set.specimen(number).spots().size() == 1 ? set.picture(number) : new byte[0];
   }
 }

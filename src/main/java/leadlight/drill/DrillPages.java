@@ -13,7 +13,7 @@ import leadlight.quality.Page.Heading;
 import leadlight.quality.Page.Text;
 import leadlight.quality.Plot;
 import leadlight.record.DrillAnswer;
-import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /** The page of a person's history. */
 public final class DrillPages {
@@ -55,11 +55,12 @@ public final class DrillPages {
     }
     blocks.add(new Grid(HEADER, rows));
     text(
-        "Rates with 95 % Wilson intervals; kappa (Cohen) against the truth with a large-sample 95 %"
-            + " interval. An open answer is neither missed nor a false alarm. Half of a drill's"
+        "Rates with 95 % intervals by photo (Wilson at the effective number of joints, since joints"
+            + " of one photo are alike); kappa (Cohen) against the truth, its interval by photo, too"
+            + " (jackknife). A joint that was not judged is neither missed nor a false alarm. Half of a drill's"
             + " joints are faulty; on a board, where faults are rare, more of them are missed. A"
-            + " deck that was drawn for a person holds more of what they miss: its rate is above"
-            + " that of a common deck.");
+            + " practice set that was drawn for a person holds more of what they miss: its rate is above"
+            + " that of a common set.");
     text("Half of the answers took no longer than %s s.".formatted(seconds(history.answers())));
   }
 
@@ -69,7 +70,7 @@ public final class DrillPages {
   }
 
   private static final List<String> HEADER =
-      List.of("sittings", "joints", "missed", "false alarms", "left open", "kappa");
+      List.of("sittings", "joints", "missed", "false alarms", "not judged", "kappa");
 
   private static List<String> line(String name, Figures f) {
     return List.of(
@@ -77,13 +78,13 @@ public final class DrillPages {
         "" + f.judged(),
         rate(f.missed()),
         rate(f.falseAlarm()),
-        rate(f.leftOpen()),
-        f.kappa().isEmpty()
+        rate(f.notJudged()),
+        f.kappa().value().isEmpty()
             ? "not defined"
             : ResultWords.value(f.kappa()) + " (" + ResultWords.range(f.kappa()) + ")");
   }
 
-  static String rate(Rate rate) {
+  static String rate(Rated rate) {
     return rate.of() == 0
         ? "none to rate"
         : String.format(
@@ -105,7 +106,7 @@ public final class DrillPages {
       Optional<Figures> figures = Figures.of(sat.answers());
       if (figures.isPresent()) {
         String when = day(sat.sitting().startedAt());
-        rows.add(line(when + ", " + sat.sitting().deck().name(), figures.get()));
+        rows.add(line(when + ", " + sat.sitting().set().name(), figures.get()));
         missed.add(ticks.size(), figures.get().missed());
         alarms.add(ticks.size(), figures.get().falseAlarm());
         ticks.add("" + (ticks.size() + 1));
@@ -133,7 +134,7 @@ public final class DrillPages {
       this.name = name;
     }
 
-    void add(int at, Rate of) {
+    void add(int at, Rated of) {
       if (of.of() > 0) {
         rate.add(new double[] {at, 100 * of.share()});
         lower.add(new double[] {at, 100 * of.lower()});
@@ -163,8 +164,8 @@ public final class DrillPages {
               Telling.kind(f.finding()),
               rate(f.missed()),
               rate(f.notRight()),
-              f.box() + " of " + DrillRules.builtIn().boxes().count(),
-              share(f.box())));
+              f.step() + " of " + DrillRules.builtIn().due().count(),
+              share(f.step())));
     }
     if (rows.isEmpty()) {
       return;
@@ -172,15 +173,15 @@ public final class DrillPages {
     blocks.add(new Heading("By finding, the weakest first"));
     blocks.add(
         new Grid(
-            List.of("defect", "called sound", "not right in verdict and name", "box", "comes up"),
+            List.of("defect", "called sound", "not right in verdict and name", "step", "due again"),
             rows));
     text(
-        "Boxes after Leitner (1972): a right answer moves a finding one box on, any other back to"
-            + " the first. \"leadlight drill new --for\" draws by them.");
+        "When a finding is due again: a right answer moves it one step on, any other back to the"
+            + " first (after Leitner 1972). \"leadlight drill new --for\" draws by these steps.");
   }
 
-  private static String share(int box) {
-    return box == 1 ? "most often" : "1/" + (1 << (box - 1)) + " as often";
+  private static String share(int step) {
+    return step == 1 ? "most often" : "1/" + (1 << (step - 1)) + " as often";
   }
 
   private void confusion() {

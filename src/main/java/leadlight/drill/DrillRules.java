@@ -6,15 +6,15 @@ import leadlight.data.DataFile;
 /**
  * Figures of drills, with their sources: {@code models/drill/drill.json}.
  *
- * @param boxes the schedule's compartments
- * @param soundShare share of sound joints in a deck
+ * @param due the schedule's steps
+ * @param soundShare share of sound joints in a set
  * @param recentSittings sittings that figures of today rest on
  * @param fit which scenes show their joints
  * @param borderline what is near a limit in class 2
  * @param class3Overhang when side overhang is acceptable or a defect in class 3
  */
 record DrillRules(
-    @JsonProperty(required = true) Boxed boxes,
+    @JsonProperty(required = true) Steps due,
     @JsonProperty(required = true) Share soundShare,
     @JsonProperty(required = true) Count recentSittings,
     @JsonProperty(required = true) Fit fit,
@@ -22,7 +22,7 @@ record DrillRules(
     @JsonProperty(required = true) Band class3Overhang) {
 
   /** Compartments. */
-  record Boxed(
+  record Steps(
       @JsonProperty(required = true) int count, @JsonProperty(required = true) String source) {}
 
   /** A share. */

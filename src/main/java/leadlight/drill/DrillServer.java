@@ -17,8 +17,8 @@ public final class DrillServer implements AutoCloseable {
   private final LoopbackServer server;
   private final CountDownLatch left = new CountDownLatch(1);
 
-  private DrillServer(Taking taking) {
-    this.server = LoopbackServer.start(new Answers(taking), "use --terminal");
+  private DrillServer(Judging judging) {
+    this.server = LoopbackServer.start(new Answers(judging), "use --terminal");
   }
 
   /**
@@ -26,8 +26,8 @@ public final class DrillServer implements AutoCloseable {
    *
    * @throws UserError if the system gives no port
    */
-  public static DrillServer start(Taking taking) {
-    return new DrillServer(taking);
+  public static DrillServer start(Judging judging) {
+    return new DrillServer(judging);
   }
 
   /** The page's address; whoever knows it can answer. */
@@ -45,8 +45,8 @@ public final class DrillServer implements AutoCloseable {
 
     private final Routes routes;
 
-    Answers(Taking taking) {
-      this.routes = new Routes(taking);
+    Answers(Judging judging) {
+      this.routes = new Routes(judging);
     }
 
     @Override

@@ -9,31 +9,31 @@ import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.quality.AgreementStudy;
 import leadlight.quality.Appraisal;
-import leadlight.quality.Estimate;
 import leadlight.quality.Grade;
 import leadlight.quality.Grades;
 import leadlight.quality.Reading;
+import leadlight.quality.agreement.Coefficient;
 import leadlight.record.DrillAnswer;
-import leadlight.statistics.Rate;
+import leadlight.statistics.ClusterRate;
 
 /**
  * What answers come to against the truth, by the agreement study of {@code quality}: a joint that
  * was judged twice counts twice, one at a limit not at all, an open answer is neither missed nor a
- * false alarm.
+ * false alarm. Joints of one photo are alike: intervals are by photo.
  *
  * @param judged joints that count
  * @param missed faults called sound
  * @param falseAlarm sound joints called faulty
- * @param leftOpen answers that decide nothing
+ * @param notJudged answers that decide nothing
  * @param kappa chance-corrected agreement with the truth; empty if all is of one kind
  * @param confusion what each truth was called: truth, call, count
  */
 public record Figures(
     int judged,
-    Rate missed,
-    Rate falseAlarm,
-    Rate leftOpen,
-    Optional<Estimate> kappa,
+    ClusterRate missed,
+    ClusterRate falseAlarm,
+    ClusterRate notJudged,
+    Coefficient kappa,
     Map<String, Map<String, Integer>> confusion) {
 
   static final Reading READING =
@@ -53,7 +53,7 @@ public record Figures(
     for (DrillAnswer answer : answers) {
       if (Outcome.of(answer).counts()) {
         counted++;
-        String item = "answer " + counted;
+        String item = photo(answer) + " pin " + counted;
         grades.add(new Grade(item, TRUTH, 1, answer.truth().orElseThrow(), truth(answer)));
         grades.add(new Grade(item, PERSON, 1, answer.said().id(), said(answer)));
       }
@@ -66,11 +66,16 @@ public record Figures(
     return Optional.of(
         new Figures(
             counted,
-            appraisal.missed().plain(),
-            appraisal.falseAlarm().plain(),
-            appraisal.undecided().plain(),
-            appraisal.kappa(),
+            appraisal.missed(),
+            appraisal.falseAlarm(),
+            appraisal.undecided(),
+            appraisal.kappaByItem(),
             study.confusion(PERSON)));
+  }
+
+  /** The photo that the joint was shown in. */
+  static String photo(DrillAnswer answer) {
+    return answer.item().replaceFirst(" pin \\d+$", "");
   }
 
   private static Optional<String> truth(DrillAnswer answer) {

@@ -8,17 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import leadlight.model.FindingKind;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
 import leadlight.record.Sitting;
-import leadlight.statistics.Rate;
+import leadlight.statistics.ClusterRate;
 
 /**
- * What one person has shown, sitting by sitting. Only closed cards count.
+ * What one person has shown, sitting by sitting. Only closed specimens count.
  *
  * @param person the name that the trainee chose
- * @param drills decks with truth, oldest first
+ * @param drills sets with truth, oldest first
  * @param own rows of their own, oldest first
  */
 public record History(String person, List<Sat> drills, List<Sat> own) {
@@ -27,7 +28,7 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
    * A sitting with its answers.
    *
    * @param sitting which
-   * @param answers to its closed cards, by card and pin
+   * @param answers to its closed specimens, by specimen and pin
    */
   public record Sat(Sitting sitting, List<DrillAnswer> answers) {
 
@@ -41,10 +42,10 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
    * How well faults of a kind are found.
    *
    * @param missed called sound, of those that were judged
-   * @param notRight missed, left open or called by another name, of all
-   * @param box where the schedule has it
+   * @param notRight missed, not judged or called by another name, of all
+   * @param step where the schedule has it
    */
-  public record ByFinding(FindingKind finding, Rate missed, Rate notRight, int box) {}
+  public record ByFinding(FindingKind finding, ClusterRate missed, ClusterRate notRight, int step) {}
 
   /** Copies the lists. */
   public History {
@@ -59,9 +60,9 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
     for (Sitting sitting : record.sittings(person)) {
       Set<Integer> closed = record.told(sitting.id());
       List<DrillAnswer> answers =
-          record.answers(sitting.id()).stream().filter(a -> closed.contains(a.card())).toList();
+          record.answers(sitting.id()).stream().filter(a -> closed.contains(a.specimen())).toList();
       if (!answers.isEmpty()) {
-        (sitting.deck().ownWork() ? own : drills).add(new Sat(sitting, answers));
+        (sitting.set().ownWork() ? own : drills).add(new Sat(sitting, answers));
       }
     }
     return new History(person, drills, own);
@@ -91,8 +92,8 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
   }
 
   /** Where the schedule has each finding. */
-  public Boxes boxes() {
-    return Boxes.after(answers());
+  public DueAgain due() {
+    return DueAgain.after(answers());
   }
 
   /** Joints that the person has judged, as they are called in pools. */
@@ -104,35 +105,42 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
 
   /** Each kind of fault that was shown, the worst first. */
   public List<ByFinding> findings() {
-    return findings(answers(), boxes());
+    return findings(answers(), due());
   }
 
   /** Each kind of fault among answers, the worst first: by the share that was not right. */
-  static List<ByFinding> findings(List<DrillAnswer> answers, Boxes boxes) {
-    Map<FindingKind, List<Outcome>> outcomes = new EnumMap<>(FindingKind.class);
+  static List<ByFinding> findings(List<DrillAnswer> answers, DueAgain due) {
+    Map<FindingKind, List<DrillAnswer>> faulty = new EnumMap<>(FindingKind.class);
     for (DrillAnswer answer : answers) {
-      boolean faulty = answer.truth().filter(Outcome.DEFECT::equals).isPresent();
-      if (faulty && !answer.truthFindings().isEmpty()) {
-        outcomes
-            .computeIfAbsent(answer.truthFindings().get(0), f -> new ArrayList<>())
-            .add(Outcome.of(answer));
+      boolean defect = answer.truth().filter(Outcome.DEFECT::equals).isPresent();
+      if (defect && !answer.truthFindings().isEmpty()) {
+        faulty.computeIfAbsent(answer.truthFindings().get(0), f -> new ArrayList<>()).add(answer);
       }
     }
     List<ByFinding> findings = new ArrayList<>();
-    outcomes.forEach(
+    faulty.forEach(
         (finding, of) ->
             findings.add(
                 new ByFinding(
                     finding,
-                    new Rate(count(of, Outcome.MISSED), of.size() - count(of, Outcome.LEFT_OPEN)),
-                    new Rate(of.size() - count(of, Outcome.RIGHT), of.size()),
-                    boxes.box(finding))));
+                    rate(of, o -> o != Outcome.NOT_JUDGED, o -> o == Outcome.MISSED),
+                    rate(of, o -> true, o -> o != Outcome.RIGHT),
+                    due.step(finding))));
     findings.sort(Comparator.comparingDouble((ByFinding f) -> -f.notRight().share()));
     return findings;
   }
 
-  private static int count(List<Outcome> outcomes, Outcome wanted) {
-    return (int) outcomes.stream().filter(o -> o == wanted).count();
+  /** By photo, since joints of one photo are alike. */
+  private static ClusterRate rate(
+      List<DrillAnswer> answers, Predicate<Outcome> of, Predicate<Outcome> so) {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    for (DrillAnswer answer : answers) {
+      Outcome outcome = Outcome.of(answer);
+      if (of.test(outcome)) {
+        rate.add(Figures.photo(answer), so.test(outcome));
+      }
+    }
+    return rate.rate();
   }
 
   /** How often each side was taken beside the tool, over all rows of their own. */

@@ -2,7 +2,7 @@ package leadlight.drill;
 
 import leadlight.trial.TrueClass;
 
-/** How hard the joints of a deck are. */
+/** How hard the joints of a set are. */
 public enum Level {
   /** Far from every limit. */
   CLEAR,

@@ -3,12 +3,14 @@ package leadlight.drill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import leadlight.drill.Deck.Mark;
+import leadlight.drill.PracticeSet.Mark;
 import leadlight.model.FindingKind;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
 
-/** Where the feature lies that decides: an outline round it, in pixels of the card's picture. */
+/**
+ * Where the feature lies that decides: an outline round it, in pixels of the specimen's picture.
+ */
 final class Marks {
 
   /** Half of a joint's width, in pitches. */

@@ -3,7 +3,9 @@ package leadlight.drill;
 import java.util.List;
 import leadlight.model.FindingKind;
 
-/** The faults that a trainee chooses from; the same for every card, so that none is hinted at. */
+/**
+ * The faults that a trainee chooses from; the same for every specimen, so that none is hinted at.
+ */
 final class Offered {
 
   /** By their keys 1, 2, ...; the key after the last is "something else". */

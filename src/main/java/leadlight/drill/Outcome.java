@@ -17,7 +17,7 @@ public enum Outcome {
   /** A sound joint that was called a defect. */
   FALSE_ALARM("False alarm"),
   /** A joint that can be judged, and was not. */
-  LEFT_OPEN("Left open"),
+  NOT_JUDGED("Not judged"),
   /** A joint too close to a limit: no answer is wrong. */
   NOT_COUNTED("Too close to the limit to count"),
   /** Own work: nobody knows the truth. */
@@ -54,7 +54,7 @@ public enum Outcome {
       return NOT_COUNTED;
     }
     if (answer.said() == Verdict.UNJUDGED) {
-      return LEFT_OPEN;
+      return NOT_JUDGED;
     }
     boolean faulty = answer.truth().get().equals(DEFECT);
     if (answer.said() == Verdict.DEFECT) {

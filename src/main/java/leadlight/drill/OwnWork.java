@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.UserError;
 import leadlight.photo.Photo;
 import leadlight.text.Sentences;
 
-/** A row that the trainee soldered: a deck of one card, of which nobody knows the truth. */
+/** A row that the trainee soldered: a set of one specimen, of which nobody knows the truth. */
 public final class OwnWork {
 
   private OwnWork() {}
@@ -23,7 +23,7 @@ public final class OwnWork {
    * @param photo the same photo, open
    * @throws UserError if no row was found
    */
-  public static OpenDeck of(ScoredPhoto scored, Photo photo) {
+  public static OpenSet of(ScoredPhoto scored, Photo photo) {
     if (!(scored.row() instanceof RowOutcome.Found place)) {
       String reason = Sentences.english().of(((RowOutcome.NotFound) scored.row()).reason());
       throw new UserError(scored.photo().file() + ": no row was found: " + reason);
@@ -38,16 +38,16 @@ public final class OwnWork {
             joint ->
                 spots.add(
                     maker.of(joint.pin(), Optional.empty(), Optional.of(ToolSaid.of(joint)))));
-    String name = MadeDeck.pictureName(1);
+    String name = MadeSet.pictureName(1);
     byte[] jpeg = window.jpeg(photo.frame());
-    Deck deck =
-        new Deck(
-            Deck.FORMAT,
+    PracticeSet set =
+        new PracticeSet(
+            PracticeSet.FORMAT,
             scored.photo().file(),
             "own work, " + spots.size() + " joints",
             0,
             scored.settings().productClass(),
-            List.of(DeckMaker.card(name, jpeg, window, spots)));
-    return OpenDeck.ofOwnWork(new MadeDeck(deck, Map.of(name, jpeg)));
+            List.of(SetMaker.specimen(name, jpeg, window, spots)));
+    return OpenSet.ofOwnWork(new MadeSet(set, Map.of(name, jpeg)));
   }
 }

@@ -5,7 +5,7 @@ import leadlight.model.FindingKind;
 import leadlight.trial.TrueClass;
 
 /**
- * A joint of which the truth is known, that a deck may take.
+ * A joint of which the truth is known, that a set may take.
  *
  * @param row the photo that it is in
  * @param pin place in the row, from 1

@@ -6,7 +6,7 @@ import java.util.Optional;
 import leadlight.model.RowOutcome;
 
 /**
- * A photo whose joints a deck may take.
+ * A photo whose joints a set may take.
  *
  * @param photo where it lies
  * @param lamp kind of light, if known

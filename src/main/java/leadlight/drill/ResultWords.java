@@ -3,11 +3,10 @@ package leadlight.drill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import leadlight.quality.Estimate;
+import leadlight.quality.agreement.Coefficient;
 import leadlight.record.DrillAnswer;
 import leadlight.record.Sitting;
-import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /** A sitting's result in words and figures. */
 final class ResultWords {
@@ -24,11 +23,11 @@ final class ResultWords {
     this.answers = List.copyOf(answers);
   }
 
-  Views.Result result(List<Views.Done> cards) {
-    return sitting.deck().ownWork() ? own(cards) : drill(cards);
+  Views.Result result(List<Views.Done> specimens) {
+    return sitting.set().ownWork() ? own(specimens) : drill(specimens);
   }
 
-  private Views.Result drill(List<Views.Done> cards) {
+  private Views.Result drill(List<Views.Done> specimens) {
     long right = answers.stream().filter(a -> Outcome.of(a).isRight()).count();
     long counted = answers.stream().filter(a -> Outcome.of(a).counts()).count();
     List<Views.Figure> figures = new ArrayList<>();
@@ -37,14 +36,15 @@ final class ResultWords {
             f -> {
               figures.add(figure("Missed", f.missed(), "of the defects"));
               figures.add(figure("False alarms", f.falseAlarm(), "of the sound joints"));
-              figures.add(figure("Left open", f.leftOpen(), "of all"));
+              figures.add(figure("Not judged", f.notJudged(), "of all"));
               figures.add(
                   new Views.Figure("Kappa with the truth", value(f.kappa()), range(f.kappa())));
             });
-    return new Views.Result(right + " of " + counted + " right", figures, cards, CERTIFIES_NOTHING);
+    return new Views.Result(
+        right + " of " + counted + " right", figures, specimens, CERTIFIES_NOTHING);
   }
 
-  private Views.Result own(List<Views.Done> cards) {
+  private Views.Result own(List<Views.Done> specimens) {
     List<Views.Figure> figures = new ArrayList<>();
     for (BesideTool side : BesideTool.values()) {
       String pins =
@@ -66,12 +66,12 @@ final class ResultWords {
     return new Views.Result(
         agreed + " of " + answers.size() + " alike",
         figures,
-        cards,
+        specimens,
         "Leadlight is not the truth: where you differ, look again, then settle it at the bench. "
             + CERTIFIES_NOTHING);
   }
 
-  static Views.Figure figure(String name, Rate rate, String ofWhat) {
+  static Views.Figure figure(String name, Rated rate, String ofWhat) {
     return rate.of() == 0
         ? new Views.Figure(name, "none to rate", "")
         : new Views.Figure(
@@ -85,8 +85,8 @@ final class ResultWords {
                 100 * rate.upper()));
   }
 
-  static String value(Optional<Estimate> kappa) {
-    return kappa.map(k -> fixed(k.value())).orElse("not defined");
+  static String value(Coefficient kappa) {
+    return kappa.value().map(ResultWords::fixed).orElse("not defined");
   }
 
   /** Two decimals, never "-0.00". */
@@ -95,9 +95,13 @@ final class ResultWords {
     return text.equals("-0.00") ? "0.00" : text;
   }
 
-  static String range(Optional<Estimate> kappa) {
+  static String range(Coefficient kappa) {
     return kappa
+        .interval()
         .map(k -> fixed(k.lower()) + " to " + fixed(k.upper()))
-        .orElse("answers of one kind only");
+        .orElse(
+            kappa.value().isEmpty()
+                ? "answers of one kind only"
+                : "no interval: it hangs on single joints");
   }
 }

@@ -17,7 +17,7 @@ final class Routes {
   /** Posted when the trainee leaves. */
   static final String LEAVE = "leave";
 
-  private static final Pattern CARD = Pattern.compile("card/(\\d{1,4})");
+  private static final Pattern SPECIMEN = Pattern.compile("specimen/(\\d{1,4})");
   private static final Pattern PICTURE = Pattern.compile("picture/(\\d{1,4})\\.jpg");
 
   /** The page, its style, its script and its sign: fixed texts packed into the program. */
@@ -30,21 +30,21 @@ final class Routes {
 
   /** What the page sends with a verdict. */
   record Said(
-      @JsonProperty(required = true) int card,
+      @JsonProperty(required = true) int specimen,
       @JsonProperty(required = true) int pin,
       @JsonProperty(required = true) Verdict verdict,
       Optional<FindingKind> finding,
       @JsonProperty(required = true) long tookMs) {}
 
-  /** What the page sends to close a card. */
-  record Closing(@JsonProperty(required = true) int card) {}
+  /** What the page sends to close a specimen. */
+  record Closing(@JsonProperty(required = true) int specimen) {}
 
-  private final Taking taking;
+  private final Judging judging;
   private final Views views;
 
-  Routes(Taking taking) {
-    this.taking = taking;
-    this.views = new Views(taking);
+  Routes(Judging judging) {
+    this.judging = judging;
+    this.views = new Views(judging);
   }
 
   Reply get(String path) {
@@ -52,17 +52,17 @@ final class Routes {
     if (fixed != null) {
       return fixed;
     }
-    Optional<Integer> card = number(CARD, path);
-    if (card.isPresent()) {
-      return json(views.card(card.get()));
+    Optional<Integer> specimen = number(SPECIMEN, path);
+    if (specimen.isPresent()) {
+      return json(views.specimen(specimen.get()));
     }
     Optional<Integer> picture = number(PICTURE, path);
     if (picture.isPresent()) {
-      return Reply.jpeg(taking.deck().picture(picture.get()));
+      return Reply.jpeg(judging.set().picture(picture.get()));
     }
     return switch (path) {
       case "state" -> json(views.state());
-      case "result" -> taking.next().isEmpty() ? json(views.result()) : Reply.missing();
+      case "result" -> judging.next().isEmpty() ? json(views.result()) : Reply.missing();
       default -> Reply.missing();
     };
   }
@@ -71,7 +71,7 @@ final class Routes {
     try {
       switch (path) {
         case "answer" -> answer(JsonText.read(body, Said.class));
-        case "close" -> taking.close(JsonText.read(body, Closing.class).card());
+        case "close" -> judging.close(JsonText.read(body, Closing.class).specimen());
         case LEAVE -> {
           // Only said here; the server ends the serving once this is answered.
         }
@@ -88,14 +88,15 @@ final class Routes {
   }
 
   private void answer(Said said) throws Refused {
-    taking.answer(said.card(), said.pin(), said.verdict(), said.finding(), said.tookMs());
+    judging.answer(said.specimen(), said.pin(), said.verdict(), said.finding(), said.tookMs());
   }
 
-  /** The number in a path, if it is that of a card. */
+  /** The number in a path, if it is that of a specimen. */
   private Optional<Integer> number(Pattern pattern, String path) {
     Matcher matcher = pattern.matcher(path);
     return matcher.matches()
-        ? Optional.of(Integer.parseInt(matcher.group(1))).filter(n -> n >= 1 && n <= taking.cards())
+        ? Optional.of(Integer.parseInt(matcher.group(1)))
+            .filter(n -> n >= 1 && n <= judging.specimens())
         : Optional.empty();
   }
 

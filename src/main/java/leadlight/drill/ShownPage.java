@@ -53,7 +53,7 @@ public final class ShownPage {
         List.of(
             List.of("defects called sound", DrillPages.rate(f.missed())),
             List.of("sound joints called defects", DrillPages.rate(f.falseAlarm())),
-            List.of("left open", DrillPages.rate(f.leftOpen())),
+            List.of("not judged", DrillPages.rate(f.notJudged())),
             List.of(
                 "kappa against the truth",
                 ResultWords.value(f.kappa()) + " (" + ResultWords.range(f.kappa()) + ")")));

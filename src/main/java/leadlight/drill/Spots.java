@@ -3,7 +3,7 @@ package leadlight.drill;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.model.FindingKind;
 import leadlight.model.Lead;
 import leadlight.model.RowOutcome;

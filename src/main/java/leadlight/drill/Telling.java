@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import leadlight.drill.Deck.Mark;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Mark;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
@@ -97,7 +97,7 @@ final class Telling {
   static String said(Verdict verdict, Optional<FindingKind> finding) {
     return switch (verdict) {
       case ACCEPTABLE, PROCESS_INDICATOR -> "sound";
-      case UNJUDGED -> "cannot tell from this photo";
+      case UNJUDGED -> "not judged: the photo does not decide it";
       case DEFECT -> finding.map(Telling::kind).orElse("defect of another kind");
     };
   }

@@ -12,47 +12,47 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import leadlight.drill.Deck.Card;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Specimen;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
 
-/** A deck taken in a plain terminal, a line of keys a joint. */
+/** A set taken in a plain terminal, a line of keys a joint. */
 public final class TerminalDrill {
 
   private static final String LEAVE = "q";
   private static final double NS_PER_MS = 1e6;
 
-  private final Taking taking;
+  private final Judging judging;
   private final BufferedReader in;
   private final PrintStream out;
 
   /** Takes what is asked and where. */
-  public TerminalDrill(Taking taking, InputStream in, PrintStream out) {
-    this.taking = taking;
+  public TerminalDrill(Judging judging, InputStream in, PrintStream out) {
+    this.judging = judging;
     this.in = new BufferedReader(new InputStreamReader(in, Charset.defaultCharset()));
     this.out = out;
   }
 
   /**
-   * Asks card by card, until all are answered, the person leaves, or the input ends.
+   * Asks specimen by specimen, until all are answered, the person leaves, or the input ends.
    *
-   * @param show puts a card's picture, by its file name, before the person
+   * @param show puts a specimen's picture, by its file name, before the person
    */
   public void run(Consumer<String> show) {
-    out.println(taking.deck().deck().name() + ", " + taking.deck().deck().about());
+    out.println(judging.set().set().name() + ", " + judging.set().set().about());
     out.println(keys());
     try {
-      for (Optional<Integer> next = taking.next(); next.isPresent(); next = taking.next()) {
-        if (!card(next.get(), show)) {
+      for (Optional<Integer> next = judging.next(); next.isPresent(); next = judging.next()) {
+        if (!specimen(next.get(), show)) {
           return;
         }
       }
-      if (taking.tellsAtEnd()) {
-        for (int card = 1; card <= taking.cards(); card++) {
-          tell(card);
+      if (judging.tellsAtEnd()) {
+        for (int specimen = 1; specimen <= judging.specimens(); specimen++) {
+          tell(specimen);
         }
       }
     } catch (IOException e) {
@@ -63,7 +63,8 @@ public final class TerminalDrill {
   }
 
   private static String keys() {
-    StringBuilder keys = new StringBuilder("keys: s sound, u cannot tell from this photo,");
+    StringBuilder keys =
+        new StringBuilder("keys: s sound, u not judged: the photo does not decide it,");
     for (Views.Choice choice : Views.choices()) {
       keys.append("\n  ").append(choice.key()).append(' ').append(choice.words());
     }
@@ -71,24 +72,24 @@ public final class TerminalDrill {
   }
 
   /** False if the person leaves. */
-  private boolean card(int number, Consumer<String> show) throws IOException, Refused {
-    Card card = taking.deck().card(number);
+  private boolean specimen(int number, Consumer<String> show) throws IOException, Refused {
+    Specimen specimen = judging.set().specimen(number);
     out.println();
-    out.println("card " + number + " of " + taking.cards());
-    show.accept(card.picture());
+    out.println(judging.name(number) + " of " + judging.specimens());
+    show.accept(specimen.picture());
     out.println(
-        card.spots().size() == 1
+        specimen.spots().size() == 1
             ? "Judge the joint in the middle; the body is above."
-            : "The body is above; pins from the left: " + pins(card.spots()));
+            : "The body is above; pins from the left: " + pins(specimen.spots()));
     Set<Integer> done = new HashSet<>();
-    taking.answers(number).forEach(a -> done.add(a.pin()));
-    for (Spot spot : card.spots()) {
+    judging.answers(number).forEach(a -> done.add(a.pin()));
+    for (Spot spot : specimen.spots()) {
       if (!done.contains(spot.pin()) && !joint(number, spot)) {
         return false;
       }
     }
-    taking.close(number);
-    if (!taking.tellsAtEnd()) {
+    judging.close(number);
+    if (!judging.tellsAtEnd()) {
       tell(number);
     }
     return true;
@@ -98,7 +99,7 @@ public final class TerminalDrill {
     return spots.get(0).pin() + " to " + spots.get(spots.size() - 1).pin();
   }
 
-  private boolean joint(int card, Spot spot) throws IOException, Refused {
+  private boolean joint(int specimen, Spot spot) throws IOException, Refused {
     long from = System.nanoTime();
     while (true) {
       out.print("pin " + spot.pin() + " > ");
@@ -107,17 +108,18 @@ public final class TerminalDrill {
       if (line == null || line.strip().equalsIgnoreCase(LEAVE)) {
         return false;
       }
-      if (take(card, spot, line.strip(), (long) ((System.nanoTime() - from) / NS_PER_MS))) {
+      if (take(specimen, spot, line.strip(), (long) ((System.nanoTime() - from) / NS_PER_MS))) {
         return true;
       }
       out.println("no such key; s, u, 1 to " + Views.choices().size() + ", " + LEAVE);
     }
   }
 
-  private boolean take(int card, Spot spot, String key, long tookMs) throws Refused {
+  private boolean take(int specimen, Spot spot, String key, long tookMs) throws Refused {
     switch (key.toLowerCase(Locale.ROOT)) {
-      case "s" -> taking.answer(card, spot.pin(), Verdict.ACCEPTABLE, Optional.empty(), tookMs);
-      case "u" -> taking.answer(card, spot.pin(), Verdict.UNJUDGED, Optional.empty(), tookMs);
+      case "s" ->
+          judging.answer(specimen, spot.pin(), Verdict.ACCEPTABLE, Optional.empty(), tookMs);
+      case "u" -> judging.answer(specimen, spot.pin(), Verdict.UNJUDGED, Optional.empty(), tookMs);
       default -> {
         Optional<Views.Choice> choice =
             Views.choices().stream().filter(c -> c.key().equals(key)).findFirst();
@@ -126,21 +128,21 @@ public final class TerminalDrill {
         }
         Optional<FindingKind> finding =
             Offered.KINDS.stream().filter(k -> k.id().equals(choice.get().id())).findFirst();
-        taking.answer(card, spot.pin(), Verdict.DEFECT, finding, tookMs);
+        judging.answer(specimen, spot.pin(), Verdict.DEFECT, finding, tookMs);
       }
     }
     return true;
   }
 
   private void tell(int number) {
-    Card card = taking.deck().card(number);
-    List<DrillAnswer> answers = taking.answers(number);
-    for (Spot spot : card.spots()) {
+    Specimen specimen = judging.set().specimen(number);
+    List<DrillAnswer> answers = judging.answers(number);
+    for (Spot spot : specimen.spots()) {
       DrillAnswer answer =
           answers.stream().filter(a -> a.pin() == spot.pin()).findFirst().orElseThrow();
       Telling.Told told = Telling.of(spot, answer);
-      boolean inFull = card.spots().size() == 1 || !told.good();
-      out.println("card %d pin %d  %s".formatted(number, spot.pin(), told.headline()));
+      boolean inFull = specimen.spots().size() == 1 || !told.good();
+      out.println("%s pin %d  %s".formatted(judging.name(number), spot.pin(), told.headline()));
       if (inFull) {
         told.lines().forEach(line -> out.println("  %-14s %s".formatted(line.name(), line.text())));
       }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import leadlight.drill.Deck.Card;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Specimen;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
@@ -17,12 +17,13 @@ final class Views {
   /** A fault to choose, with its key. */
   record Choice(String key, String id, String words) {}
 
-  /** Where the whole taking stands; next is 0 when all cards are closed. */
+  /** Where the whole judging stands; next is 0 when all specimens are closed. */
   record State(
-      String deck,
+      String set,
       String about,
       String person,
-      int cards,
+      String word,
+      int specimens,
       int next,
       List<Integer> closed,
       boolean ownWork,
@@ -35,9 +36,9 @@ final class Views {
   /** A verdict that was given. */
   record Given(int pin, String verdict, Optional<String> finding) {}
 
-  /** A card; {@code told} is empty until it may be told. */
-  record CardView(
-      int card,
+  /** A specimen; {@code told} is empty until it may be told. */
+  record SpecimenView(
+      int specimen,
       int width,
       int height,
       boolean closed,
@@ -45,32 +46,33 @@ final class Views {
       List<Given> given,
       List<Telling.Told> told) {}
 
-  /** A card in the list of the result. */
-  record Done(int card, String outcome, String headline, boolean good) {}
+  /** A specimen in the list of the result. */
+  record Done(int specimen, String outcome, String headline, boolean good) {}
 
   /** A figure in the result. */
   record Figure(String name, String value, String range) {}
 
-  /** The result of all cards. */
-  record Result(String headline, List<Figure> figures, List<Done> cards, String summary) {}
+  /** The result of all specimens. */
+  record Result(String headline, List<Figure> figures, List<Done> specimens, String summary) {}
 
-  private final Taking taking;
+  private final Judging judging;
 
-  Views(Taking taking) {
-    this.taking = taking;
+  Views(Judging judging) {
+    this.judging = judging;
   }
 
   State state() {
-    Deck deck = taking.deck().deck();
+    PracticeSet set = judging.set().set();
     return new State(
-        deck.name(),
-        deck.about(),
-        taking.sitting().person(),
-        taking.cards(),
-        taking.next().orElse(0),
-        List.copyOf(taking.closed()),
-        taking.sitting().deck().ownWork(),
-        taking.tellsAtEnd(),
+        set.name(),
+        set.about(),
+        judging.sitting().person(),
+        set.word(),
+        judging.specimens(),
+        judging.next().orElse(0),
+        List.copyOf(judging.closed()),
+        judging.sitting().set().ownWork(),
+        judging.tellsAtEnd(),
         choices());
   }
 
@@ -83,17 +85,17 @@ final class Views {
     return choices;
   }
 
-  CardView card(int number) {
-    Card card = taking.deck().card(number);
-    List<DrillAnswer> answers = taking.answers(number);
-    return new CardView(
+  SpecimenView specimen(int number) {
+    Specimen specimen = judging.set().specimen(number);
+    List<DrillAnswer> answers = judging.answers(number);
+    return new SpecimenView(
         number,
-        card.widthPx(),
-        card.heightPx(),
-        taking.closed().contains(number),
-        card.spots().stream().map(s -> new Asked(s.pin(), s.xPx(), s.halfPx())).toList(),
+        specimen.widthPx(),
+        specimen.heightPx(),
+        judging.closed().contains(number),
+        specimen.spots().stream().map(s -> new Asked(s.pin(), s.xPx(), s.halfPx())).toList(),
         answers.stream().map(Views::given).toList(),
-        taking.isTold(number) ? told(card, answers) : List.of());
+        judging.isTold(number) ? told(specimen, answers) : List.of());
   }
 
   private static Given given(DrillAnswer answer) {
@@ -104,33 +106,33 @@ final class Views {
         other ? Optional.of(Offered.OTHER) : answer.finding().map(FindingKind::id));
   }
 
-  private static List<Telling.Told> told(Card card, List<DrillAnswer> answers) {
+  private static List<Telling.Told> told(Specimen specimen, List<DrillAnswer> answers) {
     Map<Integer, DrillAnswer> byPin = new TreeMap<>();
     answers.forEach(a -> byPin.put(a.pin(), a));
     List<Telling.Told> told = new ArrayList<>();
-    for (Spot spot : card.spots()) {
+    for (Spot spot : specimen.spots()) {
       told.add(Telling.of(spot, byPin.get(spot.pin())));
     }
     return told;
   }
 
   Result result() {
-    List<DrillAnswer> answers = taking.answers();
-    List<Done> cards = new ArrayList<>();
-    for (int number = 1; number <= taking.cards(); number++) {
-      cards.add(done(number, card(number).told()));
+    List<DrillAnswer> answers = judging.answers();
+    List<Done> specimens = new ArrayList<>();
+    for (int number = 1; number <= judging.specimens(); number++) {
+      specimens.add(done(number, specimen(number).told()));
     }
-    return new ResultWords(taking.sitting(), answers).result(cards);
+    return new ResultWords(judging.sitting(), answers).result(specimens);
   }
 
-  /** A card by its joint; of a row by its number of joints that are right, or alike. */
+  /** A specimen by its joint; of a row by its number of joints that are right, or alike. */
   private Done done(int number, List<Telling.Told> told) {
     if (told.size() == 1) {
       Telling.Told one = told.get(0);
       return new Done(number, one.outcome(), one.headline(), one.good());
     }
     long good = told.stream().filter(Telling.Told::good).count();
-    String word = taking.sitting().deck().ownWork() ? "alike" : "not wrong";
+    String word = judging.sitting().set().ownWork() ? "alike" : "not wrong";
     boolean all = good == told.size();
     return new Done(
         number, all ? "right" : "row", good + " of " + told.size() + " joints " + word, all);

@@ -1,5 +1,6 @@
 package leadlight.grade;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.data.Basis;
 import leadlight.data.DataFile;
+import leadlight.data.Hash;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 
@@ -23,13 +25,15 @@ public final class AcceptanceSet {
   private static final List<String> BUILT_IN = List.of(DEFAULT_ID, "nasa-8739-2");
 
   private final AcceptanceFile file;
-  private final String sha256;
+  private final String fileSha256;
+  private final Optional<GuardBand> chosen;
   private final Map<Feature, AcceptanceFile.LimitEntry> limits = new EnumMap<>(Feature.class);
   private final Map<FindingKind, AcceptanceFile.RuleEntry> rules = new EnumMap<>(FindingKind.class);
 
-  private AcceptanceSet(AcceptanceFile file, String sha256) {
+  private AcceptanceSet(AcceptanceFile file, String fileSha256, Optional<GuardBand> chosen) {
     this.file = file;
-    this.sha256 = sha256;
+    this.fileSha256 = fileSha256;
+    this.chosen = chosen;
     file.limits().forEach(entry -> limits.put(entry.feature(), entry));
     file.rules().forEach(entry -> rules.put(entry.finding(), entry));
   }
@@ -40,11 +44,23 @@ public final class AcceptanceSet {
   }
 
   /**
-   * A built-in set by id, or a user's own by the path of its file.
+   * A built-in set by id, or a user's own by the path of its file; {@code @99} behind either takes
+   * the guard band at which a limit is kept, or passed, with 99 %.
    *
    * @throws UserError if there is no such set, or the file does not fit
    */
   public static AcceptanceSet load(String idOrFile) {
+    int at = idOrFile.endsWith(".json") ? -1 : idOrFile.lastIndexOf('@');
+    return at < 0
+        ? find(idOrFile)
+        : find(idOrFile.substring(0, at)).at(GuardBand.ofPercent(idOrFile.substring(at + 1)));
+  }
+
+  private AcceptanceSet at(GuardBand band) {
+    return band.equals(usualBand()) ? this : new AcceptanceSet(file, fileSha256, Optional.of(band));
+  }
+
+  private static AcceptanceSet find(String idOrFile) {
     if (BUILT_IN.contains(idOrFile)) {
       return read(DataFile.builtIn("acceptance/" + idOrFile + ".json"));
     }
@@ -60,17 +76,46 @@ public final class AcceptanceSet {
   }
 
   private static AcceptanceSet read(DataFile file) {
-    return new AcceptanceSet(file.read(AcceptanceFile.class), file.sha256());
+    return new AcceptanceSet(file.read(AcceptanceFile.class), file.sha256(), Optional.empty());
   }
 
-  /** Hash of the file: tells whether two runs judged by the same limits. */
+  /**
+   * Tells whether two runs judged by the same limits: the hash of the file, or of that and the
+   * guard band chosen.
+   */
   public String sha256() {
-    return sha256;
+    return chosen
+        .map(band -> Hash.sha256((fileSha256 + suffix()).getBytes(StandardCharsets.UTF_8)))
+        .orElse(fileSha256);
   }
 
-  /** Name of the set in files and reports. */
+  /** Name of the set in files and reports: {@link #load} takes that of a built-in one. */
   public String id() {
+    return file.id() + suffix();
+  }
+
+  /** Name of the file's set, without the guard band chosen. */
+  public String fileId() {
     return file.id();
+  }
+
+  /** Whether the file is one of Leadlight's own; a user's may bear the same id. */
+  public boolean builtIn() {
+    return BUILT_IN.contains(file.id()) && find(file.id()).fileSha256.equals(fileSha256);
+  }
+
+  private String suffix() {
+    return chosen.map(band -> "@" + Math.round(100 * band.level())).orElse("");
+  }
+
+  /** The guard band chosen in place of the file's own, if one was. */
+  Optional<GuardBand> chosenBand() {
+    return chosen;
+  }
+
+  /** The file's own guard band. */
+  GuardBand usualBand() {
+    return new GuardBand(file.decision().level());
   }
 
   /** Name of the set for people. */
@@ -85,10 +130,10 @@ public final class AcceptanceSet {
 
   /** Probability from which a limit counts as kept, or as passed, for {@link Conformance#zone}. */
   public double decisionLevel() {
-    return file.decision().level();
+    return chosen.orElseGet(this::usualBand).level();
   }
 
-  /** Where {@link #decisionLevel} comes from. */
+  /** Where the level of the file comes from. */
   public Basis decisionBasis() {
     return file.decision().basis();
   }

@@ -118,7 +118,10 @@ public final class Grader {
 
   private List<Note> notes(List<GradedJoint> joints, JointGrading.Bench bench) {
     return Stream.of(
-            bench.enrolled().map(EnrolledRow::note), prodOrder(joints), likeness(joints, bench))
+            bench.enrolled().map(EnrolledRow::note),
+            prodOrder(joints),
+            likeness(joints, bench),
+            limits.chosenBand().map(band -> band.note(joints, limits.usualBand())))
         .flatMap(Optional::stream)
         .toList();
   }

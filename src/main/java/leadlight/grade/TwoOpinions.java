@@ -17,7 +17,7 @@ import leadlight.model.Question;
  * @param source what the weights were fitted on
  * @param weights of each question, by its id
  */
-record TwoOpinions(
+public record TwoOpinions(
     @JsonProperty(required = true) String source,
     @JsonProperty(required = true) Map<String, Weights> weights) {
 
@@ -28,7 +28,7 @@ record TwoOpinions(
   private static final double LEAST = 1e-12;
 
   /** Every question needs weights. */
-  TwoOpinions {
+  public TwoOpinions {
     weights = Map.copyOf(weights);
     for (Question question : Question.values()) {
       if (!weights.containsKey(question.id())) {
@@ -37,7 +37,8 @@ record TwoOpinions(
     }
   }
 
-  static TwoOpinions builtIn() {
+  /** The weights that the program counts with. */
+  public static TwoOpinions builtIn() {
     return DataFile.builtIn("grade/opinions.json").read(TwoOpinions.class);
   }
 
@@ -48,7 +49,7 @@ record TwoOpinions(
    * @param reader factor of the reader's log odds
    * @param shift added to the sum
    */
-  record Weights(
+  public record Weights(
       @JsonProperty(required = true) double measures,
       @JsonProperty(required = true) double reader,
       @JsonProperty(required = true) double shift) {
@@ -60,7 +61,7 @@ record TwoOpinions(
   }
 
   /** Both opinions together. */
-  Chances both(Chances measures, Chances reader) {
+  public Chances both(Chances measures, Chances reader) {
     return Chances.of(
         question -> weights.get(question.id()).both(measures.of(question), reader.of(question)));
   }

@@ -1,8 +1,10 @@
 package leadlight.joint;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import leadlight.model.Doubt;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
@@ -22,6 +24,9 @@ record JointFitness(double pitchPx, OptionalDouble blurPx, double burntShare, do
   /** Half-width to standard uncertainty of a rectangular distribution (JCGM 100:2008, 4.3.7). */
   private static final double RECTANGULAR = Math.sqrt(3);
 
+  /** Joints to each side whose focus is a joint's own, too. */
+  private static final int NEIGHBOURS = 2;
+
   static JointFitness of(
       Frame photo, JointPatch joint, RowGeometry geometry, FitnessLimits limits) {
     double land = geometry.landHalf();
@@ -36,6 +41,31 @@ record JointFitness(double pitchPx, OptionalDouble blurPx, double burntShare, do
         blurPx(photo, joint),
         shareFrom(level, levels),
         ((perhaps - surely) / 2 + 1.0 / levels.length) / RECTANGULAR);
+  }
+
+  /**
+   * Joints of one row stand on one board, so that focus changes evenly along it: each joint's blur
+   * is the median of its own and its neighbours', two to each side. A single joint's edges are also
+   * soft where its solder is.
+   */
+  static List<JointFitness> focusedAlike(List<JointFitness> row) {
+    return IntStream.range(0, row.size())
+        .mapToObj(i -> row.get(i).blurred(blurAround(row, i)))
+        .toList();
+  }
+
+  private static OptionalDouble blurAround(List<JointFitness> row, int i) {
+    int from = Math.max(0, i - NEIGHBOURS);
+    int to = Math.min(row.size(), i + NEIGHBOURS + 1);
+    double[] around =
+        row.subList(from, to).stream().flatMapToDouble(joint -> joint.blurPx.stream()).toArray();
+    return row.get(i).blurPx.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Stats.median(around));
+  }
+
+  private JointFitness blurred(OptionalDouble px) {
+    return new JointFitness(pitchPx, px, burntShare, uBurntShare);
   }
 
   private static double shareFrom(double from, double[] levels) {

@@ -156,6 +156,7 @@ public final class JointMeter {
     private final DirtEvidence dirt;
     private final PlacementEvidence placement;
     private final Covers covers;
+    private final List<JointFitness> fitness;
 
     JointJudge(Frame frame, RowSpec spec, RowSignals signals) {
       this.frame = frame;
@@ -170,6 +171,12 @@ public final class JointMeter {
       this.placement =
           new PlacementEvidence(dirtLimits.placement(), dirtLimits.freeTo().value(), sizes);
       this.covers = new Covers(signals.gaps(), limits.coveredFrom().value());
+      this.fitness =
+          JointFitness.focusedAlike(
+              signals.patches().stream()
+                  .parallel()
+                  .map(patch -> JointFitness.of(frame, patch, signals.geometry(), limits))
+                  .toList());
     }
 
     List<Joint> joints() {
@@ -177,10 +184,9 @@ public final class JointMeter {
     }
 
     private Joint joint(int i) {
-      JointFitness fitness =
-          JointFitness.of(frame, signals.patches().get(i), signals.geometry(), limits);
+      JointFitness fit = fitness.get(i);
       Optional<Doubt> unfit =
-          covers.covers(i) ? Optional.of(new Doubt.Covered()) : fitness.unfitBecause(limits);
+          covers.covers(i) ? Optional.of(new Doubt.Covered()) : fit.unfitBecause(limits);
       Map<Measure, Quantity> size = sizes.get(i);
       Chances chances = solder.chances(i, share -> PlacementEvidence.over(share, size));
       List<Evidence> evidence = new ArrayList<>(solder.of(i, chances));
@@ -191,7 +197,7 @@ public final class JointMeter {
       }
       return new Joint(
           placed(leads.get(i).lead(), chances),
-          measures(size, fitness),
+          measures(size, fit),
           evidence,
           unfit,
           Optional.of(chances.with(Question.BALL, DirtEvidence.ball(evidence))),

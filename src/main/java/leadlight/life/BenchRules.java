@@ -11,6 +11,7 @@ import leadlight.data.DataFile;
  * @param glanceMs how often the page looks at the camera's picture while it is focused
  * @param shownPx the longer side of photos on the page
  * @param nearPxPerPitch pixels a pitch from which the camera is near enough
+ * @param twiceMs within how long the same word on the same joint is one press, not two
  * @param firstGuesses leads that a row is first taken to have while they are counted
  */
 public record BenchRules(
@@ -18,6 +19,7 @@ public record BenchRules(
     @JsonProperty(required = true) Count glanceMs,
     @JsonProperty(required = true) Count shownPx,
     @JsonProperty(required = true) Count nearPxPerPitch,
+    @JsonProperty(required = true) Count twiceMs,
     @JsonProperty(required = true) Counts firstGuesses) {
 
   /** A number of things. */

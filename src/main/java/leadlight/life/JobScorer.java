@@ -11,7 +11,6 @@ import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.JobRecord;
 import leadlight.record.Method;
@@ -81,8 +80,8 @@ public final class JobScorer {
    * @throws UserError if the photo cannot be used or nothing can be written
    */
   public Kept score(Path file, Subject subject) {
-    try (Photo photo = new PhotoReader().read(file)) {
-      return keep(photo, file, subject, scorer.score(photo));
+    try (PhotoScorer.Open open = PhotoScorer.open(file, () -> scorer)) {
+      return keep(open.photo(), file, subject, open.scored());
     }
   }
 

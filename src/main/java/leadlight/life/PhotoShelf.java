@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import leadlight.data.Hash;
 import leadlight.data.WholeFile;
@@ -13,6 +14,7 @@ import leadlight.model.UserError;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.record.Scoring;
+import leadlight.vision.Frame;
 
 /**
  * The record's own copies of photos, in {@code photos/} of its folder, each in a folder named by
@@ -62,6 +64,18 @@ public final class PhotoShelf {
         .filter(path -> isSame(path, scoring.photo().sha256()))
         .findFirst()
         .flatMap(PhotoShelf::read);
+  }
+
+  /** What is made of a kept picture, "HASH/NAME"; empty if it is gone or was changed. */
+  <T> Optional<T> picture(String kept, Function<Frame, T> made) {
+    Path path = folder.resolve(kept).normalize();
+    boolean ours = kept.matches("[0-9a-f]{64}/[^/\\\\]+") && isSame(path, kept.substring(0, 64));
+    Optional<Photo> open = ours ? read(path) : Optional.empty();
+    try {
+      return open.map(photo -> made.apply(photo.frame()));
+    } finally {
+      open.ifPresent(Photo::close);
+    }
   }
 
   private Path kept(PhotoInfo photo) {

@@ -39,6 +39,7 @@ public record Presets(@JsonProperty(required = true) List<Preset> presets) {
    * @param pitchMm pitch of a plain row
    * @param productClass 1, 2 or 3
    * @param lamp which lamp to switch on, in words; shown on the bench page
+   * @param port which of several equal rows of a board it is
    */
   public record Preset(
       @JsonProperty(required = true) String word,
@@ -47,7 +48,8 @@ public record Presets(@JsonProperty(required = true) List<Preset> presets) {
       OptionalInt leads,
       OptionalDouble pitchMm,
       @JsonProperty(value = "class", required = true) int productClass,
-      Optional<String> lamp) {
+      Optional<String> lamp,
+      Optional<String> port) {
 
     /** Refuses a word that is none and a class that there is not. */
     public Preset {

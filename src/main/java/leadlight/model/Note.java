@@ -94,6 +94,27 @@ public sealed interface Note extends Remark {
    */
   record ProdOrder(String pins) implements Note {}
 
+  /**
+   * Limits were decided with another guard band than that of their file.
+   *
+   * @param level probability from which a limit counts as kept, or as passed
+   * @param bandU the band on either side of a limit, standard uncertainties
+   * @param passedAtLimit share accepted of joints that lie exactly at the limit
+   * @param leftInside share not accepted of joints that lie 3 standard uncertainties inside it
+   * @param undecided limits of this row that are neither kept nor passed
+   * @param usualLevel the level of the limits file
+   * @param usuallyUndecided the row's undecided limits by that level
+   */
+  record GuardBand(
+      double level,
+      double bandU,
+      double passedAtLimit,
+      double leftInside,
+      int undecided,
+      double usualLevel,
+      int usuallyUndecided)
+      implements Note {}
+
   /** All joints look alike and none is surely soldered: sameness is no proof. */
   record AlikeThroughout() implements Note {}
 

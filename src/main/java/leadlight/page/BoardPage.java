@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import leadlight.model.Verdict;
 import leadlight.record.BenchResult;
+import leadlight.record.LegsSeen;
 import leadlight.record.LifeEvent;
 import leadlight.record.Overrule;
 import leadlight.record.RecordedJoint;
@@ -39,6 +40,7 @@ public final class BoardPage {
   private final Messages words;
   private final Sentences sentences;
   private final Function<BoardStanding.Shot, Optional<MarkedRow.Picture>> pictures;
+  private final Function<LifeEvent, Optional<MarkedRow.Picture>> legPictures;
   private final String toolVersion;
   private final String css = Assets.text("board.css");
 
@@ -73,7 +75,9 @@ public final class BoardPage {
       BoardStanding board,
       Messages words,
       Function<BoardStanding.Shot, Optional<MarkedRow.Picture>> pictures,
+      Function<LifeEvent, Optional<MarkedRow.Picture>> legPictures,
       String toolVersion) {
+    this.legPictures = legPictures;
     this.board = board;
     this.words = words;
     this.sentences = new Sentences(words, LengthUnit.MM);
@@ -85,17 +89,19 @@ public final class BoardPage {
    * The page, UTF-8.
    *
    * @param pictures the row of a photo with its pins marked, if the photo is still there
+   * @param legPictures the marked legs of an event
    */
   public static byte[] html(
       BoardStanding board,
       Messages words,
       Function<BoardStanding.Shot, Optional<MarkedRow.Picture>> pictures,
+      Function<LifeEvent, Optional<MarkedRow.Picture>> legPictures,
       String toolVersion) {
     StringOutput output = new StringOutput(1 << 16);
     JteboardGenerated.render(
         new OwaspHtmlTemplateOutput(output),
         null,
-        new BoardPage(board, words, pictures, toolVersion));
+        new BoardPage(board, words, pictures, legPictures, toolVersion));
     return output.toString().getBytes(StandardCharsets.UTF_8);
   }
 
@@ -217,7 +223,7 @@ public final class BoardPage {
             .toList();
     return pins.isEmpty()
         ? ""
-        : words.get("day.verdict." + verdict.id()) + ": " + ReworkView.runs(pins);
+        : words.get("verdict." + verdict.id()) + ": " + ReworkView.runs(pins);
   }
 
   private void ofJoint(BoardStanding.Shot shot, RecordedJoint joint, List<Entry> entries) {
@@ -241,7 +247,7 @@ public final class BoardPage {
     String said =
         words.get(
             "board.opinion",
-            words.get("day.verdict." + opinion.verdict().id()),
+            words.get("verdict." + opinion.verdict().id()),
             SafeText.of(opinion.reason()));
     return said(shot, joint, said, opinion.person(), opinion.at(), back);
   }
@@ -266,8 +272,8 @@ public final class BoardPage {
       lines.add(
           words.get(
               "board.counts",
-              words.get("day.verdict." + joint.verdict().id()),
-              words.get("day.verdict." + joint.tool().verdict().id())));
+              words.get("verdict." + joint.verdict().id()),
+              words.get("verdict." + joint.tool().verdict().id())));
     }
     return new Entry(
         at,
@@ -292,9 +298,18 @@ public final class BoardPage {
           words.get(
               event.pins().size() == 1 ? "pins.one" : "pins.many", ReworkView.runs(event.pins())));
     }
-    if (!event.words().isEmpty()) {
+    boolean legs = event.kind() == LifeEvent.Kind.LEGS;
+    if (legs) {
+      lines.addAll(RecordWords.legs(words, LegsSeen.of(event)));
+    } else if (!event.words().isEmpty()) {
       lines.add(SafeText.of(event.words()));
     }
-    return new Entry(event.at(), "", title, lines, event.person(), Optional.empty());
+    return new Entry(
+        event.at(),
+        "",
+        title,
+        lines,
+        event.person(),
+        legs ? legPictures.apply(event) : Optional.empty());
   }
 }

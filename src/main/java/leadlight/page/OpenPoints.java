@@ -23,7 +23,8 @@ public final class OpenPoints {
         : words.get(
             key,
             words.get(
-                point.pins().size() == 1 ? "pins.one" : "pins.many",
-                ReworkView.runs(point.pins())));
+                    point.pins().size() == 1 ? "pins.one" : "pins.many",
+                    ReworkView.runs(point.pins()))
+                + (point.words().isEmpty() ? "" : " (" + SafeText.of(point.words()) + ")"));
   }
 }

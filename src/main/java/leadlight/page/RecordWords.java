@@ -1,6 +1,10 @@
 package leadlight.page;
 
+import java.util.ArrayList;
+import java.util.List;
+import leadlight.model.Verdict;
 import leadlight.record.BenchResult;
+import leadlight.record.LegsSeen;
 import leadlight.record.Subject;
 import leadlight.text.Messages;
 
@@ -9,10 +13,11 @@ public final class RecordWords {
 
   private RecordWords() {}
 
-  /** "after rework", or "after rework 2". */
+  /** "after rework", or "after rework 2, port A". */
   public static String stage(Messages words, Subject subject) {
     String name = words.get("stage." + subject.stage().id());
-    return subject.attempt() == 1 ? name : words.get("stage.again", name, subject.attempt());
+    String when = subject.attempt() == 1 ? name : words.get("stage.again", name, subject.attempt());
+    return subject.port().map(port -> when + ", " + of(port)).orElse(when);
   }
 
   /** What a prod or a meter said, with the meter's other pin. */
@@ -21,6 +26,23 @@ public final class RecordWords {
     return result.otherPin().isPresent()
         ? said + " " + words.get("bench.to", result.otherPin().getAsInt())
         : said;
+  }
+
+  /** "solder side, a.jpg" and the legs by verdict, the worst first. */
+  public static List<String> legs(Messages words, LegsSeen seen) {
+    List<String> lines = new ArrayList<>();
+    lines.add(words.get("legs.side." + seen.side(), of(seen.photo())));
+    for (Verdict verdict :
+        List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE)) {
+      List<String> numbers = seen.numbers(verdict);
+      if (!numbers.isEmpty()) {
+        lines.add(words.get("verdict." + verdict.id()) + ": " + String.join(", ", numbers));
+      }
+    }
+    if (seen.legs().isEmpty()) {
+      lines.add(words.get("verdict.unjudged"));
+    }
+    return lines;
   }
 
   /** A person's own words, safe to show. */

@@ -2,12 +2,12 @@ package leadlight.page;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import leadlight.connector.BridgeHarm;
 import leadlight.connector.Connector;
@@ -19,7 +19,7 @@ import leadlight.model.Verdict;
 import leadlight.report.Task;
 
 /**
- * What to touch up, in the order of {@link Task}.
+ * What to touch up, in the order of {@link Task#byTool}.
  *
  * @param steps what to do, in order
  * @param settle pins that the photo does not decide
@@ -55,7 +55,7 @@ record Rework(
 
   static Rework of(List<GradedJoint> joints, RowSpec row, Optional<Connector> connector) {
     Harm harm = new Harm(row, connector);
-    Map<Task, Set<Integer>> work = new EnumMap<>(Task.class);
+    Map<Task, Set<Integer>> work = new TreeMap<>(Task.byTool());
     for (GradedJoint joint : joints) {
       work.computeIfAbsent(Task.of(joint), task -> new TreeSet<>()).add(joint.pin());
     }

@@ -8,7 +8,7 @@ import leadlight.text.Messages;
 /**
  * The list of what to touch up, in words.
  *
- * @param steps the work
+ * @param tools the work, by tool, in the order in which it is done
  * @param settle pins to settle first; empty if none
  * @param leave pins to leave alone; empty if none
  * @param meter pairs to meter, with what a bridge there does
@@ -16,15 +16,18 @@ import leadlight.text.Messages;
  * @param meterAll all pairs
  */
 record ReworkView(
-    List<StepView> steps,
+    List<ToolView> tools,
     String settle,
     String leave,
     List<PinView.Line> meter,
     String meterTouched,
     String meterAll) {
 
+  /** All that is done with one tool before it is laid down. */
+  record ToolView(String id, String title, List<StepView> steps) {}
+
   /** One kind of work: what, how, and its passes. */
-  record StepView(String task, String title, String tool, String how, List<PassView> passes) {}
+  record StepView(String task, String title, String how, List<PassView> passes) {}
 
   /** One pass of the iron: its pins and what to know. */
   record PassView(List<Integer> pins, String text, String note) {}
@@ -33,7 +36,7 @@ record ReworkView(
     Maker maker = new Maker(ends, words, data);
     int leads = ends.leads();
     return new ReworkView(
-        rework.steps().stream().map(maker::step).toList(),
+        maker.tools(rework.steps()),
         runs(rework.settle()),
         runs(rework.leave()),
         rework.meter().stream().map(p -> new PinView.Line(pair(p), maker.harm(p))).toList(),
@@ -65,18 +68,27 @@ record ReworkView(
       return pair.harm().map(data::harm).orElse("");
     }
 
+    /** Steps that follow each other with one tool are one turn of it. */
+    List<ToolView> tools(List<Rework.Step> steps) {
+      List<ToolView> tools = new ArrayList<>();
+      for (int i = 0; i < steps.size(); ) {
+        String tool = steps.get(i).task().tool();
+        List<StepView> turn = new ArrayList<>();
+        while (i < steps.size() && steps.get(i).task().tool().equals(tool)) {
+          turn.add(step(steps.get(i++)));
+        }
+        tools.add(new ToolView(tool, words.get("tool." + tool), turn));
+      }
+      return tools;
+    }
+
     StepView step(Rework.Step step) {
       String key = "rework." + step.task().id();
       List<PassView> passes =
           step.pairs().isEmpty()
               ? step.passes().stream().map(this::pass).toList()
               : step.pairs().stream().map(this::pass).toList();
-      return new StepView(
-          step.task().id(),
-          words.get(key),
-          words.get("tool." + step.task().tool()),
-          words.get(key + ".how"),
-          passes);
+      return new StepView(step.task().id(), words.get(key), words.get(key + ".how"), passes);
     }
 
     private PassView pass(List<Integer> pins) {

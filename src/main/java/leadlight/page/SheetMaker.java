@@ -55,8 +55,22 @@ final class SheetMaker {
     facts.add(fact("sheet.board", asked.board()));
     asked.serial().ifPresent(serial -> facts.add(fact("life.serial", serial)));
     context.connector().ifPresent(c -> facts.add(fact("page.connector", context.data().name(c))));
+    facts.add(new PinView.Line(words.get("sheet.legs"), legs(asked)));
     facts.add(fact("sheet.date", asked.date()));
     return facts;
+  }
+
+  private String legs(SheetRequest asked) {
+    boolean good =
+        asked.legs().stream()
+            .allMatch(
+                seen ->
+                    !seen.legs().isEmpty()
+                        && seen.legs().stream()
+                            .allMatch(l -> l.verdict().compareTo(Verdict.UNJUDGED) < 0));
+    boolean bad = asked.legs().stream().anyMatch(seen -> !seen.numbers(Verdict.DEFECT).isEmpty());
+    String key = asked.legs().isEmpty() ? "no" : bad ? "bad" : good ? "yes" : "some";
+    return words.get("sheet.legs." + key);
   }
 
   private PinView.Line fact(String key, String value) {

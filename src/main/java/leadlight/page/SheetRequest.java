@@ -1,6 +1,8 @@
 package leadlight.page;
 
+import java.util.List;
 import java.util.Optional;
+import leadlight.record.LegsSeen;
 
 /**
  * What the record says of the board, for the customer's sheet.
@@ -12,6 +14,7 @@ import java.util.Optional;
  * @param looked how each joint was looked at, in the words of the person who confirmed it; empty if
  *     nobody did
  * @param lookedBy who confirmed it
+ * @param legs what was seen of the anchor legs, a photo each; empty if nobody looked
  * @param decision whether the board is handed back; empty if nobody decided
  * @param because what the decision rests on; may be empty
  * @param signedBy who decided; nobody if empty
@@ -24,6 +27,7 @@ public record SheetRequest(
     Optional<String> shop,
     Optional<String> looked,
     Optional<String> lookedBy,
+    List<LegsSeen> legs,
     Optional<Boolean> decision,
     String because,
     Optional<String> signedBy,

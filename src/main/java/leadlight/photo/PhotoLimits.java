@@ -8,12 +8,14 @@ import leadlight.photo.jpeg.JpegLimits;
  * What a photo may be: {@code models/photo/limits.json}.
  *
  * @param intake what is read at all
+ * @param cost what a photo may cost before it is left
  * @param whole when a file is damaged
  * @param directories how much a chain of TIFF directories may hold
  * @param fitness from where on the picture as a whole deserves a sentence
  */
 record PhotoLimits(
     @JsonProperty(required = true) Intake intake,
+    @JsonProperty(required = true) Cost cost,
     @JsonProperty(required = true) Whole whole,
     @JsonProperty(required = true) Chain directories,
     @JsonProperty(required = true) Fit fitness) {
@@ -72,6 +74,12 @@ record PhotoLimits(
       }
     }
   }
+
+  /** Time for all of a photo; time and memory for decoding in a process apart. */
+  record Cost(
+      @JsonProperty(required = true) Limit photoSecondsMax,
+      @JsonProperty(required = true) Limit apartSecondsMax,
+      @JsonProperty(required = true) Limit apartMegabytesMax) {}
 
   /** Directories of a chain, entries of a directory, values of an entry. */
   record Chain(

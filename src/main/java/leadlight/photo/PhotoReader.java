@@ -5,16 +5,19 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import leadlight.model.Note;
 import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
 import leadlight.photo.jpeg.JpegLimits;
 import leadlight.photo.jpeg.JpegWalk;
-import leadlight.vision.Codec;
+import leadlight.vision.ApartDecoder;
+import leadlight.vision.ApartDecoder.Way;
 import leadlight.vision.Codec.Decoded;
 import leadlight.vision.EncodedPicture;
 import leadlight.vision.Frame;
@@ -22,16 +25,23 @@ import leadlight.vision.Frame;
 /**
  * Reads JPEG, PNG, TIFF, BMP and WebP files, told by content, into upright photos.
  *
- * <p>16-bit values are scaled to 8 by division (see {@link Codec}); grey becomes three equal
- * channels; an alpha channel is dropped; of a TIFF of several pages the first is taken, with a
- * note. Colour profiles are not applied. Refused with one line: CMYK, moving pictures, raw camera
- * files and other formats, files that are cut short or damaged, and sizes beyond {@code
+ * <p>16-bit values are scaled to 8 by division (see {@link leadlight.vision.Codec}); grey becomes
+ * three equal channels; an alpha channel is dropped; of a TIFF of several pages the first is taken,
+ * with a note. Colour profiles are not applied. Refused with one line: CMYK, moving pictures, raw
+ * camera files and other formats, files that are cut short or damaged, and sizes beyond {@code
  * models/photo/limits.json}, these before memory is taken.
  */
 public final class PhotoReader {
 
+  /**
+   * Kinds of which only the frame was looked at before the decoder gets them. The data of a JPEG
+   * are walked, those of a PNG have check sums, a BMP is pixels alone.
+   */
+  private static final Set<String> APART = Set.of("tiff", "webp");
+
   private final IntakeCheck check;
   private final JpegLimits whole;
+  private final ApartDecoder apart;
 
   /** A reader with the built-in limits. */
   public PhotoReader() {
@@ -41,6 +51,10 @@ public final class PhotoReader {
   PhotoReader(PhotoLimits limits) {
     check = new IntakeCheck(limits.intake());
     whole = limits.whole().jpeg();
+    apart =
+        new ApartDecoder(
+            Duration.ofMillis((long) (limits.cost().apartSecondsMax().value() * 1000)),
+            (int) limits.cost().apartMegabytesMax().value());
   }
 
   /**
@@ -55,30 +69,35 @@ public final class PhotoReader {
       check.file(source);
       Header header = Header.of(source);
       check.picture(source, header);
-      refuseDamaged(source, header);
-      return read(source, header);
+      return read(source, header, suspicious(source, header));
     } catch (IOException e) {
       // Only closing can fail here, after all has been read.
       throw new UncheckedIOException(e);
     }
   }
 
-  /** A decoder fills gaps in a JPEG up without a word. */
-  private void refuseDamaged(Source source, Header header) {
-    if ("jpeg".equals(header.format())) {
-      JpegWalk.damage(source::read, whole)
-          .ifPresent(
-              how -> {
-                throw source.damaged(how);
-              });
+  /**
+   * Whether the file is better decoded apart. A decoder fills gaps in a JPEG up without a word, so
+   * one that is damaged is refused; on one that is unusual it would talk to the terminal.
+   */
+  private boolean suspicious(Source source, Header header) {
+    if (!"jpeg".equals(header.format())) {
+      return APART.contains(header.format());
     }
+    JpegWalk.Look look = JpegWalk.at(source::read, whole);
+    look.damage()
+        .ifPresent(
+            how -> {
+              throw source.damaged(how);
+            });
+    return look.unusual();
   }
 
-  private Photo read(Source source, Header header) {
+  private Photo read(Source source, Header header, boolean suspicious) {
     List<Note> notes = new ArrayList<>(header.notes());
     FileName.mismatch(source.file(), header.format()).ifPresent(notes::add);
     MessageDigest hash = sha256();
-    Decoded decoded = decode(source, header, hash);
+    Decoded decoded = decode(source, way(header), suspicious, hash);
     try {
       refuseUnlike(source, header, decoded.frame());
     } catch (UserError e) {
@@ -92,14 +111,24 @@ public final class PhotoReader {
     return new Photo(info(source, header, frame, hash), frame, notes);
   }
 
-  private Decoded decode(Source source, Header header, MessageDigest hash) {
+  private Decoded decode(Source source, Way way, boolean suspicious, MessageDigest hash) {
     try (EncodedPicture picture = source.load(hash)) {
-      Optional<Decoded> decoded =
-          header.bitsPerChannel() == 16
-              ? Codec.decode16(picture)
-              : Codec.decode(picture, halvedOnTheWay(header));
+      Optional<Decoded> decoded = suspicious ? apart.decode(picture, way) : way.here(picture);
       return decoded.orElseThrow(source::damaged);
+    } catch (ApartDecoder.Lost e) {
+      throw source.refused(
+          e.late()
+              ? "takes too long to decode and was left; save it as JPEG or PNG"
+              : "stops its decoder, so it is damaged; copy it again from the camera or card");
+    } catch (UncheckedIOException e) {
+      throw source.refused(
+          "needs a second process to be decoded safely, and none can be started here; save it as"
+              + " JPEG or PNG");
     }
+  }
+
+  private Way way(Header header) {
+    return header.bitsPerChannel() == 16 ? Way.DEEP : halvedOnTheWay(header) ? Way.HALF : Way.FULL;
   }
 
   private boolean halvedOnTheWay(Header header) {

@@ -1,5 +1,6 @@
 package leadlight.pipeline;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,8 +28,10 @@ import leadlight.model.RowView;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.photo.Deadline;
 import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
 import leadlight.photo.PictureFacts;
 import leadlight.reader.SecondReader;
 import leadlight.row.RowFinder;
@@ -65,6 +68,38 @@ public final class PhotoScorer {
     this.leadCount = new LeadCount(meter, settings.row());
     this.check = new RowCheck(eye, count);
     this.grader = new Grader(limits, settings.productClass(), settings.opinions());
+  }
+
+  /**
+   * A photo that is open, and what was made of it.
+   *
+   * @param photo closed with this object
+   */
+  public record Open(Photo photo, ScoredPhoto scored) implements AutoCloseable {
+
+    @Override
+    public void close() {
+      photo.close();
+    }
+  }
+
+  /**
+   * Reads and scores a file within the time that one photo may take.
+   *
+   * @param scorer asked for when the photo is read
+   * @throws leadlight.model.UserError if the file is no fit picture or takes too long
+   */
+  public static Open open(Path file, Supplier<PhotoScorer> scorer) {
+    return new Deadline().within(file, () -> scored(new PhotoReader().read(file), scorer));
+  }
+
+  private static Open scored(Photo photo, Supplier<PhotoScorer> scorer) {
+    try {
+      return new Open(photo, scorer.get().score(photo));
+    } catch (RuntimeException | Error e) {
+      photo.close();
+      throw e;
+    }
   }
 
   /** Looks for the row, then scores its joints. */

@@ -277,7 +277,10 @@ public final class GaugePages {
                 near.isEmpty() ? "none" : Words.named(near)));
     if (sd > 0) {
       details
-          .text("Risks of a decision (JCGM 106, clause 9), parts taken as the process:")
+          .text(
+              "Risks of a decision (JCGM 106, clause 9), parts taken as the process. Of joints exactly"
+                  + " at the limit 50, 10, 5 and 1 % are accepted. score and batch decide at 95 %;"
+                  + " --guard-band 90 or 99 takes another line:")
           .grid(
               Decisions.HEADER,
               Decisions.lines(limit, sum / cells.parts().size(), spread.parts(), sd))

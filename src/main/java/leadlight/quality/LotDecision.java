@@ -12,28 +12,21 @@ import leadlight.statistics.Rate;
  * @param result accepted or not
  * @param reasons why, a sentence each
  */
-public record LotDecision(Plan plan, Rate found, LotResult result, List<String> reasons) {
+public record LotDecision(Inspection plan, Rate found, LotResult result, List<String> reasons) {
 
   /**
-   * Decides. The rate's {@code of} must be the plan's sample size.
+   * Decides. The rate's {@code of} must be a number of units at which the plan decides.
    *
    * @param lot size of the lot
    */
-  public static LotDecision of(Plan plan, int lot, Rate found) {
-    if (found.of() != plan.size()) {
-      throw new IllegalArgumentException(found.of() + " were inspected, not " + plan.size());
-    }
+  public static LotDecision of(Inspection plan, int lot, Rate found) {
     LotResult result =
-        found.count() <= plan.accept()
-            ? LotResult.ACCEPTED
-            : found.count() < plan.refuse() ? LotResult.ACCEPTED_ENDS_REDUCED : LotResult.REFUSED;
+        plan.after(found.of(), found.count())
+            .orElseThrow(() -> new IllegalArgumentException("the plan goes on after " + found));
     return new LotDecision(plan, found, result, reasons(plan, lot, found, result));
   }
 
-  private static List<String> reasons(Plan plan, int lot, Rate found, LotResult result) {
-    String against =
-        "%d nonconforming in %d inspected; the plan accepts with %d or fewer and refuses with %d or more."
-            .formatted(found.count(), plan.size(), plan.accept(), plan.refuse());
+  private static List<String> reasons(Inspection plan, int lot, Rate found, LotResult result) {
     String verdict =
         switch (result) {
           case ACCEPTED -> "The lot is accepted.";
@@ -42,18 +35,25 @@ public record LotDecision(Plan plan, Rate found, LotResult result, List<String> 
           case RESUMED -> throw new IllegalStateException("a sample resumes nothing");
           case REFUSED -> "The lot is refused: sort it fully or agree on what else is to be done.";
         };
-    String share =
-        plan.size() >= lot
-            ? "The whole lot was inspected, so this is its quality."
-            : "Nonconforming in the sample: %s, 95 %% Wilson interval."
-                .formatted(Words.rate(found));
     String limits =
         ("What the plan can tell: a process with %s nonconforming passes 95 times in 100, one with"
                 + " %s passes 10 times in 100.")
-            .formatted(
-                Words.percent(Operating.qualityAt(plan, 0.95)),
-                Words.percent(Operating.qualityAt(plan, 0.10)));
+            .formatted(Words.percent(plan.qualityAt(0.95)), Words.percent(plan.qualityAt(0.10)));
     return List.of(
-        verdict, against, share, limits, "Found units are mended or taken out either way.");
+        verdict,
+        plan.against(found.of(), found.count()),
+        share(plan, lot, found),
+        limits,
+        "Found units are mended or taken out either way.");
+  }
+
+  private static String share(Inspection plan, int lot, Rate found) {
+    if (found.of() >= lot) {
+      return "The whole lot was inspected, so this is its quality.";
+    }
+    return plan.inFull()
+        ? "Nonconforming in the sample: %s, 95 %% Wilson interval.".formatted(Words.rate(found))
+        : "Nonconforming in the sample: %d of %d. A sample that may stop early says whether, not how much: no interval is given."
+            .formatted(found.count(), found.of());
   }
 }

@@ -92,13 +92,18 @@ public final class SamplePages {
   /**
    * A work sheet without any verdict.
    *
+   * @param words what to do
+   * @param plan when to stop
    * @param seed of the draw
    * @param pictures one a unit, in the order of the draw
    */
-  public static Page sheet(String plan, long seed, List<Page.Picture> pictures) {
+  public static Page sheet(String words, Inspection plan, long seed, List<Page.Picture> pictures) {
     List<Page.Picture> boxes = new ArrayList<>();
     for (Page.Picture picture : pictures) {
       List<String> lines = new ArrayList<>(picture.lines());
+      if (!plan.inFull()) {
+        lines.set(0, (boxes.size() + 1) + ": " + lines.get(0));
+      }
       if (picture.png().length == 0) {
         lines.add("no picture: find it on the board");
       }
@@ -107,7 +112,12 @@ public final class SamplePages {
       boxes.add(new Page.Picture(picture.png(), lines));
     }
     return new Page.Builder()
-        .text(plan)
+        .text(words)
+        .text(
+            plan.inFull()
+                ? ""
+                : "Inspect in this order; stop where the plan says so. leadlight sample decide says"
+                    + " whether to go on, and with which units; --ask asks for them one by one.")
         .text(
             "Look at each unit under the microscope and judge it by your own standard; the"
                 + " picture, with ticks at the joint, only says which one it is. What was said of it before is not shown. Random"
@@ -118,7 +128,11 @@ public final class SamplePages {
             "Work with extraction on, hands washed, wrist strap on and power off and discharged;"
                 + " local rules come first.")
         .pictures(boxes)
-        .page("Work sheet: " + Words.count(pictures.size(), "unit") + " to inspect");
+        .page(
+            "Work sheet: "
+                + (plan.inFull() ? "" : "up to ")
+                + Words.count(pictures.size(), "unit")
+                + " to inspect");
   }
 
   /** A decision. */

@@ -9,10 +9,10 @@ import leadlight.model.Verdict;
 /**
  * What a trainee said of one joint, with what is true of it.
  *
- * @param card number of the card in its deck, from 1
+ * @param specimen number of the specimen in its set, from 1
  * @param pin place in the row, from 1
  * @param item the joint, as "board.jpg pin 3"
- * @param said acceptable, defect, or unjudged: cannot be told from the photo
+ * @param said acceptable, defect, or unjudged: the photo does not decide it
  * @param finding what the trainee saw, if a defect of a kind that has a name
  * @param truth "acceptable", "defect" or "limit" (close to a limit, never counted); empty for own
  *     work, of which nobody knows it
@@ -23,7 +23,7 @@ import leadlight.model.Verdict;
  * @param at when
  */
 public record DrillAnswer(
-    int card,
+    int specimen,
     int pin,
     String item,
     Verdict said,
@@ -40,7 +40,7 @@ public record DrillAnswer(
     truthFindings = List.copyOf(truthFindings);
     toolFindings = List.copyOf(toolFindings);
     if (said == Verdict.PROCESS_INDICATOR) {
-      throw new IllegalArgumentException("a trainee says acceptable, defect or cannot tell");
+      throw new IllegalArgumentException("a trainee says acceptable, defect or unjudged");
     }
     if (finding.isPresent() && said != Verdict.DEFECT) {
       throw new IllegalArgumentException("only a defect has a finding");

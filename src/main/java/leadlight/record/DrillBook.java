@@ -19,12 +19,12 @@ final class DrillBook {
   private static final String SITTINGS =
       "SELECT s.*, t.name AS person FROM sitting s JOIN trainee t ON t.id = s.trainee_id ";
 
-  /** The last line of each pin, of cards in their order. */
+  /** The last line of each pin, of specimens in their order. */
   private static final String ANSWERS =
       "SELECT a.*, s.zone FROM drill_answer a JOIN sitting s ON s.id = a.sitting_id"
           + " WHERE a.sitting_id = ? AND a.id = (SELECT max(l.id) FROM drill_answer l"
-          + " WHERE l.sitting_id = a.sitting_id AND l.card = a.card AND l.pin = a.pin)"
-          + " ORDER BY a.card, a.pin";
+          + " WHERE l.sitting_id = a.sitting_id AND l.specimen = a.specimen AND l.pin = a.pin)"
+          + " ORDER BY a.specimen, a.pin";
 
   private final Handle handle;
 
@@ -32,31 +32,31 @@ final class DrillBook {
     this.handle = handle;
   }
 
-  Sitting sit(String person, Sitting.DeckId deck, ZonedDateTime at) {
+  Sitting sit(String person, Sitting.SetId set, ZonedDateTime at) {
     Optional<Sitting> open =
         handle
             .select(
                 SITTINGS
-                    + "WHERE t.name = ? AND s.deck_key = ? AND s.own_work = ?"
+                    + "WHERE t.name = ? AND s.set_key = ? AND s.own_work = ?"
                     + " AND s.ended_at IS NULL ORDER BY s.id DESC LIMIT 1",
                 person,
-                deck.key(),
-                deck.ownWork())
+                set.key(),
+                set.ownWork())
             .map((row, context) -> sitting(row))
             .findOne();
-    return open.orElseGet(() -> begin(person, deck, at));
+    return open.orElseGet(() -> begin(person, set, at));
   }
 
-  private Sitting begin(String person, Sitting.DeckId deck, ZonedDateTime at) {
+  private Sitting begin(String person, Sitting.SetId set, ZonedDateTime at) {
     handle.execute("INSERT OR IGNORE INTO trainee (name) VALUES (?)", person);
     handle.execute(
         "INSERT INTO sitting"
-            + " (trainee_id, own_work, deck_key, deck_name, cards, started_at, zone)"
+            + " (trainee_id, own_work, set_key, set_name, specimens, started_at, zone)"
             + " SELECT id, ?, ?, ?, ?, ?, ? FROM trainee WHERE name = ?",
-        deck.ownWork(),
-        deck.key(),
-        deck.name(),
-        deck.cards(),
+        set.ownWork(),
+        set.key(),
+        set.name(),
+        set.specimens(),
         ScoringWriter.time(at),
         at.getZone().getId(),
         person);
@@ -75,11 +75,11 @@ final class DrillBook {
 
   void add(long sitting, DrillAnswer answer) {
     handle.execute(
-        "INSERT INTO drill_answer (sitting_id, card, pin, item, verdict, finding, truth,"
+        "INSERT INTO drill_answer (sitting_id, specimen, pin, item, verdict, finding, truth,"
             + " truth_findings, tool, tool_findings, took_ms, given_at)"
             + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         sitting,
-        answer.card(),
+        answer.specimen(),
         answer.pin(),
         answer.item(),
         answer.said().id(),
@@ -92,12 +92,12 @@ final class DrillBook {
         ScoringWriter.time(answer.at()));
   }
 
-  void tell(long sitting, int card, ZonedDateTime at) {
+  void tell(long sitting, int specimen, ZonedDateTime at) {
     String time = ScoringWriter.time(at);
-    handle.execute("INSERT OR IGNORE INTO drill_told VALUES (?, ?, ?)", sitting, card, time);
+    handle.execute("INSERT OR IGNORE INTO drill_told VALUES (?, ?, ?)", sitting, specimen, time);
     handle.execute(
         "UPDATE sitting SET ended_at = ? WHERE id = ? AND ended_at IS NULL"
-            + " AND cards = (SELECT count(*) FROM drill_told WHERE sitting_id = sitting.id)",
+            + " AND specimens = (SELECT count(*) FROM drill_told WHERE sitting_id = sitting.id)",
         time,
         sitting);
   }
@@ -109,7 +109,7 @@ final class DrillBook {
   Set<Integer> told(long sitting) {
     return new TreeSet<>(
         handle
-            .select("SELECT card FROM drill_told WHERE sitting_id = ?", sitting)
+            .select("SELECT specimen FROM drill_told WHERE sitting_id = ?", sitting)
             .mapTo(Integer.class)
             .list());
   }
@@ -142,10 +142,10 @@ final class DrillBook {
     return new Sitting(
         row.getLong("id"),
         row.getString("person"),
-        new Sitting.DeckId(
-            row.getString("deck_key"),
-            row.getString("deck_name"),
-            row.getInt("cards"),
+        new Sitting.SetId(
+            row.getString("set_key"),
+            row.getString("set_name"),
+            row.getInt("specimens"),
             row.getBoolean("own_work")),
         ScoringReader.time(row.getString("started_at"), zone),
         Optional.ofNullable(row.getString("ended_at")).map(at -> ScoringReader.time(at, zone)));
@@ -153,7 +153,7 @@ final class DrillBook {
 
   private static DrillAnswer answer(ResultSet row) throws SQLException {
     return new DrillAnswer(
-        row.getInt("card"),
+        row.getInt("specimen"),
         row.getInt("pin"),
         row.getString("item"),
         verdict(row.getString("verdict")),

@@ -25,9 +25,9 @@ public final class DrillRecord implements AutoCloseable {
     return new DrillRecord(Database.open(folder));
   }
 
-  /** The person's unfinished sitting at a deck, or else a new one. */
-  public Sitting sit(String person, Sitting.DeckId deck, ZonedDateTime at) {
-    return database.write(handle -> new DrillBook(handle).sit(person, deck, at));
+  /** The person's unfinished sitting at a set, or else a new one. */
+  public Sitting sit(String person, Sitting.SetId set, ZonedDateTime at) {
+    return database.write(handle -> new DrillBook(handle).sit(person, set, at));
   }
 
   /** Adds an answer; an earlier one to the same pin no longer counts. */
@@ -39,21 +39,21 @@ public final class DrillRecord implements AutoCloseable {
         });
   }
 
-  /** Marks a card as told; the last one ends the sitting. */
-  public void tell(long sitting, int card, ZonedDateTime at) {
+  /** Marks a specimen as told; the last one ends the sitting. */
+  public void tell(long sitting, int specimen, ZonedDateTime at) {
     database.write(
         handle -> {
-          new DrillBook(handle).tell(sitting, card, at);
+          new DrillBook(handle).tell(sitting, specimen, at);
           return null;
         });
   }
 
-  /** The answers of a sitting that count, by card and pin. */
+  /** The answers of a sitting that count, by specimen and pin. */
   public List<DrillAnswer> answers(long sitting) {
     return database.read(handle -> new DrillBook(handle).answers(sitting));
   }
 
-  /** Numbers of the cards that were told. */
+  /** Numbers of the specimens that were told. */
   public Set<Integer> told(long sitting) {
     return database.read(handle -> new DrillBook(handle).told(sitting));
   }

@@ -98,7 +98,7 @@ final class JointBook {
                         + " JOIN scoring my ON my.id = mine.scoring_id"
                         + " WHERE s.board_id = my.board_id AND s.stage = my.stage"
                         + " AND s.attempt = my.attempt AND s.connector = my.connector"
-                        + " AND s.leads = my.leads AND %s AND x.id NOT IN"
+                        + " AND s.leads = my.leads AND s.port IS my.port AND %s AND x.id NOT IN"
                         + " (SELECT %s_id FROM taken_back WHERE %s_id IS NOT NULL)")
                     .formatted(table, which, table, table),
                 joint)

@@ -3,6 +3,7 @@ package leadlight.record;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import leadlight.data.JsonText;
 
 /**
  * One thing in a board's life that is no photo.
@@ -35,6 +36,8 @@ public record LifeEvent(
     HEAT("heat"),
     /** A person confirms that, and how, each joint was looked at. */
     LOOKED("looked"),
+    /** What a photo showed of the connector's anchor legs: {@link LegsSeen}. */
+    LEGS("legs"),
     /** Whether the board works. */
     FUNCTION_TEST("function-test"),
     /** The decision to hand it back, or not to. */
@@ -52,9 +55,14 @@ public record LifeEvent(
     }
   }
 
-  /** Copies the list; refuses an event without a name, and a heat without pins. */
+  /**
+   * Copies the list; refuses an event without a name, a heat without pins and legs that are none.
+   */
   public LifeEvent {
     pins = List.copyOf(pins);
+    if (kind == Kind.LEGS) {
+      JsonText.read(words, LegsSeen.class);
+    }
     if (person.isBlank()) {
       throw new IllegalArgumentException("an event needs a name");
     }

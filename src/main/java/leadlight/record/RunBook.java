@@ -72,7 +72,8 @@ final class RunBook {
     Subject subject = photo.subject();
     handle.execute(
         "INSERT OR REPLACE INTO run_photo (run_id, photo_path, job, board, stage, attempt,"
-            + " method_key, outcome, scoring_id, message) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            + " method_key, outcome, scoring_id, message, port)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         run,
         photo.photo().toAbsolutePath().toString(),
         subject.job(),
@@ -82,7 +83,8 @@ final class RunBook {
         photo.methodKey(),
         photo.outcome().id(),
         photo.scoring().isPresent() ? photo.scoring().getAsLong() : null,
-        photo.message().orElse(null));
+        photo.message().orElse(null),
+        subject.port().orElse(null));
   }
 
   void each(long run, Consumer<RunPhoto> take) {
@@ -103,7 +105,8 @@ final class RunBook {
             row.getString("job"),
             row.getString("board"),
             Ids.of(Stage.class, Stage::id, row.getString("stage")),
-            row.getInt("attempt")),
+            row.getInt("attempt"),
+            Optional.ofNullable(row.getString("port"))),
         row.getString("method_key"),
         Ids.of(RunPhoto.Outcome.class, RunPhoto.Outcome::id, row.getString("outcome")),
         scoring == 0 ? OptionalLong.empty() : OptionalLong.of(scoring),

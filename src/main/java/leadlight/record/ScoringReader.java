@@ -28,12 +28,12 @@ final class ScoringReader {
           + " FROM scoring s JOIN board b ON b.id = s.board_id JOIN job j ON j.id = b.job_id"
           + " JOIN photo p ON p.id = s.photo_id JOIN method m ON m.id = s.method_id";
 
-  /** Of equal photo, board, stage, connector and class only the last. */
+  /** Of equal photo, board, stage, row and class only the last. */
   private static final String LATEST =
       "s.id = (SELECT max(o.id) FROM scoring o JOIN photo q ON q.id = o.photo_id"
           + " WHERE o.board_id = s.board_id AND o.stage = s.stage AND o.attempt = s.attempt"
           + " AND q.file_name = p.file_name AND o.connector = s.connector AND o.leads = s.leads"
-          + " AND o.product_class = s.product_class)";
+          + " AND o.product_class = s.product_class AND o.port IS s.port)";
 
   private final Handle handle;
 
@@ -57,12 +57,14 @@ final class ScoringReader {
         .select(
             SELECT
                 + " WHERE j.name = ? AND b.name = ? AND s.stage = ? AND s.attempt = ?"
+                + " AND s.port IS ?"
                 + " AND p.file_name = ? AND p.sha256 = ? AND m.key = ?"
                 + " ORDER BY s.repeat DESC LIMIT 1",
             subject.job(),
             subject.board(),
             subject.stage().id(),
             subject.attempt(),
+            subject.port().orElse(null),
             fileName,
             sha256,
             method.key())
@@ -124,7 +126,8 @@ final class ScoringReader {
             row.getString("job"),
             row.getString("board"),
             Ids.of(Stage.class, Stage::id, row.getString("stage")),
-            row.getInt("attempt")),
+            row.getInt("attempt"),
+            Optional.ofNullable(row.getString("port"))),
         photo(row),
         Path.of(row.getString("photo_path")),
         Path.of(row.getString("results")),

@@ -53,11 +53,10 @@ final class ScoringWriter {
                 method)
             .mapTo(Integer.class)
             .one();
-    if (repeats > 0 && !scoring.again()) {
-      return new ScoringReader(handle)
-          .find(subject, scoring.scored().photo(), scoring.method())
-          .orElseThrow()
-          .id();
+    Optional<Scoring> before =
+        new ScoringReader(handle).find(subject, scoring.scored().photo(), scoring.method());
+    if (before.isPresent() && !scoring.again()) {
+      return before.get().id();
     }
     long id = row(scoring, run, new long[] {board, photo, method}, repeats + 1);
     RowSpec spec = scoring.method().settings().row();
@@ -126,9 +125,9 @@ final class ScoringWriter {
         "INSERT INTO scoring (board_id, photo_id, method_id, run_id, stage, attempt, repeat,"
             + " photo_path, results, connector, leads, pitch_mm, product_class, person, scored_at,"
             + " zone, verdict, row_reason, pitch_px, angle_rad, scale_px_per_mm, body_side,"
-            + " confidence, tilt_rad, mm_to_px, fitness, row_note, row_notes, fitness_notes)"
+            + " confidence, tilt_rad, mm_to_px, fitness, row_note, row_notes, fitness_notes, port)"
             + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
-            + " ?, ?, ?, ?)",
+            + " ?, ?, ?, ?, ?)",
         ids[0],
         ids[1],
         ids[2],
@@ -157,7 +156,8 @@ final class ScoringWriter {
         JsonText.of(sentences.of(scoring.scored().fitness())),
         reason.map(JsonText::of).orElse(null),
         JsonText.of(scoring.scored().rowNotes()),
-        JsonText.of(scoring.scored().fitness()));
+        JsonText.of(scoring.scored().fitness()),
+        scoring.subject().port().orElse(null));
   }
 
   private void joint(long scoring, GradedJoint graded, String name) {

@@ -1,5 +1,7 @@
 package leadlight.record;
 
+import java.util.Optional;
+
 /**
  * What a photo is of.
  *
@@ -7,14 +9,22 @@ package leadlight.record;
  * @param board which board of the job
  * @param stage when it was photographed
  * @param attempt which time this stage was reached, from 1: a second rework is 2
+ * @param port which of several equal rows of the board, in the shop's own words; empty if it has
+ *     one
  */
-public record Subject(String job, String board, Stage stage, int attempt) {
+public record Subject(String job, String board, Stage stage, int attempt, Optional<String> port) {
 
-  /** Refuses empty names and an attempt below 1. */
+  /** Of a board that has one row of its kind. */
+  public Subject(String job, String board, Stage stage, int attempt) {
+    this(job, board, stage, attempt, Optional.empty());
+  }
+
+  /** Refuses empty names and an attempt below 1; a blank port is none. */
   public Subject {
     if (job.isBlank() || board.isBlank()) {
       throw new IllegalArgumentException("a job and a board need a name");
     }
+    port = port.map(String::strip).filter(name -> !name.isEmpty());
     if (attempt < 1) {
       throw new IllegalArgumentException("attempt must be at least 1, is " + attempt);
     }
@@ -23,5 +33,15 @@ public record Subject(String job, String board, Stage stage, int attempt) {
   /** "after rework", "after rework 2". */
   public String stageWords() {
     return attempt == 1 ? stage.words() : stage.words() + " " + attempt;
+  }
+
+  /** "after rework", "after rework 2, port A". */
+  public String words() {
+    return stageWords() + port.map(name -> ", " + name).orElse("");
+  }
+
+  /** The same of another port. */
+  public Subject at(Optional<String> other) {
+    return new Subject(job, board, stage, attempt, other);
   }
 }

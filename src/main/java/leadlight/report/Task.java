@@ -1,5 +1,7 @@
 package leadlight.report;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.Set;
 import leadlight.model.Finding;
@@ -51,6 +53,15 @@ public enum Task {
   /** The tool's name in files and word lists; empty where none is needed. */
   public String tool() {
     return tool;
+  }
+
+  /** The order of the work: as above, but each tool is taken up once. */
+  public static Comparator<Task> byTool() {
+    return Comparator.comparing(Task::firstWithTool).thenComparing(Comparator.naturalOrder());
+  }
+
+  private Task firstWithTool() {
+    return Arrays.stream(values()).filter(task -> task.tool.equals(tool)).findFirst().orElse(this);
   }
 
   /** True if hands are to touch the joint. */

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
+import leadlight.record.LegsSeen;
 import leadlight.record.LifeEvent;
 import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
@@ -65,10 +66,12 @@ public record BoardStanding(
     NO_PHOTO("no-photo"),
     NO_ROW("no-row"),
     DEFECT("defect"),
+    LEG_DEFECT("leg-defect"),
     BENCH_FAULT("bench-fault"),
     TEST_FAILED("test-failed"),
     HEATED_SINCE("heated-since"),
     UNJUDGED("unjudged"),
+    LEGS_UNJUDGED("legs-unjudged"),
     TOO_HOT("too-hot"),
     NO_TEST("no-test"),
     NOT_HANDED_BACK("not-handed-back"),
@@ -96,7 +99,7 @@ public record BoardStanding(
    *
    * @param code what
    * @param pins which pins; empty if it is not of pins
-   * @param words a person's words on it; may be empty
+   * @param words a person's words on it, or which row its pins are of; may be empty
    */
   public record Point(Code code, List<Integer> pins, String words) {}
 
@@ -118,6 +121,7 @@ public record BoardStanding(
     Map<Integer, Integer> heats = heats(events);
     List<Point> open = new ArrayList<>();
     ofPhotos(shots, events, open);
+    ofLegs(events, open);
     ofEvents(shots, events, heats, mostHeats, open);
     open.sort(Comparator.comparing(Point::code));
     return new BoardStanding(job, board, shots, events, heats, open);
@@ -177,7 +181,18 @@ public record BoardStanding(
   private static String row(Shot shot) {
     return shot.scoring.method().settings().row().connectorId()
         + " "
-        + shot.scoring.method().settings().row().leads();
+        + shot.scoring.method().settings().row().leads()
+        + shot.scoring.subject().port().map(port -> " " + port).orElse("");
+  }
+
+  /** What tells a row from the others of its board; empty if it has no other. */
+  private static String name(Shot shot, List<Shot> shots) {
+    return byRow(shots).size() == 1
+        ? ""
+        : shot.scoring
+            .subject()
+            .port()
+            .orElse(shot.scoring.method().settings().row().connectorId());
   }
 
   /** Rows of which there are photos. */
@@ -204,13 +219,51 @@ public record BoardStanding(
       if (shot.row.joints().isEmpty()) {
         open.add(new Point(Code.NO_ROW, List.of(), shot.scoring.photo().file()));
       }
-      add(open, Code.DEFECT, pins(shot, Verdict.DEFECT));
-      add(open, Code.UNJUDGED, pins(shot, Verdict.UNJUDGED));
+      add(open, Code.DEFECT, pins(shot, Verdict.DEFECT), name(shot, shots));
+      add(open, Code.UNJUDGED, pins(shot, Verdict.UNJUDGED), name(shot, shots));
     }
-    byRow(shots)
-        .values()
-        .forEach(row -> add(open, Code.BENCH_FAULT, BenchFaults.unsettled(row, last, events)));
-    add(open, Code.HEATED_SINCE, heatedSince(shots, events));
+    Map<String, List<Shot>> rows = byRow(shots);
+    // A heat names pins and no row: of several rows it settles none.
+    List<LifeEvent> heats = rows.size() == 1 ? events : List.of();
+    rows.values()
+        .forEach(
+            row ->
+                add(
+                    open,
+                    Code.BENCH_FAULT,
+                    BenchFaults.unsettled(row, last, heats),
+                    name(row.get(0), shots)));
+    add(open, Code.HEATED_SINCE, heatedSince(shots, events), "");
+  }
+
+  /** Legs by the last photo of each side. */
+  public List<LegsSeen> legs() {
+    return legs(events);
+  }
+
+  private static List<LegsSeen> legs(List<LifeEvent> events) {
+    Map<String, LegsSeen> sides = new TreeMap<>();
+    events.stream()
+        .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
+        .map(LegsSeen::of)
+        .forEach(seen -> sides.put(seen.side(), seen));
+    return List.copyOf(sides.values());
+  }
+
+  private static void ofLegs(List<LifeEvent> events, List<Point> open) {
+    for (LegsSeen seen : legs(events)) {
+      addLegs(open, Code.LEG_DEFECT, seen.numbers(Verdict.DEFECT));
+      addLegs(
+          open,
+          Code.LEGS_UNJUDGED,
+          seen.legs().isEmpty() ? List.of("-") : seen.numbers(Verdict.UNJUDGED));
+    }
+  }
+
+  private static void addLegs(List<Point> open, Code code, List<String> legs) {
+    if (!legs.isEmpty()) {
+      open.add(new Point(code, List.of(), String.join(", ", legs)));
+    }
   }
 
   /** Pins that were heated after the last photo: it shows them as they were before. */
@@ -228,9 +281,9 @@ public record BoardStanding(
     return shot.scoring.scoredAt().toInstant();
   }
 
-  private static void add(List<Point> open, Code code, List<Integer> pins) {
+  private static void add(List<Point> open, Code code, List<Integer> pins, String row) {
     if (!pins.isEmpty()) {
-      open.add(new Point(code, pins, ""));
+      open.add(new Point(code, pins, row));
     }
   }
 
@@ -253,7 +306,8 @@ public record BoardStanding(
         heats.entrySet().stream()
             .filter(entry -> entry.getValue() > mostHeats)
             .map(Map.Entry::getKey)
-            .toList());
+            .toList(),
+        "");
     Optional<LifeEvent> test = current(shots, events, LifeEvent.Kind.FUNCTION_TEST);
     if (test.isEmpty()) {
       open.add(new Point(Code.NO_TEST, List.of(), ""));

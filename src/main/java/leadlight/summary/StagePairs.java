@@ -9,7 +9,8 @@ import leadlight.record.RecordedJoint;
 
 /**
  * Pairs of photos that show one row of a board at two stages, one after the other. Photos belong
- * together if board and connector are the same; of several in one stage, those with the same name.
+ * together if board, connector and port are the same; of several in one stage, those with the same
+ * name.
  */
 final class StagePairs {
 
@@ -40,7 +41,11 @@ final class StagePairs {
   }
 
   private static List<String> row(PhotoLine photo) {
-    return List.of(photo.subject().job(), photo.subject().board(), photo.connector());
+    return List.of(
+        photo.subject().job(),
+        photo.subject().board(),
+        photo.connector(),
+        photo.subject().port().orElse(""));
   }
 
   private static boolean hasSeveralAtOneStage(List<PhotoLine> row) {

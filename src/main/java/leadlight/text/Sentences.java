@@ -34,6 +34,7 @@ public final class Sentences {
           Map.entry("blur_px", 1),
           Map.entry("blur_pitch", 3),
           Map.entry("times", 1),
+          Map.entry("band_u", 2),
           Map.entry("shift_um", 0),
           Map.entry("u_um", 0),
           Map.entry("to_um", 0),

@@ -1,15 +1,18 @@
 package leadlight.trial;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import leadlight.model.Verdict;
+import leadlight.statistics.ClusterRate;
 
 /** What benches that were enrolled say of joints with truth, beside the general rules. */
 public final class EnrolTally {
@@ -90,6 +93,8 @@ public final class EnrolTally {
           lines.add(row(shown + ", general rules", of, Judged::general));
           lines.add(row(shown + ", enrolled", of, Judged::enrolled));
         });
+    lines.add(
+        "95 % intervals of joints by photo, of photos by bench (Wilson at the effective number)");
     return lines;
   }
 
@@ -115,20 +120,21 @@ public final class EnrolTally {
     return verdict == Verdict.ACCEPTABLE || verdict == Verdict.PROCESS_INDICATOR;
   }
 
+  /** Photos, by bench. */
   private static String photos(List<Judged> of, Predicate<Judged> which) {
-    Set<String> all = new TreeSet<>();
-    Set<String> some = new TreeSet<>();
-    for (Judged joint : of) {
-      all.add(joint.photo());
-      if (which.test(joint)) {
-        some.add(joint.photo());
-      }
-    }
-    return TrialTable.plain(some.size(), all.size(), 1);
+    Map<List<String>, Boolean> photos = new TreeMap<>(Comparator.comparing(List::toString));
+    of.forEach(
+        it -> photos.merge(List.of(it.bench(), it.photo()), which.test(it), Boolean::logicalOr));
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    photos.forEach((photo, some) -> rate.add(photo.get(0), some));
+    return TrialTable.plain(rate.rate(), 1);
   }
 
+  /** Joints, by photo. */
   private static String rate(List<Judged> of, Predicate<Judged> which) {
-    return TrialTable.plain((int) of.stream().filter(which).count(), of.size(), 1);
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    of.forEach(it -> rate.add(it.photo(), which.test(it)));
+    return TrialTable.plain(rate.rate(), 1);
   }
 
   /** One line a joint. */

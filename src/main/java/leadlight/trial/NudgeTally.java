@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import leadlight.model.Nudge.Motion;
+import leadlight.statistics.ClusterRate;
 
 /** How right nudges were, as a table by pixels a pitch. */
 public final class NudgeTally {
@@ -70,6 +71,7 @@ public final class NudgeTally {
         lines.add(row(String.format(Locale.ROOT, name, from, to), band));
       }
     }
+    lines.add("95 % intervals by row (Wilson at the effective number of photos)");
     lines.addAll(wrong());
     return lines;
   }
@@ -81,12 +83,11 @@ public final class NudgeTally {
   private static String row(String name, List<Outcome> some) {
     List<Outcome> right = some.stream().filter(Outcome::rightPin).toList();
     double[] errors = right.stream().mapToDouble(Outcome::errorUm).sorted().toArray();
-    long covered = right.stream().filter(o -> o.errorUm() <= 2 * o.uUm()).count();
     return "| %s | %d | %s | %s | %s | %s | %s | %d |"
         .formatted(
             name,
             some.size(),
-            TrialTable.plain(right.size(), some.size(), 0),
+            TrialTable.plain(rate(some, Outcome::rightPin), 0),
             errors.length == 0
                 ? "-"
                 : String.format(
@@ -94,10 +95,16 @@ public final class NudgeTally {
                     "%.1f / %.1f",
                     errors[errors.length / 2],
                     errors[(int) Math.min(errors.length - 1, 0.95 * errors.length)]),
-            TrialTable.plain((int) covered, right.size(), 0),
+            TrialTable.plain(rate(right, o -> o.errorUm() <= 2 * o.uUm()), 0),
             motions(some, true),
             motions(some, false),
             some.stream().filter(o -> o.pin() == 0).count());
+  }
+
+  private static ClusterRate rate(List<Outcome> some, Predicate<Outcome> so) {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    some.forEach(o -> rate.add(o.truth().set(), so.test(o)));
+    return rate.rate();
   }
 
   private static String motions(List<Outcome> some, boolean loose) {

@@ -32,12 +32,13 @@ public record NudgeTruth(Path rest, int leads, double pitchMm, List<Pushed> push
   /**
    * What is true of a photo with a pick.
    *
+   * @param set the photo at rest of the same row, which tells the row
    * @param photo the file
    * @param pin the lead that is touched
    * @param shiftUm how far its toe moved, micrometres
    * @param loose whether it is loose
    */
-  public record Pushed(Path photo, int pin, double shiftUm, boolean loose) {}
+  public record Pushed(Path set, Path photo, int pin, double shiftUm, boolean loose) {}
 
   /**
    * The sets of a folder, in the order of their names: a truth file with {@code rest_shot} true
@@ -64,6 +65,7 @@ public record NudgeTruth(Path rest, int leads, double pitchMm, List<Pushed> push
       } else {
         pushed.add(
             new Pushed(
+                rest == null ? photo : rest,
                 photo,
                 node.path("touched_pin").asInt(),
                 node.path("toe_shift_um").asDouble(),

@@ -9,6 +9,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.GradedJoint;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
+import leadlight.statistics.ClusterRate;
 
 /** How right it was to say that solder came, or did not, by photos before and after. */
 public final class PlacedTally {
@@ -17,11 +18,14 @@ public final class PlacedTally {
 
   private final Map<String, Integer> refused = new TreeMap<>();
   private final List<String> wrongRows = new ArrayList<>();
-  private final int[] called = new int[2];
-  private final int[] unclear = new int[2];
-  private final int[] all = new int[2];
+  private final List<ClusterRate.Builder> called = twice();
+  private final List<ClusterRate.Builder> unclear = twice();
   private int pairs;
   private int compared;
+
+  private static List<ClusterRate.Builder> twice() {
+    return List.of(new ClusterRate.Builder(), new ClusterRate.Builder());
+  }
 
   /** Adds a pair; what is open after was left unchanged. */
   public void add(PhotoTruth truth, ScoredPhoto after, Besides besides, String refusedBecause) {
@@ -39,9 +43,9 @@ public final class PlacedTally {
       if (!joint.condition().equals(FindingKind.MISSING_LEAD.id())) {
         int which = joint.condition().equals("open") ? 0 : 1;
         Besides.Change change = besides.changes().get(joint.pin() - 1);
-        all[which]++;
-        called[which] += open(after.joints().get(joint.pin() - 1), change) ? 1 : 0;
-        unclear[which] += change.reason().isPresent() ? 1 : 0;
+        String pair = after.photo().file();
+        called.get(which).add(pair, open(after.joints().get(joint.pin() - 1), change));
+        unclear.get(which).add(pair, change.reason().isPresent());
       }
     }
   }
@@ -62,15 +66,17 @@ public final class PlacedTally {
     lines.add("|---|---|---|---|");
     lines.add(row("unchanged", 0));
     lines.add(row("soldered", 1));
+    lines.add("95 % intervals by pair of photos (Wilson at the effective number of joints)");
     return lines;
   }
 
   private String row(String name, int which) {
+    ClusterRate open = called.get(which).rate();
     return "| %s | %d | %s | %s |"
         .formatted(
             name,
-            all[which],
-            TrialTable.plain(called[which], all[which], 1),
-            TrialTable.plain(unclear[which], all[which], 1));
+            open.of(),
+            TrialTable.plain(open, 1),
+            TrialTable.plain(unclear.get(which).rate(), 1));
   }
 }

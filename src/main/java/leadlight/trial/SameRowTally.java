@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import leadlight.statistics.ClusterRate;
 
 /** What several photos of a row tell that one does not. */
 public final class SameRowTally {
 
-  private final Map<Integer, List<PhotoOutcome>> byPhotos = new TreeMap<>();
+  private record Seen(Object row, PhotoOutcome outcome) {}
+
+  private final Map<Integer, List<Seen>> byPhotos = new TreeMap<>();
   private int others;
   private int refused;
   private int rows;
@@ -17,22 +21,27 @@ public final class SameRowTally {
   private int worseGood;
   private int worseCalls;
 
-  /** Adds a photo scored alone. */
-  public void alone(PhotoOutcome outcome) {
-    add(1, outcome);
+  /**
+   * Adds a photo scored alone.
+   *
+   * @param row tells its row from others
+   */
+  public void alone(Object row, PhotoOutcome outcome) {
+    add(1, row, outcome);
   }
 
   /**
    * Adds a joined row.
    *
+   * @param row tells it from others
    * @param photos how many were joined
    * @param outcome what came of it
    * @param alone the photos of the row by themselves
    * @param refusedPhotos how many of them were not taken
    */
   public void joined(
-      int photos, PhotoOutcome outcome, List<PhotoOutcome> alone, int refusedPhotos) {
-    add(photos, outcome);
+      Object row, int photos, PhotoOutcome outcome, List<PhotoOutcome> alone, int refusedPhotos) {
+    add(photos, row, outcome);
     others += photos - 1;
     refused += refusedPhotos;
     if (photos == alone.size()) {
@@ -54,8 +63,8 @@ public final class SameRowTally {
             .noneMatch(one -> one.result() == error);
   }
 
-  private void add(int photos, PhotoOutcome outcome) {
-    byPhotos.computeIfAbsent(photos, n -> new ArrayList<>()).add(outcome);
+  private void add(int photos, Object row, PhotoOutcome outcome) {
+    byPhotos.computeIfAbsent(photos, n -> new ArrayList<>()).add(new Seen(row, outcome));
   }
 
   /** The table. */
@@ -72,6 +81,7 @@ public final class SameRowTally {
     lines.add("| photos | rows found | wrong good | false calls | unjudged |");
     lines.add("|---|---|---|---|---|");
     byPhotos.forEach((photos, outcomes) -> lines.add(row(photos, outcomes)));
+    lines.add("95 % intervals by row (Wilson at the effective number of joints)");
     lines.add(
         "errors that all photos together made and none alone: wrong good "
             + worseGood
@@ -80,25 +90,31 @@ public final class SameRowTally {
     return lines;
   }
 
-  private static String row(int photos, List<PhotoOutcome> outcomes) {
-    List<JointOutcome> joints =
-        outcomes.stream()
-            .filter(o -> o.row() == RowResult.RIGHT)
-            .flatMap(o -> o.joints().stream())
-            .filter(JointOutcome::counted)
-            .toList();
-    long defects = joints.stream().filter(j -> j.truth().class2() == TrueClass.DEFECT).count();
+  private static String row(int photos, List<Seen> seen) {
+    List<Seen> found = seen.stream().filter(o -> o.outcome().row() == RowResult.RIGHT).toList();
     return "| %d | %d of %d | %s | %s | %s |"
         .formatted(
             photos,
-            outcomes.stream().filter(o -> o.row() == RowResult.RIGHT).count(),
-            outcomes.size(),
-            rate(joints, JointResult.MISSED, (int) defects),
-            rate(joints, JointResult.FALSE_CALL, joints.size() - (int) defects),
-            rate(joints, JointResult.UNJUDGED, joints.size()));
+            found.size(),
+            seen.size(),
+            rate(found, JointResult.MISSED, SameRowTally::defect),
+            rate(found, JointResult.FALSE_CALL, joint -> !defect(joint)),
+            rate(found, JointResult.UNJUDGED, joint -> true));
   }
 
-  private static String rate(List<JointOutcome> joints, JointResult what, int of) {
-    return TrialTable.plain((int) joints.stream().filter(j -> j.result() == what).count(), of, 1);
+  private static boolean defect(JointOutcome joint) {
+    return joint.truth().class2() == TrueClass.DEFECT;
+  }
+
+  /** By row: its joints are seen again with each photo that comes first. */
+  private static String rate(List<Seen> seen, JointResult what, Predicate<JointOutcome> of) {
+    ClusterRate.Builder rate = new ClusterRate.Builder();
+    for (Seen one : seen) {
+      one.outcome().joints().stream()
+          .filter(JointOutcome::counted)
+          .filter(of)
+          .forEach(joint -> rate.add(one.row(), joint.result() == what));
+    }
+    return TrialTable.plain(rate.rate(), 1);
   }
 }

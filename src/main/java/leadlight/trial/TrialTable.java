@@ -2,7 +2,6 @@ package leadlight.trial;
 
 import java.util.Locale;
 import java.util.Map;
-import leadlight.statistics.Rate;
 import leadlight.statistics.Rated;
 
 /**
@@ -133,19 +132,16 @@ public final class TrialTable {
             100 * rate.upper());
   }
 
-  /**
-   * As "3/269 1.1 % (0.4-3.2)", of lines that are no table: decimals as told, Wilson's interval.
-   */
-  static String plain(int count, int of, int decimals) {
-    Rate rate = new Rate(count, of);
+  /** As "3/269 1.1 % (0.4-3.2)", of lines that are no table: decimals as told. */
+  static String plain(Rated rate, int decimals) {
     String format = "%d/%d %.0f %% (%.0f-%.0f)".replace(".0f", "." + decimals + "f");
-    return of == 0
+    return rate.of() == 0
         ? "none"
         : String.format(
             Locale.ROOT,
             format,
-            count,
-            of,
+            rate.count(),
+            rate.of(),
             100 * rate.share(),
             100 * rate.lower(),
             100 * rate.upper());

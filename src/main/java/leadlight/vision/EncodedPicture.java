@@ -1,5 +1,8 @@
 package leadlight.vision;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 
@@ -8,6 +11,8 @@ import org.opencv.core.Mat;
  * it back when closed, not when the collector comes by.
  */
 public final class EncodedPicture implements AutoCloseable {
+
+  private static final int CHUNK = 1 << 16;
 
   private final Mat bytes;
 
@@ -38,6 +43,27 @@ public final class EncodedPicture implements AutoCloseable {
           length + " bytes at " + offset + " do not fit into " + bytes.cols());
     }
     bytes.put(0, offset, chunk, 0, length);
+  }
+
+  /** Writes the length, then the bytes. */
+  void writeTo(DataOutputStream out) throws IOException {
+    out.writeInt(bytes.cols());
+    byte[] chunk = new byte[CHUNK];
+    for (int at = 0; at < bytes.cols(); at += CHUNK) {
+      out.write(chunk, 0, bytes.get(0, at, chunk));
+    }
+  }
+
+  /** Reads what {@link #writeTo} wrote. */
+  static EncodedPicture readFrom(DataInputStream in) throws IOException {
+    EncodedPicture picture = new EncodedPicture(in.readInt());
+    byte[] chunk = new byte[CHUNK];
+    for (int at = 0; at < picture.bytes.cols(); at += CHUNK) {
+      int length = Math.min(CHUNK, picture.bytes.cols() - at);
+      in.readFully(chunk, 0, length);
+      picture.put(at, chunk, length);
+    }
+    return picture;
   }
 
   /** The native bytes, for this package alone. */

@@ -10,9 +10,12 @@ import leadlight.model.UserError;
 /**
  * Loads OpenCV's native library, only when first needed. It is unpacked once per machine and user,
  * not per start; where the user's cache folder cannot be written, into a folder of this run alone.
- * Why so: {@code docs/start-up.md}.
+ * A release carries it unpacked beside the program and names it in {@value #BESIDE}. Why so: {@code
+ * docs/start-up.md}.
  */
 final class NativeLibrary {
+
+  private static final String BESIDE = "leadlight.opencv";
 
   private static boolean loaded;
 
@@ -25,10 +28,30 @@ final class NativeLibrary {
    */
   static synchronized void load() {
     if (!loaded) {
-      Platform platform = Platform.current();
-      Optional<Path> cache = platform.cacheFolder(System.getenv(), System.getProperty("user.home"));
-      load(platform, cache);
+      String beside = System.getProperty(BESIDE);
+      if (beside != null) {
+        start(Path.of(beside).toAbsolutePath());
+      } else {
+        Platform platform = Platform.current();
+        load(platform, platform.cacheFolder(System.getenv(), System.getProperty("user.home")));
+      }
       loaded = true;
+    }
+  }
+
+  /**
+   * Starts the release's own copy. It is as safe from others as the program that lies beside it.
+   *
+   * @throws UserError if the library is missing or does not start
+   */
+  static void start(Path library) {
+    try {
+      System.load(library.toString());
+    } catch (UnsatisfiedLinkError e) {
+      throw new UserError(
+          "OpenCV's native library does not start here ("
+              + e.getMessage()
+              + "); install Leadlight again");
     }
   }
 

@@ -10,12 +10,24 @@
   let glancing = false;
   let stamp = "";
   let live = true;
+  let busy = false;
+  let away = "";
+  let seeking = false;
 
   const say = (key, ...values) => values.reduce((text, value, i) => text.replaceAll(`{${i}}`, value), words[key] ?? key);
 
+  /** What was said last to the person; what is away (server, camera) is said as long as it is. */
   function trouble(text) {
-    by("trouble").textContent = text;
-    by("trouble").hidden = !text;
+    const shown = text || (away ? say(away) : "");
+    by("trouble").textContent = shown;
+    by("trouble").hidden = !shown;
+  }
+
+  /** Something is away, or back. */
+  function gone(key, isGone) {
+    if ((away === key) === isGone || (isGone && away === "lost-server")) return;
+    away = isGone ? key : by("camera").hidden ? "" : "lost-camera";
+    trouble("");
   }
 
   async function get(path) {
@@ -36,7 +48,7 @@
     try {
       answer = await fetch(path, { method: "POST", body: type ? body : JSON.stringify(body), headers: { "Content-Type": type ?? "application/json" } });
     } catch {
-      trouble(say("lost-server"));
+      gone("lost-server", true);
       return null;
     }
     if (!answer.ok) {
@@ -58,8 +70,9 @@
     const before = state?.changes;
     try {
       state = { boards: [], presets: [], preset: "", lamp: "", last: [], open: [], facts: [], heats: {}, ...(await get("state")) };
+      gone("lost-server", false);
     } catch {
-      trouble(say("lost-server"));
+      gone("lost-server", true);
       return;
     }
     if (before !== undefined && before === state.changes && show === undefined) return;
@@ -70,6 +83,8 @@
     by("life").hidden = !subject;
     by("ends").hidden = !subject;
     by("welcome").hidden = !!subject && state.last.length > 0;
+    by("welcome").textContent = say(subject ? "focus" : "welcome");
+    by("b-yes").classList.toggle("main", state.mayBeHandedBack);
     fill(by("facts"), [...state.facts, ...heats()]);
     fill(by("points"), state.open);
     by("take").disabled = !subject || !state.hasRow;
@@ -242,8 +257,15 @@
     await done("bench", { scoring: shot.scoring, pin: at, test: button.dataset.test, result: button.dataset.result, ...(other ? { other: Number(other) } : {}) });
   }
 
+  /** One thing after the other: what is pressed while the last is kept is a press too many. */
   async function done(path, body) {
-    if (await post(path, body)) await refresh(0);
+    if (busy) return;
+    busy = true;
+    try {
+      if (await post(path, body)) await refresh(0);
+    } finally {
+      busy = false;
+    }
   }
 
   const note = (kind, text, pins, good) => done("note", { kind, words: text, pins, ...(good === undefined ? {} : { good }) });
@@ -291,15 +313,22 @@
       by("c-board").value = state.subject.board;
       by("c-stage").value = state.subject.stage;
       by("c-attempt").value = state.subject.attempt;
+      by("c-port").value = state.subject.port ?? "";
     }
     for (const field of ["complaint", "serial", "part"]) by("c-" + field).value = "";
     by("chooser").returnValue = "";
     by("chooser").showModal();
   }
 
+  /** The board of a job that has one. */
+  function boardOf() {
+    const boards = state.boards.filter((b) => b.job === by("c-job").value.trim());
+    if (boards.length === 1) by("c-board").value = boards[0].board;
+  }
+
   async function chosen() {
     if (by("chooser").returnValue !== "ok") return;
-    const body = { job: by("c-job").value, board: by("c-board").value, stage: by("c-stage").value, attempt: Number(by("c-attempt").value) };
+    const body = { job: by("c-job").value, board: by("c-board").value, stage: by("c-stage").value, attempt: Number(by("c-attempt").value), port: by("c-port").value };
     if (!(await post("subject", body))) return;
     if (state.presets.length) await post("preset", { word: by("c-preset").value });
     for (const field of ["complaint", "serial", "part"]) {
@@ -314,22 +343,33 @@
   // --- the camera -----------------------------------------------------------------------------
 
   async function camera() {
-    by("camera").hidden = true;
+    if (seeking || stream) return;
+    seeking = true;
     try {
       stream = await navigator.mediaDevices.getUserMedia({ video: { width: { ideal: 4096 }, height: { ideal: 2160 }, resizeMode: "none" }, audio: false });
       stream.getVideoTracks()[0].addEventListener("ended", lost);
       by("video").srcObject = stream;
       await by("video").play();
-      trouble("");
+      by("camera").hidden = true;
+      gone("lost-camera", false);
     } catch (e) {
       lost();
     }
+    seeking = false;
   }
 
   function lost() {
+    stream?.getTracks().forEach((track) => track.stop());
     stream = null;
-    trouble(say("lost-camera"));
     by("camera").hidden = false;
+    gone("lost-camera", true);
+  }
+
+  /** A camera that was plugged in again, or let go by another tab, is taken without a key. */
+  async function seek() {
+    if (!state?.camera || stream || document.hidden) return;
+    const devices = await navigator.mediaDevices.enumerateDevices();
+    if (devices.some((device) => device.kind === "videoinput")) await camera();
   }
 
   function picture() {
@@ -381,7 +421,8 @@
     by("take").disabled = true;
     by("hint").textContent = say("scoring");
     const frame = state.camera ? await picture() : new Blob([]);
-    const taken = frame ? await post("take", frame, "image/jpeg") : (trouble(say("lost-camera")), null);
+    const taken = frame ? await post("take", frame, "image/jpeg") : null;
+    if (!frame) lost();
     by("hint").textContent = "";
     by("take").disabled = false;
     if (taken) {
@@ -393,7 +434,7 @@
   async function push() {
     if (!shot) return;
     const frame = await picture();
-    if (!frame) return trouble(say("lost-camera"));
+    if (!frame) return lost();
     const lines = await post(`nudge/${shot.scoring}`, frame, "image/jpeg");
     if (lines) {
       by("pushed").textContent = lines.join(" ");
@@ -439,9 +480,12 @@
     press("turn", draw);
     press("all", () => { if (!order().includes(at)) at = order()[0] ?? 0; step(); });
     by("chooser").addEventListener("close", chosen);
+    by("c-job").addEventListener("change", boardOf);
     await refresh(0);
     showShot(false);
     if (state.camera) await camera();
+    navigator.mediaDevices?.addEventListener("devicechange", seek);
+    setInterval(seek, 3000);
     setInterval(look, state.glanceMs);
     setInterval(() => refresh(), 2000);
     document.documentElement.classList.add("ready");

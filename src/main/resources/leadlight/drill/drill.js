@@ -5,11 +5,11 @@
   const LARGEST = 6;
   /** Share of the window's height that a joint's picture takes at most, in per cent. */
   const TALL = 74;
-  let state, card, pin, picks, zoom, shownAt;
+  let state, specimen, pin, picks, zoom, shownAt;
   let before = Promise.resolve();
   let giving = false;
 
-  /** One request after the other, so that no card is closed before its last answer is there. */
+  /** One request after the other, so that no specimen is closed before its last answer is there. */
   function ask(path, body) {
     const mine = before.then(() => request(path, body));
     before = mine.catch(() => null);
@@ -60,9 +60,9 @@
   }
 
   const show = (id) => ["work", "result", "bye"].forEach((s) => ($(s).hidden = s !== id));
-  const isRow = () => card.spots.length > 1;
-  const told = () => card.told ?? [];
-  const spot = () => card.spots.find((s) => s.pin === pin);
+  const isRow = () => specimen.spots.length > 1;
+  const told = () => specimen.told ?? [];
+  const spot = () => specimen.spots.find((s) => s.pin === pin);
 
   // The choices ------------------------------------------------------------------------------
 
@@ -92,7 +92,7 @@
   async function pick(verdict, finding) {
     const mine = pin;
     picks.set(mine, { verdict, finding });
-    const body = { card: card.card, pin, verdict, took_ms: Math.round(performance.now() - shownAt) };
+    const body = { specimen: specimen.specimen, pin, verdict, took_ms: Math.round(performance.now() - shownAt) };
     if (finding && finding !== "other") body.finding = finding;
     const kept = ask("answer", body);
     drawPicks();
@@ -106,9 +106,9 @@
   }
 
   function onToNext() {
-    const open = card.spots.filter((s) => !picks.has(s.pin));
-    const at = card.spots.indexOf(spot());
-    const next = open.find((s) => card.spots.indexOf(s) > at) ?? open[0];
+    const open = specimen.spots.filter((s) => !picks.has(s.pin));
+    const at = specimen.spots.indexOf(spot());
+    const next = open.find((s) => specimen.spots.indexOf(s) > at) ?? open[0];
     if (next) look(next.pin);
     else $("give").focus();
   }
@@ -119,7 +119,7 @@
       const on = picked?.verdict === b.dataset.verdict && (picked?.finding ?? "") === b.dataset.finding;
       b.setAttribute("aria-pressed", on);
     });
-    $("give").disabled = picks.size < card.spots.length;
+    $("give").disabled = picks.size < specimen.spots.length;
     drawPins();
   }
 
@@ -128,15 +128,15 @@
   function drawPicture() {
     const svg = $("picture");
     svg.replaceChildren();
-    svg.setAttribute("viewBox", `0 0 ${card.width} ${card.height}`);
-    const href = `picture/${card.card}.jpg`;
-    drawn("image", { href, width: card.width, height: card.height }, svg);
+    svg.setAttribute("viewBox", `0 0 ${specimen.width} ${specimen.height}`);
+    const href = `picture/${specimen.specimen}.jpg`;
+    drawn("image", { href, width: specimen.width, height: specimen.height }, svg);
     drawn("g", { id: "overlay" }, svg);
     svg.setAttribute("aria-label", isRow() ? "The row to judge, body above" : "The joint to judge, between the two pointers; body above");
   }
 
   function pointer(x, width, overlay) {
-    for (const [from, to] of [[0, 26], [card.height, card.height - 26]]) {
+    for (const [from, to] of [[0, 26], [specimen.height, specimen.height - 26]]) {
       const d = `M${x - width} ${from}L${x} ${to}L${x + width} ${from}`;
       drawn("path", { class: "here-halo", d }, overlay);
       drawn("path", { class: "here", d }, overlay);
@@ -161,11 +161,11 @@
     box.replaceChildren();
     if (!isRow()) return;
     box.classList.toggle("told", told().length > 0);
-    for (const s of card.spots) {
+    for (const s of specimen.spots) {
       const button = element("button", "", box);
       button.type = "button";
-      button.style.left = (100 * (s.x - s.half)) / card.width + "%";
-      button.style.width = (200 * s.half) / card.width + "%";
+      button.style.left = (100 * (s.x - s.half)) / specimen.width + "%";
+      button.style.width = (200 * s.half) / specimen.width + "%";
       element("span", s.pin, button);
       const t = told().find((one) => one.pin === s.pin);
       const mine = t?.you ?? picks.get(s.pin)?.verdict;
@@ -182,11 +182,11 @@
 
   function size(to) {
     zoom = Math.max(1, Math.min(LARGEST, to));
-    const least = isRow() ? card.spots.length * 2.15 : 0;
+    const least = isRow() ? specimen.spots.length * 2.15 : 0;
     const frame = $("frame");
     const centre = (frame.scrollLeft + frame.clientWidth / 2) / Math.max(1, frame.scrollWidth);
     const middle = (frame.scrollTop + frame.clientHeight / 2) / Math.max(1, frame.scrollHeight);
-    const fits = isRow() ? "100%" : `min(100%, ${(card.width / card.height) * TALL}vh)`;
+    const fits = isRow() ? "100%" : `min(100%, ${(specimen.width / specimen.height) * TALL}vh)`;
     $("stage").style.width = `max(calc(${zoom} * ${fits}), ${least * zoom}rem)`;
     frame.scrollLeft = centre * frame.scrollWidth - frame.clientWidth / 2;
     frame.scrollTop = middle * frame.scrollHeight - frame.clientHeight / 2;
@@ -203,27 +203,27 @@
     }
     drawPins();
     const frame = $("frame");
-    const x = (spot().x / card.width) * $("stage").clientWidth;
+    const x = (spot().x / specimen.width) * $("stage").clientWidth;
     if (isRow() && (x < frame.scrollLeft + 30 || x > frame.scrollLeft + frame.clientWidth - 30)) {
       frame.scrollLeft = x - frame.clientWidth / 2;
     }
   }
 
-  // A card ------------------------------------------------------------------------------------
+  // A specimen ------------------------------------------------------------------------------------
 
   async function open(number) {
-    card = await ask(`card/${number}`);
-    picks = new Map((card.given ?? []).map((g) => [g.pin, g]));
+    specimen = await ask(`specimen/${number}`);
+    picks = new Map((specimen.given ?? []).map((g) => [g.pin, g]));
     show("work");
     $("work").classList.toggle("row", isRow());
     const isTold = told().length > 0;
     $("ask").hidden = isTold;
     $("told").hidden = !isTold;
     drawPicture();
-    pin = card.spots[0].pin;
+    pin = specimen.spots[0].pin;
     size(1);
-    const first = isTold ? told().find((t) => !t.good) : card.spots.find((s) => !picks.has(s.pin));
-    look((first ?? card.spots[0]).pin);
+    const first = isTold ? told().find((t) => !t.good) : specimen.spots.find((s) => !picks.has(s.pin));
+    look((first ?? specimen.spots[0]).pin);
     count();
     window.scrollTo(0, 0);
     (isTold ? $("next") : $("frame")).focus({ preventScroll: true });
@@ -231,8 +231,8 @@
 
   function count() {
     const done = (state.closed ?? []).length;
-    $("count").textContent = state.own_work ? `${card.spots.length} joints` : `Card ${card.card} of ${state.cards}`;
-    $("progress").value = done / state.cards;
+    $("count").textContent = state.own_work ? `${specimen.spots.length} joints` : `${state.word === "row" ? "Row" : "Joint"} ${specimen.specimen} of ${state.specimens}`;
+    $("progress").value = done / state.specimens;
   }
 
   function drawTold() {
@@ -261,7 +261,7 @@
     const other = state.own_work ? "Leadlight's" : "the truth";
     $("hint").textContent = isRow() ? `Upper signs: yours. Lower signs: ${other}.` : "";
     const last = state.next === 0;
-    $("next").textContent = last ? "Result " : "Next card ";
+    $("next").textContent = last ? "Result " : `Next ${state.word} `;
     key("Enter", $("next"));
   }
 
@@ -269,9 +269,9 @@
     if (giving) return;
     giving = true;
     try {
-      await ask("close", { card: card.card });
+      await ask("close", { specimen: specimen.specimen });
       state = await ask("state");
-      await (state.tell_at_end ? onward() : open(card.card));
+      await (state.tell_at_end ? onward() : open(specimen.specimen));
     } finally {
       giving = false;
     }
@@ -294,19 +294,20 @@
       element("dd", f.value, box);
       element("dd", f.range, box);
     }
-    $("cards").replaceChildren();
-    $("cards-title").hidden = all.cards.length < 2;
-    for (const c of all.cards) {
-      const button = element("button", "", element("li", "", $("cards")));
+    $("specimens").replaceChildren();
+    $("specimens-title").textContent = state.word === "row" ? "Rows" : "Joints";
+    $("specimens-title").hidden = all.specimens.length < 2;
+    for (const c of all.specimens) {
+      const button = element("button", "", element("li", "", $("specimens")));
       button.type = "button";
       button.classList.toggle("bad", !c.good);
-      element("b", all.cards.length > 1 ? c.card : "", button);
-      element("span", all.cards.length > 1 ? c.headline : "Look at the row again", button);
-      button.addEventListener("click", () => open(c.card));
+      element("b", all.specimens.length > 1 ? c.specimen : "", button);
+      element("span", all.specimens.length > 1 ? c.headline : "Look at the row again", button);
+      button.addEventListener("click", () => open(c.specimen));
     }
     $("summary").textContent = all.summary;
     window.scrollTo(0, 0);
-    ($("cards").querySelector("button.bad") ?? $("leave")).focus({ preventScroll: true });
+    ($("specimens").querySelector("button.bad") ?? $("leave")).focus({ preventScroll: true });
   }
 
   async function leave() {
@@ -319,8 +320,8 @@
 
   function step(by) {
     if (!isRow()) return false;
-    const at = card.spots.indexOf(spot()) + by;
-    if (at >= 0 && at < card.spots.length) look(card.spots[at].pin);
+    const at = specimen.spots.indexOf(spot()) + by;
+    if (at >= 0 && at < specimen.spots.length) look(specimen.spots[at].pin);
     return true;
   }
 
@@ -366,9 +367,9 @@
 
   (async () => {
     state = await ask("state");
-    $("deck").textContent = state.own_work ? "Your own work: " + state.deck : state.deck;
+    $("set").textContent = state.own_work ? "Your own work: " + state.set : state.set;
     $("who").textContent = `${state.person}; ${state.about}`;
-    document.title = state.deck + ": Leadlight drill";
+    document.title = state.set + ": Leadlight drill";
     choices();
     onward();
   })();

@@ -37,6 +37,7 @@ public final class Coverage {
   public static void main(String[] args) throws IOException {
     Coverage coverage = new Coverage(Integer.parseInt(args[1]));
     coverage.rates();
+    coverage.otherClusters();
     coverage.agreement();
     coverage.gauge();
     Files.writeString(Path.of(args[0]), coverage.text.toString());
@@ -61,8 +62,28 @@ public final class Coverage {
     }
   }
 
-  /** Shares of studies whose interval holds the truth: by photo, and each joint alone. */
+  /** Clusters of other sizes: drilled joints of a photo, pushes of a row, joined rows, a photo. */
+  private void otherClusters() {
+    line("%n| share | likeness | a cluster | clusters | by cluster | Wilson, each alone |%n|---|---|---|---|---|---|");
+    for (double share : new double[] {0.04, 0.2}) {
+      for (double likeness : new double[] {0, 0.1, 0.3}) {
+        for (int[] size : new int[][] {{2, 20}, {5, 16}, {57, 16}, {200, 16}}) {
+          double[] held = rate(share, likeness, size[1], size[0], runs, new Random(SEED));
+          line(
+              "| %.0f %% | %.2f | %d | %d | %.1f %% | %.1f %% |",
+              100 * share, likeness, size[0], size[1], 100 * held[0], 100 * held[1]);
+        }
+      }
+    }
+  }
+
   static double[] rate(double share, double likeness, int photos, int runs, Random random) {
+    return rate(share, likeness, photos, 19, runs, random);
+  }
+
+  /** Shares of studies whose interval holds the truth: by photo, and each joint alone. */
+  private static double[] rate(
+      double share, double likeness, int photos, int joints, int runs, Random random) {
     double[] shares = shares(share, likeness);
     int byPhoto = 0;
     int alone = 0;
@@ -71,10 +92,10 @@ public final class Coverage {
       for (int photo = 0; photo < photos; photo++) {
         double mine = shares[random.nextInt(shares.length)];
         int bad = 0;
-        for (int joint = 0; joint < 19; joint++) {
+        for (int joint = 0; joint < joints; joint++) {
           bad += random.nextDouble() < mine ? 1 : 0;
         }
-        parts.add(new ClusterRate.Part(bad, 19));
+        parts.add(new ClusterRate.Part(bad, joints));
       }
       ClusterRate rate = new ClusterRate(parts);
       byPhoto += rate.lower() <= share && share <= rate.upper() ? 1 : 0;

@@ -35,8 +35,8 @@ import org.opencv.imgcodecs.Imgcodecs;
  * Damages the samples as cards and cables do, and counts how many damaged files are named, of all
  * and of those that would change a verdict if they were scored: {@code mvn test
  * -Dtest=DamageBenchmark -Ddamage.flips=N [-Ddamage.seed=S]}, N single flipped bits, N/4 zeroed
- * sectors and N/4 losses of 1 to 512 bytes. {@code -Ddamage.good=FOLDER} counts whole files that
- * are refused. Figures are kept in docs/trust.md.
+ * sectors and N/4 losses of 1 to 512 bytes. Misses are kept in target/damage. {@code
+ * -Ddamage.good=FOLDER} counts whole files that are refused. Figures are kept in docs/trust.md.
  */
 class DamageBenchmark {
 
@@ -61,11 +61,11 @@ class DamageBenchmark {
       byte[] whole = Files.readAllBytes(sample.file());
       String before = verdicts(scorer, whole).orElseThrow();
       for (int i = 0; i < flips / SAMPLES; i++) {
-        count("flipped bits", flipped(whole, random), scorer, before);
+        count("flipped bits", sample.file(), flipped(whole, random), scorer, before);
       }
       for (int i = 0; i < flips / SAMPLES / 4; i++) {
-        count("zeroed sectors", zeroed(whole, random), scorer, before);
-        count("lost bytes", shortened(whole, random), scorer, before);
+        count("zeroed sectors", sample.file(), zeroed(whole, random), scorer, before);
+        count("lost bytes", sample.file(), shortened(whole, random), scorer, before);
       }
     }
     counts.forEach((what, count) -> System.out.println(what + ": " + count));
@@ -87,7 +87,7 @@ class DamageBenchmark {
     counts.forEach((what, count) -> System.out.println(what + ": " + count));
   }
 
-  private void count(String kind, byte[] damaged, PhotoScorer scorer, String before)
+  private void count(String kind, Path sample, byte[] damaged, PhotoScorer scorer, String before)
       throws IOException {
     String named = "not named";
     try {
@@ -100,6 +100,18 @@ class DamageBenchmark {
             .map(after -> after.equals(before) ? "same verdicts" : "other verdicts")
             .orElse("not decoded at all");
     counts.merge(kind + ", " + changed + ", " + named, 1, Integer::sum);
+    if (changed.equals("other verdicts") && named.equals("not named")) {
+      keep(kind, sample, damaged);
+    }
+  }
+
+  private void keep(String kind, Path sample, byte[] damaged) throws IOException {
+    byte[] whole = Files.readAllBytes(sample);
+    int at = Arrays.mismatch(whole, damaged);
+    Path missed = Files.createDirectories(Path.of("target/damage"));
+    String name = (kind + " " + at + " " + sample.getFileName()).replace(' ', '-');
+    Files.write(missed.resolve(name), damaged);
+    System.out.println("missed: " + name + " of " + whole.length + " bytes");
   }
 
   /** What would be said if nobody looked: the decoder's picture, scored. */

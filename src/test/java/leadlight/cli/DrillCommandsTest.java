@@ -21,12 +21,12 @@ class DrillCommandsTest {
   private static final Path SAMPLES = Path.of("sample-images");
 
   @TempDir private Path folder;
-  private Path deck;
+  private Path set;
   private Path record;
 
   @BeforeEach
   void places() {
-    deck = folder.resolve("deck");
+    set = folder.resolve("set");
     record = folder.resolve("record");
   }
 
@@ -37,20 +37,20 @@ class DrillCommandsTest {
   private Run make(Object... more) {
     Object[] all =
         Stream.concat(
-                Stream.of("new", "--scenes", SAMPLES, "--cards", 4, "--out", deck), Stream.of(more))
+                Stream.of("new", "--scenes", SAMPLES, "--count", 4, "--out", set), Stream.of(more))
             .toArray();
     return drill(all);
   }
 
-  /** Takes the deck with these lines typed. */
+  /** Takes the set with these lines typed. */
   private String take(String person, String typed, String... more) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     String[] args =
         Stream.concat(
                 Stream.of(
                     "drill",
-                    "take",
-                    deck.toString(),
+                    "judge",
+                    set.toString(),
                     "--terminal",
                     "--by",
                     person,
@@ -69,15 +69,19 @@ class DrillCommandsTest {
   }
 
   @Test
-  void aDeckIsMadeOnceAndTakenInTwoGoes() {
-    assertThat(make().out()).contains("4 cards, 4 joints");
-    assertThat(make().errLines()).singleElement().asString().contains("holds a deck already");
+  void aSetIsMadeOnceAndTakenInTwoGoes() {
+    assertThat(make().out()).contains("4 pictures, 4 joints");
+    assertThat(make().errLines())
+        .singleElement()
+        .asString()
+        .contains("holds a practice set already");
 
     String first = take("Ada", "s\nwhat\n2\nq\n");
     assertThat(first)
-        .contains("card 1 of 4", "card-001.jpg", "In truth", "no such key", "left at card 3 of 4");
+        .contains(
+            "joint 1 of 4", "picture-001.jpg", "In truth", "no such key", "left at joint 3 of 4");
     String second = take("Ada", "s\ns\n");
-    assertThat(second).doesNotContain("card 2 of 4").contains("card 4 of 4", "of 4 right");
+    assertThat(second).doesNotContain("joint 2 of 4").contains("joint 4 of 4", "of 4 right");
   }
 
   @Test
@@ -95,7 +99,7 @@ class DrillCommandsTest {
     assertThat(classTable.out()).contains("Ada", "Grace", "weakest");
 
     Run agreement =
-        drill("class", "--deck", deck, "--record", record, "--out", folder.resolve("out"));
+        drill("class", "--set", set, "--record", record, "--out", folder.resolve("out"));
     assertThat(agreement.out()).contains("Ada and Grace", "reference: truth");
 
     Path csv = folder.resolve("class.csv");
@@ -112,12 +116,12 @@ class DrillCommandsTest {
   }
 
   @Test
-  void nextDecksAreDrawnByTheHistory() {
+  void nextSetsAreDrawnByTheHistory() {
     make();
     take("Ada", "s\ns\ns\ns\n");
-    deck = folder.resolve("next");
+    set = folder.resolve("next");
     assertThat(make("--for", "Ada", "--record", record).status()).isZero();
-    deck = folder.resolve("nobody");
+    set = folder.resolve("nobody");
     assertThat(make("--for", "Nobody", "--record", record).errLines())
         .singleElement()
         .asString()
@@ -125,7 +129,7 @@ class DrillCommandsTest {
   }
 
   @Test
-  void theBenchSettlesJointsOfTheRecordForADeck() throws IOException {
+  void theBenchSettlesJointsOfTheRecordForASet() throws IOException {
     Path day = folder.resolve("day/logger/port");
     Files.createDirectories(day);
     Files.copy(SAMPLES.resolve("logger-sensor-opens.jpg"), day.resolve("row.jpg"));
@@ -149,8 +153,8 @@ class DrillCommandsTest {
       assertThat(bench.status()).as(bench.err()).isZero();
     }
     Run made =
-        drill("new", "--settled", "--record", record, "--cards", 2, "--out", deck, "--seed", 3);
-    assertThat(made.out()).as(made.err()).contains("2 cards, 2 joints");
+        drill("new", "--settled", "--record", record, "--count", 2, "--out", set, "--seed", 3);
+    assertThat(made.out()).as(made.err()).contains("2 pictures, 2 joints");
     assertThat(take("Grace", "2\n2\n"))
         .contains("open joint (at the bench, prod: moves)", "sound (at the bench, ");
   }
@@ -180,17 +184,17 @@ class DrillCommandsTest {
     assertThat(said)
         .contains("Leadlight sees a defect here", "Perhaps missed", "Leadlight is not the truth");
     assertThat(said.indexOf("Leadlight sees")).isGreaterThan(said.indexOf("pin 20 >"));
-    assertThat(folder.resolve("own/logger-sensor-opens.jpg/card-001.jpg")).isRegularFile();
+    assertThat(folder.resolve("own/logger-sensor-opens.jpg/picture-001.jpg")).isRegularFile();
   }
 
   @Test
   void mistakesAreOneLine() {
     assertThat(drill().errLines()).singleElement().asString().contains("say which");
-    assertThat(drill("new", "--out", deck).errLines()).hasSize(1);
-    assertThat(drill("take", deck, "--record", record).errLines())
+    assertThat(drill("new", "--out", set).errLines()).hasSize(1);
+    assertThat(drill("judge", set, "--record", record).errLines())
         .singleElement()
         .asString()
-        .contains("is no deck");
+        .contains("is no practice set");
     assertThat(drill("history", "Ada", "--record", record).errLines())
         .singleElement()
         .asString()

@@ -179,7 +179,54 @@ class PinsAgreeTest {
     Run sheet = Run.of("sheet", "0412", "--record", record(), "--out", out());
     assertThat(sheet.status()).as("the record contradicts a hand-back").isEqualTo(3);
     assertThat(sheet.err()).hasLineCount(1).contains("5, 7\u20138");
-    assertThat(out().resolve("sheet-0412-logger-Weir-Lane-board-1.html")).doesNotExist();
+    assertThat(out().resolve("sheet-0412-logger-Weir-Lane--board-1.html")).doesNotExist();
+  }
+
+  @Test
+  void theDecisionMayFollowTheJobOfOneBoard() {
+    Run yes = Run.of("record", "hand-back", "0412", "yes", "--record", record(), "--by", "Ada");
+    assertThat(yes.err()).as("yes is no board").contains("contradicts").doesNotContain("no board");
+    Run none = Run.of("record", "hand-back", "0412", "--record", record(), "--by", "Ada");
+    assertThat(none.err()).hasLineCount(1).contains("say yes or no behind the job");
+  }
+
+  /** On a board of its own: what this class compares stays as it is. */
+  @Test
+  void legsAreTakenIntoTheLifeFromTheirOwnReport() throws IOException {
+    Path file = folder.resolve("legs.legs.json");
+    Files.writeString(
+        file,
+        """
+        {"schema": "leadlight-legs-1", "photo": {"file": "legs.jpg", "sha256": "00"},
+         "side": "solder", "class": 2, "legs": [{"leg": 1, "match": 0.9, "verdict": "defect"},
+         {"leg": null, "verdict": "unjudged"}], "verdict": "defect"}
+        """);
+    Files.copy(Path.of("docs/pictures/drill-told.jpg"), folder.resolve("legs.legs.png"));
+    Path legs = folder.resolve("legs-record");
+    Run note = Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada");
+    assertThat(note.status()).as(note.err()).isZero();
+    Run board = Run.of("record", "board", "0500", "--record", legs, "--out", out());
+    assertThat(board.out()).contains("Defect at anchor legs: 1", "Anchor legs not judged: ?");
+    assertThat(Files.readString(out().resolve("board-0500--board-1.html")))
+        .contains("solder side, legs.jpg", "defect: 1", "not judged: ?", "data:image/jpeg");
+    Files.writeString(file, "{\"schema\": \"x\"}");
+    assertThat(
+            Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada").err())
+        .hasLineCount(1);
+  }
+
+  @Test
+  void noTwoNamesMeetInOneFile() {
+    assertThat(BoardCommand.file("A 1", "board 1")).isEqualTo("A-1--board-1");
+    assertThat(
+            java.util.List.of(
+                BoardCommand.file("A/1", "b"),
+                BoardCommand.file("A 1", "b"),
+                BoardCommand.file("A-1", "b"),
+                BoardCommand.file("A", "1 b"),
+                BoardCommand.file("A  1", "b")))
+        .doesNotHaveDuplicates()
+        .allMatch(name -> name.matches("[A-Za-z0-9~-]+"));
   }
 
   @Test

@@ -169,6 +169,52 @@ class QualityCommandsTest {
   }
 
   @Test
+  void aDoublePlanAsksForItsSecondSampleOnlyIfTheFirstDoesNotDecide() throws IOException {
+    Run drawn = run("sample", "draw", lot(600), "--aql", "1.0", "--double");
+    assertThat(drawn.status()).as(drawn.err()).isZero();
+    Path results = folder.resolve("out/results.csv");
+    List<String> lines = Files.readAllLines(results);
+    assertThat(lines).hasSize(101);
+
+    Files.write(results, filled(lines, 0));
+    assertThat(Run.of("sample", "decide", folder.resolve("out")).out())
+        .contains("The lot is accepted", "first sample of 50");
+    Files.write(results, filled(lines, 1));
+    Run open = Run.of("sample", "decide", folder.resolve("out"));
+    assertThat(open.status()).isEqualTo(2);
+    assertThat(open.err()).contains("the first 50 units do not decide", "50 of 100 units");
+    Files.write(results, filled(lines, 3));
+    assertThat(Run.of("sample", "decide", folder.resolve("out")).status()).isEqualTo(3);
+  }
+
+  /** The first 50 are filled in, so many of them as defects. */
+  private static List<String> filled(List<String> lines, int defects) {
+    return IntStream.range(0, lines.size())
+        .mapToObj(
+            i ->
+                i == 0 || i > 50
+                    ? lines.get(i)
+                    : lines.get(i).replace(",,", i <= defects ? ",defect," : ",acceptable,"))
+        .toList();
+  }
+
+  @Test
+  void aSequentialPlanGoesOnUnitByUnitAndStopsWhenItDecides() throws IOException {
+    Run drawn = run("sample", "draw", lot(600), "--good", 1, "--bad", 6, "--sequential");
+    assertThat(drawn.status()).as(drawn.err()).isZero();
+    Path results = folder.resolve("out/results.csv");
+    List<String> lines = Files.readAllLines(results);
+    Files.write(results, filled(lines, 0));
+
+    Run good = Run.of("sample", "decide", folder.resolve("out"));
+    assertThat(good.out())
+        .as(good.err())
+        .contains("The lot is accepted", "0 nonconforming in 44", "6 more results are filled in");
+    assertThat(run("sample", "draw", lot(60), "--good", 1, "--bad", 6, "--sequential").err())
+        .contains("132 units and the lot has 60");
+  }
+
+  @Test
   void aSeriesThatStoppedCanResume() throws IOException {
     String[] stopped = {
       "lot,result",

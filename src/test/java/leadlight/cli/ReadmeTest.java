@@ -13,7 +13,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Every command that the README shows runs, with its results in another place. */
+/** Every command that the README and the tour show runs, with its results in another place. */
 class ReadmeTest {
 
   private static final Pattern BLOCK = Pattern.compile("(?s)```[a-z]*\\n(.*?)```");
@@ -24,8 +24,7 @@ class ReadmeTest {
   @TestFactory
   List<DynamicTest> commandsOfTheReadme() throws IOException {
     List<DynamicTest> tests = new ArrayList<>();
-    for (MatchResult block :
-        BLOCK.matcher(Files.readString(Path.of("README.md"))).results().toList()) {
+    for (MatchResult block : BLOCK.matcher(shown()).results().toList()) {
       block
           .group(1)
           .lines()
@@ -34,6 +33,10 @@ class ReadmeTest {
     }
     assertThat(tests).as("commands in the README").isNotEmpty();
     return tests;
+  }
+
+  private static String shown() throws IOException {
+    return Files.readString(Path.of("README.md")) + Files.readString(Path.of("docs/tour.md"));
   }
 
   private void assertRuns(String line) {

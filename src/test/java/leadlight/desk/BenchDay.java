@@ -77,7 +77,14 @@ final class BenchDay {
   private void plan() throws IOException {
     Path mixed = SAMPLES.resolve("base-station-video-mixed.jpg");
     Path good = SAMPLES.resolve("base-station-video-good.jpg");
-    step(0, mixed, "as-received", act("take", "first"), act("heat", 3), act("heat", 14));
+    step(
+        0,
+        mixed,
+        "as-received",
+        act("lost"),
+        act("take", "first"),
+        act("twice", "6", 3),
+        act("heat", 14));
     step(
         0,
         good,
@@ -114,7 +121,7 @@ final class BenchDay {
         act("back", 9),
         act("refused", ""),
         act("back", 7),
-        act("firm", 7),
+        act("twice", "1", 7),
         act("pass", "all channels"),
         act("yes", "firm leads, microscope"));
     step(
@@ -233,6 +240,7 @@ final class BenchDay {
         OptionalInt.of(leads),
         OptionalDouble.of(0.5),
         2,
-        Optional.of("ring"));
+        Optional.of("ring"),
+        Optional.empty());
   }
 }

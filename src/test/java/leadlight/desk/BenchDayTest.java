@@ -6,8 +6,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.record.BenchResult;
 import leadlight.record.JobRecord;
 import leadlight.record.LifeEvent;
 import leadlight.record.RecordedJoint;
@@ -55,7 +57,7 @@ class BenchDayTest {
   void theTouchedUpBoardIsHandedBackWithItsHeatsCounted() {
     BoardStanding board = board(0);
     assertThat(board.shots()).hasSize(2);
-    assertThat(board.heats()).containsOnlyKeys(3, 14).containsValue(1);
+    assertThat(board.heats()).isEqualTo(Map.of(3, 1, 14, 1));
     assertThat(board.verdict()).isEqualTo(Verdict.ACCEPTABLE);
     LifeEvent decision = board.lastOf(LifeEvent.Kind.HAND_BACK).orElseThrow();
     assertThat(decision.good()).contains(true);
@@ -97,6 +99,26 @@ class BenchDayTest {
     RecordedJoint overruled = joint(board(5).last().get(0), 7);
     assertThat(overruled.takenBack()).hasSize(1);
     assertThat(overruled.verdict()).isEqualTo(overruled.tool().verdict());
+  }
+
+  @Test
+  void aKeyThatIsPressedTwiceAndInTwoTabsCountsOnce() {
+    assertThat(joint(board(3).last().get(0), 7).bench())
+        .extracting(BenchResult::result)
+        .containsExactly("firm");
+  }
+
+  @Test
+  void twoTabsShowTheSame() {
+    assertThat(seen.get("tabs")).hasSize(2);
+    seen.get("tabs").forEach(both -> assertThat(both.get(1)).isEqualTo(both.get(0)));
+  }
+
+  @Test
+  void aLostCameraIsSaidAndThePageGoesOnWhenItIsBack() {
+    assertThat(seen.at("/camera/0").asText()).contains("No camera picture");
+    assertThat(seen.at("/camera/1").asBoolean()).as("a button to look for it").isTrue();
+    assertThat(seen.at("/camera/2").asBoolean()).as("the button afterwards").isFalse();
   }
 
   @Test

@@ -20,9 +20,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A drill of twenty cards taken in a real browser by keyboard ({@code src/test/browser/drill.mjs}):
- * a right answer to all cards but the 3rd, 6th, 9th ..., which are called the other way. In the
- * middle the tab is closed. Screenshots stay in {@code target/drill}.
+ * A drill of twenty specimens taken in a real browser by keyboard ({@code
+ * src/test/browser/drill.mjs}): a right answer to all specimens but the 3rd, 6th, 9th ..., which
+ * are called the other way. In the middle the tab is closed. Screenshots stay in {@code
+ * target/drill}.
  */
 class DrillBrowserTest {
 
@@ -32,7 +33,7 @@ class DrillBrowserTest {
   @TempDir private static Path folder;
 
   private static JsonNode seen;
-  private static Deck deck;
+  private static PracticeSet set;
   private static List<DrillAnswer> answers;
   private static History history;
 
@@ -40,17 +41,17 @@ class DrillBrowserTest {
   static void takeIt() throws IOException, InterruptedException {
     Browser.chromium();
     Files.createDirectories(SHOTS);
-    Path made = Files.createDirectories(folder.resolve("deck"));
-    Decks.make(Decks.request(20, false, 7)).write(made);
-    OpenDeck open = OpenDeck.read(made);
-    deck = DataFile.at(made.resolve("deck.json")).read(Deck.class);
+    Path made = Files.createDirectories(folder.resolve("set"));
+    PracticeSets.make(PracticeSets.request(20, false, 7)).write(made);
+    OpenSet open = OpenSet.read(made);
+    set = DataFile.at(made.resolve("practice-set.json")).read(PracticeSet.class);
     try (DrillRecord record = DrillRecord.open(folder.resolve("record"))) {
-      Taking taking = new Taking(open, record, HOSTILE, false, () -> Decks.NOON);
-      try (DrillServer server = DrillServer.start(taking)) {
+      Judging judging = new Judging(open, record, HOSTILE, false, () -> PracticeSets.NOON);
+      try (DrillServer server = DrillServer.start(judging)) {
         seen = Browser.run("drill.mjs", SHOTS, List.of(server.address(), String.join("", keys())));
         assertThat(left(server)).as("the page's button ends the serving").isTrue();
       }
-      answers = taking.answers();
+      answers = judging.answers();
       history = History.of(record, HOSTILE);
     }
   }
@@ -72,32 +73,32 @@ class DrillBrowserTest {
 
   private static List<String> keys() {
     List<String> keys = new ArrayList<>();
-    for (int card = 1; card <= deck.cards().size(); card++) {
-      Deck.Spot spot = deck.cards().get(card - 1).spots().get(0);
-      keys.add(card % 3 == 0 ? wrongKey(spot) : Decks.rightKey(spot));
+    for (int specimen = 1; specimen <= set.specimens().size(); specimen++) {
+      PracticeSet.Spot spot = set.specimens().get(specimen - 1).spots().get(0);
+      keys.add(specimen % 3 == 0 ? wrongKey(spot) : PracticeSets.rightKey(spot));
     }
     return keys;
   }
 
-  private static String wrongKey(Deck.Spot spot) {
+  private static String wrongKey(PracticeSet.Spot spot) {
     return spot.known().orElseThrow().verdict() == TrueClass.DEFECT ? "s" : "2";
   }
 
   @Test
   void everyAnswerIsInTheRecordOnce() {
     assertThat(answers).hasSize(20);
-    assertThat(answers).extracting(DrillAnswer::card).doesNotHaveDuplicates();
+    assertThat(answers).extracting(DrillAnswer::specimen).doesNotHaveDuplicates();
     assertThat(answers)
         .allSatisfy(
             answer ->
                 assertThat(Outcome.of(answer).isRight())
-                    .as("card " + answer.card())
-                    .isEqualTo(answer.card() % 3 != 0));
+                    .as("specimen " + answer.specimen())
+                    .isEqualTo(answer.specimen() % 3 != 0));
   }
 
   @Test
   void aClosedTabLosesNothing() {
-    assertThat(seen.get("resumedAt").asText()).isEqualTo("Card 9 of 20");
+    assertThat(seen.get("resumedAt").asText()).isEqualTo("Joint 9 of 20");
     assertThat(seen.get("keptKey").asText()).isEqualTo(keys().get(8));
   }
 
@@ -108,7 +109,7 @@ class DrillBrowserTest {
   }
 
   @Test
-  void eachCardIsToldAfterItsAnswer() {
+  void eachSpecimenIsToldAfterItsAnswer() {
     assertThat(seen.get("told")).hasSize(20);
     for (int i = 0; i < 20; i++) {
       String headline = seen.get("told").get(i).asText();
@@ -151,8 +152,8 @@ class DrillBrowserTest {
     assertThat(seen.get("result").asText()).isEqualTo("14 of 20 right");
     assertThat(seen.get("figures").asText()).contains(missed + " of 10", alarms + " of 10");
     Figures figures = history.figures().orElseThrow();
-    assertThat(figures.missed()).isEqualTo(new Rate((int) missed, 10));
-    assertThat(figures.falseAlarm()).isEqualTo(new Rate((int) alarms, 10));
+    assertThat(figures.missed().plain()).isEqualTo(new Rate((int) missed, 10));
+    assertThat(figures.falseAlarm().plain()).isEqualTo(new Rate((int) alarms, 10));
   }
 
   @Test

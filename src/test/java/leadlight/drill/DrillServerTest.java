@@ -23,16 +23,16 @@ class DrillServerTest {
 
   private static DrillRecord record;
   private static DrillServer server;
-  private static Taking taking;
+  private static Judging judging;
   private static URI address;
 
   @BeforeAll
   static void serve() throws IOException {
-    Path made = Files.createDirectories(folder.resolve("deck"));
-    Decks.make(Decks.request(2, false, 2)).write(made);
+    Path made = Files.createDirectories(folder.resolve("set"));
+    PracticeSets.make(PracticeSets.request(2, false, 2)).write(made);
     record = DrillRecord.open(folder.resolve("record"));
-    taking = new Taking(OpenDeck.read(made), record, "Ada", false, () -> Decks.NOON);
-    server = DrillServer.start(taking);
+    judging = new Judging(OpenSet.read(made), record, "Ada", false, () -> PracticeSets.NOON);
+    server = DrillServer.start(judging);
     address = URI.create(server.address());
   }
 
@@ -107,13 +107,13 @@ class DrillServerTest {
   void noPathBecomesAFile() throws IOException {
     for (String path :
         new String[] {
-          "deck.json",
-          "../deck.json",
-          "picture/../deck.json",
-          "picture/%2e%2e%2fdeck.json",
+          "practice-set.json",
+          "../practice-set.json",
+          "picture/../practice-set.json",
+          "picture/%2e%2e%2fpractice-set.json",
           "picture/0.jpg",
           "picture/3.jpg",
-          "card/99999999999",
+          "specimen/99999999999",
           "drill.html"
         }) {
       assertThat(status("GET " + token() + path, "", host())).as(path).isEqualTo(404);
@@ -126,26 +126,26 @@ class DrillServerTest {
         new String[] {
           "",
           "{",
-          "{\"card\":1}",
-          "{\"card\":1,\"pin\":1,\"verdict\":\"fine\",\"took_ms\":1}",
-          "{\"card\":1,\"pin\":1,\"verdict\":\"process-indicator\",\"took_ms\":1}",
-          "{\"card\":1,\"pin\":1,\"verdict\":\"defect\",\"took_ms\":1,\"more\":2}",
+          "{\"specimen\":1}",
+          "{\"specimen\":1,\"pin\":1,\"verdict\":\"fine\",\"took_ms\":1}",
+          "{\"specimen\":1,\"pin\":1,\"verdict\":\"process-indicator\",\"took_ms\":1}",
+          "{\"specimen\":1,\"pin\":1,\"verdict\":\"defect\",\"took_ms\":1,\"more\":2}",
           "x".repeat(10_000)
         }) {
       int status = status("POST " + token() + "answer", body, host(), origin());
       assertThat(status).as(body).isIn(400, 409);
     }
-    assertThat(status("POST " + token() + "close", "{\"card\":1}", host(), origin()))
+    assertThat(status("POST " + token() + "close", "{\"specimen\":1}", host(), origin()))
         .isEqualTo(409);
-    assertThat(taking.answers()).isEmpty();
+    assertThat(judging.answers()).isEmpty();
   }
 
   @Test
   void anAnswerIsNotTakenFromAnotherPage() throws IOException {
-    String body = "{\"card\":2,\"pin\":1,\"verdict\":\"acceptable\",\"took_ms\":1}";
+    String body = "{\"specimen\":2,\"pin\":1,\"verdict\":\"acceptable\",\"took_ms\":1}";
     assertThat(status("POST " + token() + "answer", body, host())).isEqualTo(404);
     assertThat(status("POST " + token() + "answer", body, host(), "Origin: http://x.example"))
         .isEqualTo(404);
-    assertThat(taking.answers()).isEmpty();
+    assertThat(judging.answers()).isEmpty();
   }
 }

@@ -6,48 +6,49 @@ import java.util.List;
 import java.util.Locale;
 import leadlight.record.DrillRecord;
 import leadlight.statistics.Rate;
+import leadlight.statistics.Rated;
 
 /**
- * How well a history shows a known skill, and how the schedule shifts decks: the figures of
+ * How well a history shows a known skill, and how the schedule shifts sets: the figures of
  * docs/drill.md.
  *
- * @param missedCovered intervals of a deck's misses that hold the known chance
+ * @param missedCovered intervals of a set's misses that hold the known chance
  * @param alarmsCovered the same of false alarms
- * @param recentCovered intervals of the last five decks' misses that hold their mean known chance
- * @param weakShare share of the weak findings among the defects of each deck, mean over trainees
+ * @param recentCovered intervals of the last five sets' misses that hold their mean known chance
+ * @param weakShare share of the weak findings among the defects of each set, mean over trainees
  */
 record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, double[] weakShare) {
 
   private static final int RECENT = DrillRules.builtIn().recentSittings().value();
 
-  /** So many trainees, each through all decks; the same every time. */
+  /** So many trainees, each through all sets; the same every time. */
   static DrillSkill of(int trainees, boolean scheduled) {
     int[] held = new int[3];
-    double[] weak = new double[SimulatedTrainee.DECKS];
+    double[] weak = new double[SimulatedTrainee.SETS];
     for (int seed = 1; seed <= trainees; seed++) {
       SimulatedTrainee trainee = new SimulatedTrainee(seed, scheduled);
-      List<SimulatedTrainee.Went> decks = new ArrayList<>();
-      for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
-        SimulatedTrainee.Went went = trainee.take(deck);
-        decks.add(went);
+      List<SimulatedTrainee.Went> sets = new ArrayList<>();
+      for (int set = 0; set < SimulatedTrainee.SETS; set++) {
+        SimulatedTrainee.Went went = trainee.take(set);
+        sets.add(went);
         Figures figures = Figures.of(went.answers()).orElseThrow();
         held[0] += holds(figures.missed(), went.known()) ? 1 : 0;
         held[1] += holds(figures.falseAlarm(), went.knownAlarm()) ? 1 : 0;
-        weak[deck] += went.weakShare() / trainees;
+        weak[set] += went.weakShare() / trainees;
       }
-      List<SimulatedTrainee.Went> last = decks.subList(decks.size() - RECENT, decks.size());
+      List<SimulatedTrainee.Went> last = sets.subList(sets.size() - RECENT, sets.size());
       Figures recent =
           Figures.of(last.stream().flatMap(d -> d.answers().stream()).toList()).orElseThrow();
       double known =
           last.stream().mapToDouble(SimulatedTrainee.Went::known).average().orElseThrow();
       held[2] += holds(recent.missed(), known) ? 1 : 0;
     }
-    int decks = trainees * SimulatedTrainee.DECKS;
+    int sets = trainees * SimulatedTrainee.SETS;
     return new DrillSkill(
-        new Rate(held[0], decks), new Rate(held[1], decks), new Rate(held[2], trainees), weak);
+        new Rate(held[0], sets), new Rate(held[1], sets), new Rate(held[2], trainees), weak);
   }
 
-  static boolean holds(Rate rate, double known) {
+  static boolean holds(Rated rate, double known) {
     return rate.lower() <= known && known <= rate.upper();
   }
 
@@ -66,14 +67,14 @@ record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, do
     System.out.println("misses " + words(with.missedCovered));
     System.out.println("false alarms " + words(with.alarmsCovered));
     System.out.println("last five " + words(with.recentCovered));
-    System.out.println("| deck | share of weak findings | without schedule |\n|---|---|---|");
-    for (int deck = 0; deck < with.weakShare.length; deck++) {
+    System.out.println("| set | share of weak findings | without schedule |\n|---|---|---|");
+    for (int set = 0; set < with.weakShare.length; set++) {
       System.out.printf(
           Locale.ROOT,
           "| %d | %.2f | %.2f |%n",
-          deck + 1,
-          with.weakShare[deck],
-          without.weakShare[deck]);
+          set + 1,
+          with.weakShare[set],
+          without.weakShare[set]);
     }
     one();
   }
@@ -81,22 +82,22 @@ record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, do
   private static void recorded(Path folder) throws Refused {
     try (DrillRecord record = DrillRecord.open(folder)) {
       SimulatedTrainee trainee = new SimulatedTrainee(1, true);
-      for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
-        trainee.take(deck, record);
+      for (int set = 0; set < SimulatedTrainee.SETS; set++) {
+        trainee.take(set, record);
       }
     }
   }
 
   private static void one() {
     SimulatedTrainee trainee = new SimulatedTrainee(1, true);
-    System.out.println("| deck | missed | 95 % | known | false alarms | 95 % | known |");
-    for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
-      SimulatedTrainee.Went went = trainee.take(deck);
+    System.out.println("| set | missed | 95 % | known | false alarms | 95 % | known |");
+    for (int set = 0; set < SimulatedTrainee.SETS; set++) {
+      SimulatedTrainee.Went went = trainee.take(set);
       Figures shown = Figures.of(went.answers()).orElseThrow();
       System.out.printf(
           Locale.ROOT,
           "| %d | %s | %.0f %% | %s | %.0f %% | %.1f |%n",
-          deck + 1,
+          set + 1,
           DrillPages.rate(shown.missed()),
           100 * went.known(),
           DrillPages.rate(shown.falseAlarm()),

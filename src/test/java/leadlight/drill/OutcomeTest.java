@@ -27,7 +27,7 @@ class OutcomeTest {
         Optional.of(Verdict.ACCEPTABLE),
         List.of(),
         900,
-        Decks.NOON);
+        PracticeSets.NOON);
   }
 
   private static Outcome of(
@@ -43,7 +43,8 @@ class OutcomeTest {
     assertThat(of(Verdict.DEFECT, open, "defect", FindingKind.OPEN)).isEqualTo(Outcome.RIGHT);
     assertThat(of(Verdict.DEFECT, open, "defect", FindingKind.BRIDGE)).isEqualTo(Outcome.MISNAMED);
     assertThat(of(Verdict.ACCEPTABLE, NONE, "defect", FindingKind.OPEN)).isEqualTo(Outcome.MISSED);
-    assertThat(of(Verdict.UNJUDGED, NONE, "defect", FindingKind.OPEN)).isEqualTo(Outcome.LEFT_OPEN);
+    assertThat(of(Verdict.UNJUDGED, NONE, "defect", FindingKind.OPEN))
+        .isEqualTo(Outcome.NOT_JUDGED);
     assertThat(of(Verdict.DEFECT, open, "limit")).isEqualTo(Outcome.NOT_COUNTED);
     assertThat(of(Verdict.DEFECT, open, "")).isEqualTo(Outcome.NO_TRUTH);
   }
@@ -60,13 +61,15 @@ class OutcomeTest {
         answer(Verdict.DEFECT, Optional.of(FindingKind.OPEN), "defect", FindingKind.OPEN);
     DrillAnswer missed = answer(Verdict.ACCEPTABLE, NONE, "defect", FindingKind.OPEN);
 
-    Boxes boxes = Boxes.after(List.of(right, right));
-    assertThat(boxes.box(FindingKind.OPEN)).isEqualTo(3);
-    assertThat(boxes.box(FindingKind.BRIDGE)).isEqualTo(1);
-    assertThat(boxes.weight(FindingKind.OPEN)).isEqualTo(0.25);
-    assertThat(Boxes.after(List.of(right, right, missed)).box(FindingKind.OPEN)).isEqualTo(1);
-    assertThat(Boxes.after(List.of(right, right, right, right, right, right)).box(FindingKind.OPEN))
-        .as("the last box")
+    DueAgain due = DueAgain.after(List.of(right, right));
+    assertThat(due.step(FindingKind.OPEN)).isEqualTo(3);
+    assertThat(due.step(FindingKind.BRIDGE)).isEqualTo(1);
+    assertThat(due.weight(FindingKind.OPEN)).isEqualTo(0.25);
+    assertThat(DueAgain.after(List.of(right, right, missed)).step(FindingKind.OPEN)).isEqualTo(1);
+    assertThat(
+            DueAgain.after(List.of(right, right, right, right, right, right))
+                .step(FindingKind.OPEN))
+        .as("the last step")
         .isEqualTo(5);
   }
 
@@ -86,9 +89,9 @@ class OutcomeTest {
             .orElseThrow();
 
     assertThat(figures.judged()).isEqualTo(5);
-    assertThat(figures.missed()).isEqualTo(new Rate(1, 2));
-    assertThat(figures.falseAlarm()).isEqualTo(new Rate(1, 2));
-    assertThat(figures.leftOpen()).isEqualTo(new Rate(1, 5));
+    assertThat(figures.missed().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(figures.falseAlarm().plain()).isEqualTo(new Rate(1, 2));
+    assertThat(figures.notJudged().plain()).isEqualTo(new Rate(1, 5));
     assertThat(Figures.of(List.of(answer(Verdict.DEFECT, open, "limit")))).isEmpty();
   }
 }

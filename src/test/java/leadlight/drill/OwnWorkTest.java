@@ -54,21 +54,21 @@ class OwnWorkTest {
     return RowSpec.plain(leads, pitchMm, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  private static OpenDeck open(String name, RowSpec row) {
+  private static OpenSet open(String name, RowSpec row) {
     Settings settings = new Settings(row, 2, LIMITS.id(), Optional.empty());
-    try (Photo photo = new PhotoReader().read(Decks.SAMPLES.resolve(name + ".jpg"))) {
+    try (Photo photo = new PhotoReader().read(PracticeSets.SAMPLES.resolve(name + ".jpg"))) {
       return OwnWork.of(new PhotoScorer(settings, LIMITS).score(photo), photo);
     }
   }
 
   /** A row with what the person says of it. */
-  private record Graded(OpenDeck deck, String keys, int passed, int called) {
+  private record Graded(OpenSet set, String keys, int passed, int called) {
 
-    static Graded of(OpenDeck deck) {
+    static Graded of(OpenSet set) {
       StringBuilder keys = new StringBuilder();
       int passed = 0;
       int called = 0;
-      for (Deck.Spot spot : deck.card(1).spots()) {
+      for (PracticeSet.Spot spot : set.specimen(1).spots()) {
         Verdict tool = spot.tool().orElseThrow().verdict();
         String key = tool == Verdict.DEFECT ? "2" : tool == Verdict.UNJUDGED ? "u" : "s";
         if (tool == Verdict.DEFECT && passed == 0) {
@@ -80,7 +80,7 @@ class OwnWorkTest {
         }
         keys.append(key);
       }
-      return new Graded(deck, keys.toString(), passed, called);
+      return new Graded(set, keys.toString(), passed, called);
     }
   }
 
@@ -96,7 +96,8 @@ class OwnWorkTest {
         Graded graded = Graded.of(open(row.getKey(), row.getValue()));
         rows.put(row.getKey(), graded);
         DrillServer server =
-            DrillServer.start(new Taking(graded.deck(), record, "Ada", false, () -> Decks.NOON));
+            DrillServer.start(
+                new Judging(graded.set(), record, "Ada", false, () -> PracticeSets.NOON));
         servers.add(server);
         arguments.addAll(List.of(server.address(), row.getKey(), graded.keys()));
       }

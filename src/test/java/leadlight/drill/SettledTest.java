@@ -57,11 +57,11 @@ class SettledTest {
   private static Overrule says(String person, Verdict verdict) {
     Optional<FindingKind> finding =
         verdict == Verdict.DEFECT ? Optional.of(FindingKind.OPEN) : Optional.empty();
-    return new Overrule(verdict, finding, "seen", person, Decks.NOON);
+    return new Overrule(verdict, finding, "seen", person, PracticeSets.NOON);
   }
 
   private static BenchResult bench(BenchTest test, String result) {
-    return new BenchResult(test, result, OptionalInt.empty(), "Ada", Decks.NOON);
+    return new BenchResult(test, result, OptionalInt.empty(), "Ada", PracticeSets.NOON);
   }
 
   private static Optional<TrueClass> truth(

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import leadlight.drill.Deck.Card;
-import leadlight.drill.Deck.Spot;
+import leadlight.drill.PracticeSet.Specimen;
+import leadlight.drill.PracticeSet.Spot;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
@@ -18,13 +18,13 @@ import leadlight.record.Sitting;
 
 /**
  * A trainee whose skill is known: misses 30 % of the defects and calls 10 % of the sound joints
- * faulty in the first deck, a third of both in the last. Two findings are weak (1.8 times the mean
+ * faulty in the first set, a third of both in the last. Two findings are weak (1.8 times the mean
  * miss rate), four are not (0.6 times). One name in twenty is wrong.
  */
 final class SimulatedTrainee {
 
-  static final int DECKS = 20;
-  static final int CARDS = 20;
+  static final int SETS = 20;
+  static final int SPECIMENS = 20;
   static final Set<FindingKind> WEAK = Set.of(FindingKind.OPEN, FindingKind.INSUFFICIENT);
 
   private static final List<FindingKind> FINDINGS =
@@ -53,7 +53,7 @@ final class SimulatedTrainee {
   /**
    * Begins without any answer.
    *
-   * @param scheduled true if each deck is drawn by what was missed before
+   * @param scheduled true if each set is drawn by what was missed before
    */
   SimulatedTrainee(long seed, boolean scheduled) {
     this.random = new Random(seed);
@@ -61,7 +61,7 @@ final class SimulatedTrainee {
   }
 
   /**
-   * One deck as it went.
+   * One set as it went.
    *
    * @param known mean chance of a miss over its defects
    * @param knownAlarm chance of a false alarm
@@ -80,58 +80,59 @@ final class SimulatedTrainee {
   }
 
   private List<PoolJoint> draw() {
-    DeckRequest request =
-        new DeckRequest(
-            "deck", CARDS, false, Level.MIXED, Set.of(), Set.of(), 2, random.nextLong());
-    return new DeckDraw(request, scheduled ? Boxes.after(answers) : new Boxes(), seen).joints(POOL);
+    SetRequest request =
+        new SetRequest(
+            "set", SPECIMENS, false, Level.MIXED, Set.of(), Set.of(), 2, random.nextLong());
+    return new SetDraw(request, scheduled ? DueAgain.after(answers) : new DueAgain(), seen)
+        .joints(POOL);
   }
 
-  private static double left(int deck) {
-    return 1 - (1 - LEFT_AT_END) * deck / (DECKS - 1.0);
+  private static double left(int set) {
+    return 1 - (1 - LEFT_AT_END) * set / (SETS - 1.0);
   }
 
-  private static double missChance(FindingKind finding, int deck) {
-    return MISS * left(deck) * (WEAK.contains(finding) ? WEAK_TIMES : OTHER_TIMES);
+  private static double missChance(FindingKind finding, int set) {
+    return MISS * left(set) * (WEAK.contains(finding) ? WEAK_TIMES : OTHER_TIMES);
   }
 
   /** Judges a joint: empty for sound, else what it is called. */
-  private Optional<FindingKind> judge(PoolJoint joint, int deck) {
+  private Optional<FindingKind> judge(PoolJoint joint, int set) {
     if (joint.finding().isEmpty()) {
-      boolean alarm = random.nextDouble() < FALSE_ALARM * left(deck);
+      boolean alarm = random.nextDouble() < FALSE_ALARM * left(set);
       return alarm ? Optional.of(FindingKind.OPEN) : Optional.empty();
     }
     FindingKind finding = joint.finding().get();
-    boolean missed = random.nextDouble() < missChance(finding, deck);
+    boolean missed = random.nextDouble() < missChance(finding, set);
     boolean misnamed = random.nextDouble() < WRONG_NAME;
     return missed ? Optional.empty() : Optional.of(misnamed ? FindingKind.EXCESS : finding);
   }
 
-  /** Takes a deck (numbered from 0) in memory. */
-  Went take(int deck) {
+  /** Takes a set (numbered from 0) in memory. */
+  Went take(int set) {
     List<PoolJoint> joints = draw();
     List<DrillAnswer> given = new ArrayList<>();
     for (PoolJoint joint : joints) {
-      Optional<FindingKind> called = judge(joint, deck);
+      Optional<FindingKind> called = judge(joint, set);
       given.add(answer(given.size() + 1, joint, called));
     }
-    return went(deck, joints, given);
+    return went(set, joints, given);
   }
 
-  private Went went(int deck, List<PoolJoint> joints, List<DrillAnswer> given) {
+  private Went went(int set, List<PoolJoint> joints, List<DrillAnswer> given) {
     answers.addAll(given);
     joints.forEach(joint -> seen.add(joint.item()));
     List<FindingKind> faults =
         joints.stream().map(PoolJoint::finding).flatMap(Optional::stream).toList();
     return new Went(
         given,
-        faults.stream().mapToDouble(f -> missChance(f, deck)).average().orElseThrow(),
-        FALSE_ALARM * left(deck),
+        faults.stream().mapToDouble(f -> missChance(f, set)).average().orElseThrow(),
+        FALSE_ALARM * left(set),
         faults.stream().filter(WEAK::contains).count() / (double) faults.size());
   }
 
-  private static DrillAnswer answer(int card, PoolJoint joint, Optional<FindingKind> called) {
+  private static DrillAnswer answer(int specimen, PoolJoint joint, Optional<FindingKind> called) {
     return new DrillAnswer(
-        card,
+        specimen,
         joint.pin(),
         joint.item(),
         called.isEmpty() ? Verdict.ACCEPTABLE : Verdict.DEFECT,
@@ -141,29 +142,30 @@ final class SimulatedTrainee {
         Optional.empty(),
         List.of(),
         1500,
-        Decks.NOON);
+        PracticeSets.NOON);
   }
 
-  /** Takes a deck as a person does: through a sitting into the record. */
-  Went take(int deck, DrillRecord record) throws Refused {
+  /** Takes a set as a person does: through a sitting into the record. */
+  Went take(int set, DrillRecord record) throws Refused {
     List<PoolJoint> joints = draw();
-    OpenDeck open = open(deck, joints);
-    Taking taking = new Taking(open, record, "simulated", false, () -> Decks.NOON.plusDays(deck));
-    for (int card = 1; card <= joints.size(); card++) {
-      PoolJoint joint = joints.get(card - 1);
-      Optional<FindingKind> called = judge(joint, deck);
+    OpenSet open = open(set, joints);
+    Judging judging =
+        new Judging(open, record, "simulated", false, () -> PracticeSets.NOON.plusDays(set));
+    for (int specimen = 1; specimen <= joints.size(); specimen++) {
+      PoolJoint joint = joints.get(specimen - 1);
+      Optional<FindingKind> called = judge(joint, set);
       Verdict said = called.isEmpty() ? Verdict.ACCEPTABLE : Verdict.DEFECT;
-      taking.answer(card, joint.pin(), said, called, 1500);
-      taking.close(card);
+      judging.answer(specimen, joint.pin(), said, called, 1500);
+      judging.close(specimen);
     }
-    return went(deck, joints, taking.answers());
+    return went(set, joints, judging.answers());
   }
 
-  private static OpenDeck open(int deck, List<PoolJoint> joints) {
-    List<Card> cards = new ArrayList<>();
+  private static OpenSet open(int set, List<PoolJoint> joints) {
+    List<Specimen> specimens = new ArrayList<>();
     Map<String, byte[]> pictures = new HashMap<>();
     for (PoolJoint joint : joints) {
-      String picture = MadeDeck.pictureName(cards.size() + 1);
+      String picture = MadeSet.pictureName(specimens.size() + 1);
       Spot spot =
           new Spot(
               joint.pin(),
@@ -173,12 +175,12 @@ final class SimulatedTrainee {
               Optional.of(joint.known()),
               Optional.empty(),
               List.of());
-      cards.add(new Card(picture, "", 1000, 1000, List.of(spot)));
+      specimens.add(new Specimen(picture, "", 1000, 1000, List.of(spot)));
       pictures.put(picture, new byte[0]);
     }
-    String name = "deck " + (deck + 1);
-    Deck made = new Deck(Deck.FORMAT, name, "simulated", deck, 2, cards);
-    String key = "%064x".formatted(deck + 1);
-    return new OpenDeck(made, new Sitting.DeckId(key, name, cards.size(), false), pictures);
+    String name = "set " + (set + 1);
+    PracticeSet made = new PracticeSet(PracticeSet.FORMAT, name, "simulated", set, 2, specimens);
+    String key = "%064x".formatted(set + 1);
+    return new OpenSet(made, new Sitting.SetId(key, name, specimens.size(), false), pictures);
   }
 }

@@ -9,7 +9,7 @@ import leadlight.record.DrillRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A trainee of known skill through twenty decks. docs/drill.md has the figures of more of them. */
+/** A trainee of known skill through twenty sets. docs/drill.md has the figures of more of them. */
 class SimulatedTraineeTest {
 
   /** Weak findings are two of six; without a schedule they are a third of the defects. */
@@ -22,8 +22,8 @@ class SimulatedTraineeTest {
     try (DrillRecord record = DrillRecord.open(folder)) {
       SimulatedTrainee trainee = new SimulatedTrainee(1, true);
       int held = 0;
-      for (int deck = 0; deck < SimulatedTrainee.DECKS; deck++) {
-        SimulatedTrainee.Went went = trainee.take(deck, record);
+      for (int set = 0; set < SimulatedTrainee.SETS; set++) {
+        SimulatedTrainee.Went went = trainee.take(set, record);
         List<History.Sat> sat = History.of(record, "simulated").drills();
         Figures shown = Figures.of(sat.get(sat.size() - 1).answers()).orElseThrow();
         held += DrillSkill.holds(shown.missed(), went.known()) ? 1 : 0;
@@ -49,12 +49,12 @@ class SimulatedTraineeTest {
   }
 
   @Test
-  void theScheduleShiftsDecksToWeakFindings() {
+  void theScheduleShiftsSetsToWeakFindings() {
     assertThat(later(DrillSkill.of(60, true))).isGreaterThan(UNSCHEDULED + 0.1);
     assertThat(later(DrillSkill.of(60, false))).isBetween(UNSCHEDULED - 0.03, UNSCHEDULED + 0.03);
   }
 
   private static double later(DrillSkill skill) {
-    return Arrays.stream(skill.weakShare(), 5, SimulatedTrainee.DECKS).average().orElseThrow();
+    return Arrays.stream(skill.weakShare(), 5, SimulatedTrainee.SETS).average().orElseThrow();
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -484,5 +485,62 @@ class GraderTest {
 
   private static Finding find(GradedJoint joint, FindingKind kind) {
     return joint.findings().stream().filter(f -> f.kind() == kind).findFirst().orElseThrow();
+  }
+
+  /** Overhangs 2 u beyond, 1.5 u inside and 6 u inside a limit of 0.1 mm, u 0.01 mm. */
+  private static Grader.GradedRow nearTheLimit(String limits) {
+    List<Joint> joints = new ArrayList<>();
+    for (double overhangMm : new double[] {0.12, 0.085, 0.04}) {
+      Joint plain = plain(joints.size() + 1, sound());
+      Map<Measure, Quantity> sizes = new EnumMap<>(plain.measures());
+      sizes.put(Measure.SIDE_OVERHANG, mm(overhangMm));
+      joints.add(
+          new Joint(
+              plain.lead(),
+              sizes,
+              List.of(),
+              Optional.empty(),
+              plain.byMeasures(),
+              Optional.empty()));
+    }
+    RowSpec spec = RowSpec.plain(3, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+    return new Grader(AcceptanceSet.load(limits), 2, Opinions.BOTH)
+        .grade(spec, joints, new Familiarity(FAMILIAR, true));
+  }
+
+  private static List<Verdict> verdicts(Grader.GradedRow row) {
+    return row.joints().stream().map(GradedJoint::verdict).toList();
+  }
+
+  @Test
+  void aWiderGuardBandLeavesMoreToTheBenchAndTheRowSaysSo() {
+    Grader.GradedRow usual = nearTheLimit("ipc-a-610");
+    Grader.GradedRow surer = nearTheLimit("ipc-a-610@99");
+    Grader.GradedRow bolder = nearTheLimit("ipc-a-610@90");
+
+    assertThat(verdicts(usual))
+        .containsExactly(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.ACCEPTABLE);
+    assertThat(verdicts(surer))
+        .containsExactly(Verdict.UNJUDGED, Verdict.UNJUDGED, Verdict.ACCEPTABLE);
+    assertThat(verdicts(bolder))
+        .containsExactly(Verdict.DEFECT, Verdict.ACCEPTABLE, Verdict.ACCEPTABLE);
+    assertThat(usual.notes()).noneMatch(Note.GuardBand.class::isInstance);
+    Note.GuardBand said = guardBand(surer);
+    assertThat(said.level()).isEqualTo(0.99);
+    assertThat(said.bandU()).isCloseTo(2.3263, within(1e-4));
+    assertThat(said.passedAtLimit()).isCloseTo(0.01, within(1e-12));
+    assertThat(said.leftInside()).isCloseTo(0.2503, within(1e-4));
+    assertThat(said.undecided()).isEqualTo(2);
+    assertThat(said.usualLevel()).isEqualTo(0.95);
+    assertThat(said.usuallyUndecided()).isEqualTo(1);
+    assertThat(guardBand(bolder).undecided()).isZero();
+  }
+
+  private static Note.GuardBand guardBand(Grader.GradedRow row) {
+    return row.notes().stream()
+        .filter(Note.GuardBand.class::isInstance)
+        .map(Note.GuardBand.class::cast)
+        .findFirst()
+        .orElseThrow();
   }
 }

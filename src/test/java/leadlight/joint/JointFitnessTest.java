@@ -2,8 +2,10 @@ package leadlight.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import leadlight.model.Doubt;
 import org.junit.jupiter.api.Test;
 
@@ -41,5 +43,27 @@ class JointFitnessTest {
   void aFocusThatNoEdgeShowsIsNoFocus() {
     JointFitness flat = new JointFitness(50, OptionalDouble.empty(), 0, 0);
     assertThat(flat.unfitBecause(LIMITS)).contains(new Doubt.FocusUnknown());
+  }
+
+  @Test
+  void focusChangesEvenlyAlongARow() {
+    List<JointFitness> row =
+        DoubleStream.of(2.0, 2.1, 5.0, 2.3, 2.4, 2.5)
+            .mapToObj(blur -> new JointFitness(50, OptionalDouble.of(blur), 0.1, 0))
+            .toList();
+
+    List<JointFitness> alike = JointFitness.focusedAlike(row);
+
+    assertThat(alike.get(2).blurPx()).as("soft solder, not soft focus").hasValue(2.3);
+    assertThat(alike.get(5).blurPx()).hasValue(2.4);
+    assertThat(alike).extracting(JointFitness::burntShare).containsOnly(0.1);
+  }
+
+  @Test
+  void anEdgelessJointDoesNotBorrowItsNeighboursFocus() {
+    JointFitness sharp = new JointFitness(50, OptionalDouble.of(1), 0, 0);
+    JointFitness flat = new JointFitness(50, OptionalDouble.empty(), 0, 0);
+
+    assertThat(JointFitness.focusedAlike(List.of(sharp, flat, sharp)).get(1).blurPx()).isEmpty();
   }
 }

@@ -37,6 +37,7 @@ class CustomerSheetTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        java.util.List.of(),
         Optional.empty(),
         "",
         signedBy,

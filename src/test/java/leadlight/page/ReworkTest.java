@@ -59,6 +59,19 @@ class ReworkTest {
   }
 
   @Test
+  void eachToolIsTakenUpOnce() {
+    fault(FindingKind.EXCESS, 1);
+    fault(FindingKind.INSUFFICIENT, 3);
+    fault(FindingKind.OPEN, 5);
+    bridge(7);
+    fault(FindingKind.SIDE_OVERHANG, 12);
+    fault(FindingKind.MISSING_LEAD, 15);
+    assertThat(rework().steps())
+        .extracting(step -> step.task().tool())
+        .containsExactly("tweezers", "wick", "wick", "iron", "iron", "hot-air");
+  }
+
+  @Test
   void aMissingLeadGoesBeforeAllElse() {
     bridge(7);
     fault(FindingKind.MISSING_LEAD, 12);

@@ -192,6 +192,7 @@ class BadFileTest {
         new PhotoReader(
             new PhotoLimits(
                 new PhotoLimits.Intake(tiny, one, one, one, one, one),
+                PhotoLimits.standard().cost(),
                 PhotoLimits.standard().whole(),
                 PhotoLimits.standard().directories(),
                 PhotoLimits.standard().fitness()));

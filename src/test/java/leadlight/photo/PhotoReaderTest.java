@@ -185,6 +185,7 @@ class PhotoReaderTest {
         new PhotoReader(
             new PhotoLimits(
                 own,
+                PhotoLimits.standard().cost(),
                 PhotoLimits.standard().whole(),
                 PhotoLimits.standard().directories(),
                 PhotoLimits.standard().fitness()));

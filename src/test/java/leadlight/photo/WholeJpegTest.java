@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import leadlight.model.UserError;
+import leadlight.photo.jpeg.JpegWalk;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +79,27 @@ class WholeJpegTest {
     for (int zeros : new int[] {1, 2, 7, 60, 70_000}) {
       assertThat(refusal(padded(whole, zeros))).as("%d zeros", zeros).isNull();
     }
+  }
+
+  @Test
+  void whatADecoderWouldRemarkUponIsUnusual() throws IOException {
+    byte[] whole = Files.readAllBytes(SAMPLE);
+    byte[] filledUp = Arrays.copyOf(whole, whole.length + 20);
+    Arrays.fill(filledUp, whole.length - 2, filledUp.length, (byte) 0);
+    filledUp[filledUp.length - 2] = (byte) 0xff;
+    filledUp[filledUp.length - 1] = (byte) 0xd9;
+    assertThat(look(whole)).isEqualTo(new JpegWalk.Look(Optional.empty(), false));
+    assertThat(look(filledUp)).isEqualTo(new JpegWalk.Look(Optional.empty(), true));
+  }
+
+  private static JpegWalk.Look look(byte[] file) {
+    return JpegWalk.at(
+        (at, into) -> {
+          int length = (int) Math.max(0, Math.min(into.length, file.length - at));
+          System.arraycopy(file, (int) Math.min(at, file.length), into, 0, length);
+          return length;
+        },
+        PhotoLimits.standard().whole().jpeg());
   }
 
   @Test

@@ -2,11 +2,16 @@ package leadlight.quality;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import java.util.stream.IntStream;
 import leadlight.model.UserError;
 import leadlight.quality.SwitchingRules.LotResult;
+import leadlight.quality.sampling.DoublePlan;
+import leadlight.quality.sampling.SequentialPlan;
 import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,5 +120,80 @@ class LotDecisionTest {
         .isInstanceOf(UserError.class)
         .hasMessageContaining("4")
         .hasMessageContaining("3");
+  }
+
+  /** ISO 2859-1, letter J, AQL 1.0, double: 50, 0 and 3; 50 more, 3 and 4. */
+  @ParameterizedTest
+  @CsvSource({"50,0,ACCEPTED", "50,3,REFUSED", "100,1,ACCEPTED", "100,3,ACCEPTED", "100,4,REFUSED"})
+  void aDoublePlanDecidesAtEitherSample(int inspected, int found, LotResult result) {
+    LotDecision decision = LotDecision.of(TWO, 600, new Rate(found, inspected));
+
+    assertThat(decision.result()).isEqualTo(result);
+    assertThat(String.join(" ", decision.reasons()))
+        .contains("no interval is given")
+        .contains(inspected == 50 ? "first sample of 50" : "both samples, 100 units")
+        .doesNotContain("Wilson");
+  }
+
+  private static final DoublePlan TWO = new DoublePlan(50, 0, 3, 50, 3, "double");
+
+  @Test
+  void betweenItsNumbersTheFirstSampleDoesNotDecide() {
+    assertThat(TWO.after(50, 1)).isEmpty();
+    assertThat(TWO.after(50, 2)).isEmpty();
+    assertThat(TWO.nextStop(0)).isEqualTo(50);
+    assertThat(TWO.nextStop(50)).isEqualTo(100);
+    assertThatThrownBy(() -> LotDecision.of(TWO, 600, new Rate(1, 50)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("goes on");
+    assertThatThrownBy(() -> TWO.after(60, 1)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /**
+   * Carried out unit by unit, each plan accepts as often, after as many units, as its curve says.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.01", "0.03", "0.06"})
+  void carriedOutAPlanDoesWhatItsCurveSays(double share) {
+    SequentialPlan each = new SequentialPlan(0.01, 0.05, 0.06, 0.10);
+    assertThat(walked(TWO, share)[0]).isCloseTo(TWO.accepts(share), within(0.01));
+    assertThat(walked(TWO, share)[1]).isCloseTo(TWO.sampleNumber(share), within(0.5));
+    assertThat(walked(each, share)[0]).isCloseTo(each.accepts(share), within(0.01));
+    assertThat(walked(each, share)[1]).isCloseTo(each.course(share).sampleNumber(), within(0.5));
+  }
+
+  private static double[] walked(Inspection plan, double share) {
+    int lots = 20_000;
+    Random random = new Random(1);
+    int accepted = 0;
+    long units = 0;
+    for (int lot = 0; lot < lots; lot++) {
+      int inspected = 0;
+      int bad = 0;
+      Optional<LotResult> result = Optional.empty();
+      while (result.isEmpty()) {
+        int stop = plan.nextStop(inspected);
+        for (; inspected < stop; inspected++) {
+          bad += random.nextDouble() < share ? 1 : 0;
+        }
+        result = plan.after(inspected, bad);
+      }
+      accepted += result.get() == LotResult.ACCEPTED ? 1 : 0;
+      units += inspected;
+    }
+    return new double[] {(double) accepted / lots, (double) units / lots};
+  }
+
+  @Test
+  void aSequentialPlanNeedsASecondLookOnlyWhereItGoesOn() {
+    SequentialPlan each = new SequentialPlan(0.01, 0.05, 0.06, 0.10);
+
+    assertThat(each.after(43, 0)).isEmpty();
+    assertThat(each.after(44, 0)).contains(LotResult.ACCEPTED);
+    assertThat(each.after(1, 1)).isEmpty();
+    assertThat(each.after(2, 2)).contains(LotResult.REFUSED);
+    assertThat(each.after(each.units(), each.acceptAt(each.end()) + 1)).contains(LotResult.REFUSED);
+    assertThat(each.nextStop(7)).isEqualTo(8);
+    assertThat(each.qualityAt(0.10)).isBetween(0.059, 0.062);
   }
 }

@@ -283,36 +283,4 @@ class PlotTest {
     assertThat(Words.count(2, "joint")).isEqualTo("2 joints");
     assertThatThrownBy(() -> Words.fixed(Double.NaN, 2)).hasMessageContaining("NaN");
   }
-
-  @Test
-  void aPageIsOneFileThatFetchesNothingAndEscapesItsWords() {
-    Page page =
-        new Page.Builder()
-            .heading("<h>")
-            .text("a & b")
-            .text("")
-            .strong("mind <this>")
-            .grid(List.of("<c>"), List.of(List.of("1 < 2")))
-            .grid(List.of("empty"), List.of())
-            .chart(new Plot("t", "x", "y", List.of(), List.of(series(Plot.Style.POINTS, 1, 1))))
-            .pictures(
-                List.of(
-                    new Page.Picture(new byte[] {1, 2, 3}, List.of("<one>")),
-                    new Page.Picture(new byte[0], List.of("two"))))
-            .pictures(List.of())
-            .page("T & t");
-    String html = HtmlPage.of(page);
-
-    assertThat(html)
-        .startsWith("<!DOCTYPE html>")
-        .endsWith("</body></html>\n")
-        .contains("<title>T &amp; t</title>", "<h1>T &amp; t</h1>", "<h2>&lt;h&gt;</h2>")
-        .contains("<p>a &amp; b</p>", "mind &lt;this&gt;</p>")
-        .contains("<th>&lt;c&gt;</th>", "<td>1 &lt; 2</td>", "<svg ")
-        .contains("data:image/png;base64,AQID", "&lt;one&gt;", "two")
-        .doesNotContain("<script", "http://", "https://", "<p></p>", "empty");
-    assertThat(html.split("<img ", -1)).as("one picture has bytes").hasSize(2);
-    assertThat(html.split("<figure>", -1)).hasSize(3);
-    assertThat(html.split("<table", -1)).hasSize(2);
-  }
 }

@@ -51,6 +51,7 @@ class SamplePagesTest {
     Page page =
         SamplePages.sheet(
             "the plan",
+            PLAN,
             42,
             List.of(
                 new Page.Picture(new byte[] {1}, List.of("unit 1")),

@@ -20,9 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Trainees' sittings and answers in the record. */
 class DrillRecordTest {
 
-  private static final Sitting.DeckId DECK =
-      new Sitting.DeckId("d".repeat(64), "samples", 2, false);
-  private static final Sitting.DeckId OWN = new Sitting.DeckId("d".repeat(64), "own row", 2, true);
+  private static final Sitting.SetId SET = new Sitting.SetId("d".repeat(64), "samples", 2, false);
+  private static final Sitting.SetId OWN = new Sitting.SetId("d".repeat(64), "own row", 2, true);
 
   @TempDir private Path folder;
   private DrillRecord record;
@@ -37,9 +36,9 @@ class DrillRecordTest {
     record.close();
   }
 
-  private static DrillAnswer answer(int card, int pin, Verdict said, FindingKind... finding) {
+  private static DrillAnswer answer(int specimen, int pin, Verdict said, FindingKind... finding) {
     return new DrillAnswer(
-        card,
+        specimen,
         pin,
         "board.jpg pin " + pin,
         said,
@@ -54,7 +53,7 @@ class DrillRecordTest {
 
   @Test
   void anAnswerComesOutAsItWentIn() {
-    long sitting = record.sit("Ada", DECK, NOON).id();
+    long sitting = record.sit("Ada", SET, NOON).id();
     DrillAnswer full = answer(1, 3, Verdict.DEFECT, FindingKind.OPEN);
     DrillAnswer own =
         new DrillAnswer(
@@ -72,12 +71,12 @@ class DrillRecordTest {
     record.answer(sitting, own);
     record.answer(sitting, full);
 
-    assertThat(record.answers(sitting)).as("by card and pin").containsExactly(full, own);
+    assertThat(record.answers(sitting)).as("by specimen and pin").containsExactly(full, own);
   }
 
   @Test
   void theLastAnswerToAPinCounts() {
-    long sitting = record.sit("Ada", DECK, NOON).id();
+    long sitting = record.sit("Ada", SET, NOON).id();
     record.answer(sitting, answer(1, 3, Verdict.DEFECT));
     record.answer(sitting, answer(1, 3, Verdict.ACCEPTABLE));
     assertThat(record.answers(sitting))
@@ -87,31 +86,31 @@ class DrillRecordTest {
 
   @Test
   void anUnfinishedSittingIsGoneOnWithAndAFinishedOneIsNot() {
-    Sitting first = record.sit("Ada", DECK, NOON);
+    Sitting first = record.sit("Ada", SET, NOON);
     assertThat(first.person()).isEqualTo("Ada");
-    assertThat(first.deck()).isEqualTo(DECK);
+    assertThat(first.set()).isEqualTo(SET);
     assertThat(first.startedAt()).isEqualTo(NOON);
     assertThat(first.endedAt()).isEmpty();
-    assertThat(record.sit("Ada", DECK, NOON.plusDays(1))).isEqualTo(first);
+    assertThat(record.sit("Ada", SET, NOON.plusDays(1))).isEqualTo(first);
     assertThat(record.sit("Ada", OWN, NOON).id()).isNotEqualTo(first.id());
-    assertThat(record.sit("Grace", DECK, NOON).id()).isNotEqualTo(first.id());
+    assertThat(record.sit("Grace", SET, NOON).id()).isNotEqualTo(first.id());
 
     record.tell(first.id(), 1, NOON.plusMinutes(1));
     assertThat(record.told(first.id())).containsExactly(1);
-    assertThat(record.sit("Ada", DECK, NOON)).as("one card of two told").isEqualTo(first);
+    assertThat(record.sit("Ada", SET, NOON)).as("one specimen of two told").isEqualTo(first);
     record.tell(first.id(), 2, NOON.plusMinutes(2));
 
     assertThat(record.told(first.id())).containsExactly(1, 2);
-    assertThat(record.sit("Ada", DECK, NOON).id()).isGreaterThan(first.id());
+    assertThat(record.sit("Ada", SET, NOON).id()).isGreaterThan(first.id());
     assertThat(record.sittings("Ada").get(0).endedAt()).contains(NOON.plusMinutes(2));
   }
 
   @Test
   void erasingAPersonLeavesNothingOfThemAndAllOfOthers() throws IOException {
     String name = "Bartholomew-to-be-forgotten";
-    long sitting = record.sit(name, DECK, NOON).id();
+    long sitting = record.sit(name, SET, NOON).id();
     record.answer(sitting, answer(1, 3, Verdict.DEFECT));
-    long other = record.sit("Grace", DECK, NOON).id();
+    long other = record.sit("Grace", SET, NOON).id();
     record.answer(other, answer(1, 3, Verdict.DEFECT));
     assertThat(record.people()).containsExactly(name, "Grace");
 

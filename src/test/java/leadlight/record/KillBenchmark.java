@@ -87,7 +87,8 @@ class KillBenchmark {
             if (--writes == 0) {
               Thread.sleep(0, random.nextInt(999_999));
               Thread.sleep(random.nextInt(12));
-              process.destroyForcibly();
+              // Not by the process itself, which would close what it still has to say.
+              process.toHandle().destroyForcibly();
             }
           } else if (line.startsWith("bench ")) {
             benches++;

@@ -93,6 +93,7 @@ class OlderRecordTest {
     try (JobRecord record = JobRecord.open(folder)) {
       Scoring scoring = record.scoring(1);
       assertThat(scoring.method().reader()).isEmpty();
+      assertThat(scoring.subject().port()).as("a board had one row of a kind then").isEmpty();
       assertThat(scoring.method().settings().opinions()).isEqualTo(Opinions.MEASURES);
       RecordedJoint joint = record.row(1).joints().get(0);
       assertThat(joint.tool().verdict()).isEqualTo(Verdict.DEFECT);
@@ -161,6 +162,27 @@ class OlderRecordTest {
     try (JobRecord record = JobRecord.open(folder)) {
       assertThat(record.troubles())
           .contains("scoring 1 lacks the second reader's opinion on 3 joints");
+    }
+  }
+
+  /** The seventh version called a practice set a deck, and what is asked in it a card. */
+  @Test
+  void sittingsOfTheSeventhVersionGoOnUnderTheirNewNames() throws SQLException {
+    migrateTo("7");
+    execute(
+        "INSERT INTO trainee VALUES (1, 'Ada')",
+        "INSERT INTO sitting VALUES (1, 1, 0, '%s', 'first week', 2, '2026-03-01T12:00:00Z',"
+                .formatted("d".repeat(64))
+            + " 'UTC', NULL)",
+        "INSERT INTO drill_answer VALUES (1, 1, 1, 5, 'a.jpg pin 5', 'defect', 'open', 'defect',"
+            + " '[\"open\"]', NULL, '[]', 900, '2026-03-01T12:01:00Z')",
+        "INSERT INTO drill_told VALUES (1, 1, '2026-03-01T12:01:00Z')");
+    try (DrillRecord record = DrillRecord.open(folder)) {
+      Sitting sitting = record.sittings("Ada").get(0);
+      assertThat(sitting.set())
+          .isEqualTo(new Sitting.SetId("d".repeat(64), "first week", 2, false));
+      assertThat(record.answers(1)).extracting(DrillAnswer::specimen).containsExactly(1);
+      assertThat(record.told(1)).containsExactly(1);
     }
   }
 }

@@ -34,6 +34,7 @@ import leadlight.model.Verdict;
 import leadlight.record.BenchResult;
 import leadlight.record.BenchTest;
 import leadlight.record.JobRecord;
+import leadlight.record.LegsSeen;
 import leadlight.record.LifeEvent;
 import leadlight.record.Method;
 import leadlight.record.NewScoring;
@@ -72,6 +73,11 @@ class BoardStandingTest {
 
   /** A photo of a row of which some pins are defects. */
   private long photo(int leads, Stage stage, int attempt, Integer... bad) throws IOException {
+    return photo(Optional.empty(), leads, stage, attempt, bad);
+  }
+
+  private long photo(Optional<String> port, int leads, Stage stage, int attempt, Integer... bad)
+      throws IOException {
     ZonedDateTime at = later();
     Path file = Files.writeString(folder.resolve("p" + minute + ".jpg"), "photo " + minute);
     Settings settings =
@@ -108,7 +114,7 @@ class BoardStandingTest {
             List.of());
     return record.add(
         new NewScoring(
-            new Subject("job", "board", stage, attempt),
+            new Subject("job", "board", stage, attempt, port),
             file,
             scored,
             new Method(settings, "a".repeat(64), "0.1.0", Optional.empty()),
@@ -172,6 +178,55 @@ class BoardStandingTest {
 
   private List<Code> codes() {
     return board().open().stream().map(BoardStanding.Point::code).toList();
+  }
+
+  /** Legs are a photo of their own: the last one of a side counts. */
+  @Test
+  void aDefectOfALegForbidsTheHandBackUntilThatSideIsSeenAgain() throws IOException {
+    photo(5, Stage.FINAL, 1);
+    legs("solder", Verdict.DEFECT, Verdict.UNJUDGED);
+    legs("component", Verdict.UNJUDGED);
+    BoardStanding bad = BoardStanding.of(record, "job", "board", 3);
+    assertThat(bad.mayBeHandedBack()).isFalse();
+    assertThat(bad.open())
+        .contains(
+            new BoardStanding.Point(Code.LEG_DEFECT, List.of(), "1"),
+            new BoardStanding.Point(Code.LEGS_UNJUDGED, List.of(), "2"));
+
+    legs("solder", Verdict.ACCEPTABLE, Verdict.ACCEPTABLE);
+    BoardStanding good = BoardStanding.of(record, "job", "board", 3);
+    assertThat(good.mayBeHandedBack()).isTrue();
+    assertThat(good.open()).extracting(BoardStanding.Point::code).contains(Code.LEGS_UNJUDGED);
+    assertThat(record.troubles()).isEmpty();
+  }
+
+  private void legs(String side, Verdict... verdicts) {
+    List<LegsSeen.Leg> legs =
+        IntStream.rangeClosed(1, verdicts.length)
+            .mapToObj(leg -> new LegsSeen.Leg(OptionalInt.of(leg), verdicts[leg - 1]))
+            .toList();
+    LegsSeen seen = new LegsSeen("legs.jpg", "b".repeat(64), side, legs, Optional.empty());
+    record.add("job", "board", LifeEvent.said(LifeEvent.Kind.LEGS, seen.words(), "Ada", later()));
+  }
+
+  /** Two equal connectors: the later photo of port B is no photo of port A. */
+  @Test
+  void twoPortsOfOneBoardAreTwoRows() throws IOException {
+    photo(Optional.of("A"), 5, Stage.AS_RECEIVED, 1, 3);
+    long b = photo(Optional.of("B"), 5, Stage.AFTER_REWORK, 1);
+    BoardStanding board = BoardStanding.of(record, "job", "board", 3);
+    assertThat(board.rows()).isEqualTo(2);
+    assertThat(board.last()).hasSize(2);
+    assertThat(board.mayBeHandedBack()).isFalse();
+    assertThat(board.open()).contains(new BoardStanding.Point(Code.DEFECT, List.of(3), "A"));
+
+    record.bench(
+        b, 3, new BenchResult(BenchTest.PROD, "moves", OptionalInt.empty(), "Ada", later()));
+    photo(Optional.of("A"), 5, Stage.AFTER_REWORK, 1);
+    assertThat(BoardStanding.of(record, "job", "board", 3).last())
+        .as("what was said of B is not said of A")
+        .extracting(BoardStanding.Shot::verdict)
+        .containsExactly(Verdict.ACCEPTABLE, Verdict.DEFECT);
   }
 
   @Test

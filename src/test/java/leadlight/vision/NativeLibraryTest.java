@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import leadlight.model.UserError;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.opencv.core.Core;
@@ -71,6 +72,14 @@ class NativeLibraryTest {
   void a_folder_that_is_a_file_is_an_input_output_error() throws Exception {
     Path file = Files.createFile(folder.resolve("file"));
     assertThatThrownBy(() -> packed().unpackedIn(file)).isInstanceOf(IOException.class);
+  }
+
+  @Test
+  void a_release_without_its_library_says_so_in_one_line() {
+    assertThatThrownBy(() -> NativeLibrary.start(folder.resolve("libgone.so")))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("libgone.so")
+        .hasMessageContaining("install Leadlight again");
   }
 
   @Test

@@ -101,8 +101,14 @@ final class BitFeed {
   /**
    * The same at the end of a scan, where some cameras fill up with bytes of zeros. Of a sector that
    * was lost to zeros the picture took most of them for its own; then those left over are damage.
+   * Some encoders pad with a whole byte of ones where no padding is needed.
    */
   void endOfScan() {
+    if (count - madeUp == 8 && (held >>> madeUp & 0xff) == 0xff && toMarker()) {
+      padded = true;
+      clear();
+      return;
+    }
     int wholeBytes = (count - madeUp) / 8;
     long unread = held >>> madeUp;
     boolean zeros = (unread & (1L << (8 * wholeBytes)) - 1) == 0;

@@ -28,6 +28,15 @@ public final class JpegWalk {
   private int interval;
   private int scans;
   private Frame frame;
+  private boolean unusual;
+
+  /**
+   * What a walk showed.
+   *
+   * @param damage in words that go on from "is damaged: "; empty if the picture is whole
+   * @param unusual whole, but filled up, or of a version that decoders remark upon
+   */
+  public record Look(Optional<String> damage, boolean unusual) {}
 
   private JpegWalk(Bytes bytes, JpegLimits limits) {
     this.bytes = bytes;
@@ -40,17 +49,18 @@ public final class JpegWalk {
   }
 
   /**
-   * What is damaged, in words that go on from "is damaged: "; empty if the picture is whole.
+   * Walks a file.
    *
    * <p>The file must be a Huffman-coded JPEG of 8 bits with one or three components whose size is
    * within the limits: memory is taken by the frame's size, 16 to 24 bytes a block of 64 pixels.
    */
-  public static Optional<String> damage(Bytes bytes, JpegLimits limits) {
+  public static Look at(Bytes bytes, JpegLimits limits) {
     try {
-      new JpegWalk(bytes, limits).walk();
-      return Optional.empty();
+      JpegWalk walk = new JpegWalk(bytes, limits);
+      walk.walk();
+      return new Look(Optional.empty(), walk.unusual);
     } catch (JpegDamage e) {
-      return Optional.of(e.getMessage());
+      return new Look(Optional.of(e.getMessage()), true);
     }
   }
 
@@ -117,6 +127,7 @@ public final class JpegWalk {
     ScanWalk.Tables tables = new ScanWalk.Tables(dc, ac, interval);
     new ScanWalk(frame, scan, tables, bits).run();
     long end = bits.offset();
+    unusual |= bits.padded();
     if (bits.padded() && (read(marker(end) + 1, 1).get(0) & 0xff) != EOI) {
       throw new JpegDamage("more data stand in it than its size needs");
     }
@@ -143,11 +154,12 @@ public final class JpegWalk {
   }
 
   /** There are versions 1 and 2 (JFIF 1.02); some writers leave a 0 there, which harms nothing. */
-  private static void jfif(ByteBuffer body) {
+  private void jfif(ByteBuffer body) {
     boolean marked = body.limit() >= 6 && body.getInt(0) == JFIF && body.get(4) == 0;
     if (marked && (body.get(5) & 0xff) > 2) {
       throw new JpegDamage("its header says what no JPEG can be");
     }
+    unusual |= marked && body.get(5) != 1;
   }
 
   private void codes(ByteBuffer body) {

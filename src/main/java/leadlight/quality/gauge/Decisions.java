@@ -6,7 +6,11 @@ import leadlight.quality.ClassLimit;
 import leadlight.quality.Words;
 import leadlight.quality.risk.Conformity;
 
-/** What deciding by this gauge risks, for a choice of guard bands (JCGM 106:2012, clause 9). */
+/**
+ * What deciding by this gauge risks, for a choice of guard bands (JCGM 106:2012, clause 9). A
+ * reading within the guard band of a limit, on either side, is left to the bench, as {@code score
+ * --guard-band} leaves it.
+ */
 public final class Decisions {
 
   /** Head of the table. */
@@ -15,6 +19,8 @@ public final class Decisions {
           "guard band",
           "beyond the limit and accepted",
           "within and not accepted",
+          "of these, called a defect",
+          "left to the bench",
           "of 1000 joints, chance that one beyond passes");
 
   private static final int LOT = 1000;
@@ -54,6 +60,8 @@ public final class Decisions {
               guard[0] + " (" + Words.significant(band) + ")",
               fine(risk.falseAccept()),
               fine(risk.falseReject()),
+              fine(risk.falseCall()),
+              fine(risk.leftOpen()),
               fine(risk.falseAcceptInLot(LOT))));
     }
     return lines;

@@ -16,7 +16,8 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * @param u standard uncertainty of a reading, above 0
  * @param lower tolerance limit; minus infinity for none
  * @param upper tolerance limit; infinity for none
- * @param guard the acceptance limits lie so far inside the tolerance limits
+ * @param guard the acceptance limits lie so far inside the tolerance limits, the limits from which
+ *     a reading is called beyond them so far outside; between them it is left open
  */
 public record Conformity(
     double mean, double processSd, double u, double lower, double upper, double guard) {
@@ -45,6 +46,19 @@ public record Conformity(
     return over(x -> 1 - accepted(x), lower, upper);
   }
 
+  /**
+   * A joint is within the limits and is called beyond them: the part of that risk that is acted on.
+   */
+  public double falseCall() {
+    return over(this::called, lower, upper);
+  }
+
+  /** The share of joints that is neither accepted nor called. */
+  public double leftOpen() {
+    return over(
+        x -> 1 - accepted(x) - called(x), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+
   /** The share of the process beyond the limits. */
   public double beyond() {
     return over(x -> 1, Double.NEGATIVE_INFINITY, lower)
@@ -67,6 +81,16 @@ public record Conformity(
     double above = high == Double.POSITIVE_INFINITY ? 1 : reading.cumulativeProbability(high);
     double below = low == Double.NEGATIVE_INFINITY ? 0 : reading.cumulativeProbability(low);
     return above - below;
+  }
+
+  /** The chance that a joint of this true value is called beyond the limits. */
+  private double called(double x) {
+    NormalDistribution reading = NormalDistribution.of(x, u);
+    double above =
+        upper == Double.POSITIVE_INFINITY ? 0 : reading.survivalProbability(upper + guard);
+    double below =
+        lower == Double.NEGATIVE_INFINITY ? 0 : reading.cumulativeProbability(lower - guard);
+    return above + below;
   }
 
   private double over(DoubleUnaryOperator of, double from, double to) {
@@ -101,7 +125,7 @@ public record Conformity(
         java.util.stream.IntStream.rangeClosed(0, PANELS)
             .mapToDouble(i -> start + (end - start) * i / PANELS);
     DoubleStream fine =
-        DoubleStream.of(lower + guard, upper - guard)
+        DoubleStream.of(lower - guard, lower + guard, upper - guard, upper + guard)
             .filter(Double::isFinite)
             .flatMap(at -> DoubleStream.of(-6, -3, -1.5, 0, 1.5, 3, 6).map(k -> at + k * u))
             .filter(x -> x > start && x < end);

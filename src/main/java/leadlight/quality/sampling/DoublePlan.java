@@ -1,5 +1,8 @@
 package leadlight.quality.sampling;
 
+import java.util.Optional;
+import leadlight.quality.Inspection;
+import leadlight.quality.SwitchingRules.LotResult;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
@@ -12,8 +15,8 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
  * @param acceptBoth accepted with so many or fewer in both together
  * @param why where it comes from
  */
-public record DoublePlan(
-    int first, int accept, int refuse, int second, int acceptBoth, String why) {
+public record DoublePlan(int first, int accept, int refuse, int second, int acceptBoth, String why)
+    implements Inspection {
 
   /** Refuses what cannot be carried out. */
   public DoublePlan {
@@ -22,7 +25,7 @@ public record DoublePlan(
     }
   }
 
-  /** Probability of acceptance for a process of this share. */
+  @Override
   public double accepts(double share) {
     BinomialDistribution one = BinomialDistribution.of(first, share);
     BinomialDistribution two = BinomialDistribution.of(second, share);
@@ -40,7 +43,45 @@ public record DoublePlan(
     return first + second * again;
   }
 
+  @Override
+  public int units() {
+    return first + second;
+  }
+
+  @Override
+  public int nextStop(int inspected) {
+    return inspected < first ? first : units();
+  }
+
+  @Override
+  public Optional<LotResult> after(int inspected, int bad) {
+    if (inspected == first) {
+      return bad <= accept
+          ? Optional.of(LotResult.ACCEPTED)
+          : bad >= refuse ? Optional.of(LotResult.REFUSED) : Optional.empty();
+    }
+    if (inspected != units()) {
+      throw new IllegalArgumentException(inspected + " were inspected, not one or both samples");
+    }
+    return Optional.of(bad <= acceptBoth ? LotResult.ACCEPTED : LotResult.REFUSED);
+  }
+
+  @Override
+  public boolean inFull() {
+    return false;
+  }
+
+  @Override
+  public String against(int inspected, int bad) {
+    return inspected == first
+        ? "%d nonconforming in the first sample of %d; it accepts with %d or fewer and refuses with %d or more."
+            .formatted(bad, first, accept, refuse)
+        : "%d nonconforming in both samples, %d units; they accept with %d or fewer."
+            .formatted(bad, inspected, acceptBoth);
+  }
+
   /** "inspect 50, accept with 1 or fewer, refuse with 4 or more; between them ...". */
+  @Override
   public String words() {
     return ("inspect %d, accept with %d or fewer, refuse with %d or more; between them inspect %d"
             + " more, accept with %d or fewer in both, else refuse")

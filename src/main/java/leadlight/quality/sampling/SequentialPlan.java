@@ -1,7 +1,11 @@
 package leadlight.quality.sampling;
 
+import java.util.Optional;
 import leadlight.model.UserError;
+import leadlight.quality.Inspection;
 import leadlight.quality.SamplingScheme;
+import leadlight.quality.SwitchingRules.LotResult;
+import leadlight.quality.Words;
 
 /**
  * A sequential plan: after each unit the lot is accepted, refused or inspected further. Lines by
@@ -13,7 +17,8 @@ import leadlight.quality.SamplingScheme;
  * @param bad share that should be refused
  * @param consumerRisk most probability that it is accepted, likewise
  */
-public record SequentialPlan(double good, double producerRisk, double bad, double consumerRisk) {
+public record SequentialPlan(double good, double producerRisk, double bad, double consumerRisk)
+    implements Inspection {
 
   /**
    * Checks the figures.
@@ -122,7 +127,55 @@ public record SequentialPlan(double good, double producerRisk, double bad, doubl
     return new Course(accepted, units);
   }
 
+  @Override
+  public int units() {
+    return end();
+  }
+
+  @Override
+  public int nextStop(int inspected) {
+    return inspected + 1;
+  }
+
+  @Override
+  public Optional<LotResult> after(int inspected, int nonconforming) {
+    return nonconforming <= acceptAt(inspected)
+        ? Optional.of(LotResult.ACCEPTED)
+        : nonconforming >= refuseAt(inspected) ? Optional.of(LotResult.REFUSED) : Optional.empty();
+  }
+
+  @Override
+  public double accepts(double share) {
+    return course(share).accepts();
+  }
+
+  @Override
+  public boolean inFull() {
+    return false;
+  }
+
+  @Override
+  public String why() {
+    return "sequential (Wald 1947, the principle of ISO 39511), %s good with risk %s, %s bad with risk %s"
+        .formatted(
+            Words.percent(good),
+            Words.percent(producerRisk),
+            Words.percent(bad),
+            Words.percent(consumerRisk));
+  }
+
+  @Override
+  public String against(int inspected, int nonconforming) {
+    return "%d nonconforming in %d inspected, where the plan accepts with %s and refuses with %d or more."
+        .formatted(
+            nonconforming,
+            inspected,
+            acceptAt(inspected) < 0 ? "no number yet" : acceptAt(inspected) + " or fewer",
+            refuseAt(inspected));
+  }
+
   /** The plan in words. */
+  @Override
   public String words() {
     return ("after n units accept with %.4f n - %.3f nonconforming or fewer, refuse with %.4f n +"
             + " %.3f or more, else inspect another; at %d units accept with %d or fewer")

@@ -30,6 +30,22 @@ class ConformityTest {
   }
 
   @Test
+  void whatIsNeitherAcceptedNorCalledIsLeftOpen() {
+    Conformity one = new Conformity(0.03, 0.02, 0.0086, NONE, 0.065, 1.645 * 0.0086);
+    Conformity two = new Conformity(0.01, 0.1, 0.05, -0.2, 0.2, 0.05);
+    Conformity unguarded = new Conformity(0.03, 0.02, 0.0086, NONE, 0.065, 0);
+
+    assertThat(one.falseCall())
+        .isCloseTo(OutsideR.figure("split overhang guarded", 0), within(1e-9));
+    assertThat(one.leftOpen())
+        .isCloseTo(OutsideR.figure("split overhang guarded", 1), within(1e-9));
+    assertThat(two.falseCall()).isCloseTo(OutsideR.figure("split two-sided", 0), within(1e-9));
+    assertThat(two.leftOpen()).isCloseTo(OutsideR.figure("split two-sided", 1), within(1e-9));
+    assertThat(unguarded.leftOpen()).isCloseTo(0, within(1e-12));
+    assertThat(unguarded.falseCall()).isCloseTo(unguarded.falseReject(), within(1e-12));
+  }
+
+  @Test
   void aGuardBandTradesTheConsumersRiskForTheProducers() {
     Conformity without = new Conformity(0.03, 0.02, 0.0086, NONE, 0.065, 0);
     Conformity with = new Conformity(0.03, 0.02, 0.0086, NONE, 0.065, 0.01);

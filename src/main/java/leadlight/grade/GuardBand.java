@@ -1,0 +1,73 @@
+package leadlight.grade;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import leadlight.model.GradedJoint;
+import leadlight.model.LimitCheck;
+import leadlight.model.Note;
+import leadlight.model.UserError;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * How far inside its limit a value must lie to keep it, and how far beyond to pass it (JCGM
+ * 106:2012, 8.3): guarded acceptance and guarded rejection with the same band.
+ *
+ * @param level probability from which a limit counts as kept, or as passed
+ */
+record GuardBand(double level) {
+
+  /** Where the note says what a joint within its limit meets, in standard uncertainties inside. */
+  private static final double INSIDE_U = 3;
+
+  private static final Pattern PERCENT = Pattern.compile("5[1-9]|[6-9][0-9]");
+
+  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+
+  /**
+   * The band of a level in percent.
+   *
+   * @throws UserError if it is not a whole number from 51 to 99
+   */
+  static GuardBand ofPercent(String percent) {
+    if (!PERCENT.matcher(percent).matches()) {
+      throw new UserError(
+          "a guard band is 51 to 99 % sure, as 90, 95 or 99, not \"" + percent + "\"");
+    }
+    return new GuardBand(Integer.parseInt(percent) / 100.0);
+  }
+
+  /** The band, standard uncertainties. */
+  double bandU() {
+    return NORMAL.inverseCumulativeProbability(level);
+  }
+
+  /**
+   * The chance that a joint is accepted whose true value lies so far inside its limit.
+   *
+   * @param insideU in standard uncertainties; 0 at the limit, below 0 beyond it
+   */
+  double accepts(double insideU) {
+    return NORMAL.cumulativeProbability(insideU - bandU());
+  }
+
+  /** What the choice of this band means, and what it changes in a row. */
+  Note note(List<GradedJoint> row, GuardBand usual) {
+    return new Note.GuardBand(
+        level,
+        bandU(),
+        accepts(0),
+        1 - accepts(INSIDE_U),
+        undecided(row),
+        usual.level,
+        usual.undecided(row));
+  }
+
+  private int undecided(List<GradedJoint> row) {
+    return (int)
+        row.stream()
+            .flatMap(joint -> joint.checks().stream())
+            .mapToDouble(LimitCheck::kept)
+            .filter(kept -> Conformance.zone(kept, level) == Conformance.Zone.NEITHER)
+            .count();
+  }
+}

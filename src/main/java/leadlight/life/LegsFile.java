@@ -1,0 +1,89 @@
+package leadlight.life;
+
+import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import leadlight.data.DataFile;
+import leadlight.model.UserError;
+import leadlight.model.Verdict;
+import leadlight.record.LegsSeen;
+import leadlight.record.LifeEvent;
+import leadlight.report.MarkedRow;
+import leadlight.vision.Canvas;
+import leadlight.vision.Frame;
+
+/**
+ * What {@code leadlight legs} wrote of a photo, taken into a board's life.
+ *
+ * @param schema which table it is
+ * @param photo the photo
+ * @param side the side of the board
+ * @param legs the legs
+ */
+@JsonIgnoreProperties(ignoreUnknown = true)
+public record LegsFile(
+    @JsonProperty(required = true) String schema,
+    @JsonProperty(required = true) Shown photo,
+    @JsonProperty(required = true) String side,
+    @JsonProperty(required = true) List<Leg> legs) {
+
+  private static final String SCHEMA = "leadlight-legs-1";
+  private static final String ENDING = ".legs.json";
+  private static final int WIDTH_PX = 1200;
+  private static final int QUALITY = 85;
+
+  /** The photo. */
+  record Shown(
+      @JsonProperty(required = true) String file, @JsonProperty(required = true) String sha256) {}
+
+  /** A leg. */
+  @JsonIgnoreProperties(ignoreUnknown = true)
+  record Leg(OptionalInt leg, @JsonProperty(required = true) Verdict verdict) {}
+
+  /** Refuses another table. */
+  public LegsFile {
+    legs = List.copyOf(legs);
+    if (!SCHEMA.equals(schema)) {
+      throw new IllegalArgumentException("schema must be " + SCHEMA + ": leadlight legs writes it");
+    }
+  }
+
+  /**
+   * Reads the file; a copy of the marked picture beside it is kept.
+   *
+   * @throws UserError if it is none
+   */
+  public static LegsSeen seen(Path file, PhotoShelf shelf) {
+    LegsFile read = DataFile.at(file).read(LegsFile.class);
+    String name = file.getFileName().toString();
+    Path picture = file.resolveSibling(name.replace(ENDING, ".legs.png"));
+    Optional<Path> kept =
+        name.endsWith(ENDING) && Files.isRegularFile(picture)
+            ? Optional.of(shelf.keep(picture))
+            : Optional.empty();
+    return new LegsSeen(
+        read.photo.file(),
+        read.photo.sha256(),
+        read.side,
+        read.legs.stream().map(leg -> new LegsSeen.Leg(leg.leg(), leg.verdict())).toList(),
+        kept.map(path -> path.getParent().getFileName() + "/" + path.getFileName()));
+  }
+
+  /** The marked picture of an event, if it is still what it was. */
+  public static Optional<MarkedRow.Picture> picture(PhotoShelf shelf, LifeEvent event) {
+    return LegsSeen.of(event).picture().flatMap(kept -> shelf.picture(kept, LegsFile::shrunk));
+  }
+
+  private static MarkedRow.Picture shrunk(Frame frame) {
+    double factor = Math.min(1, WIDTH_PX / (double) frame.widthPx());
+    try (Frame small = frame.shrunk(factor);
+        Canvas canvas = new Canvas(small.widthPx(), small.heightPx(), 0)) {
+      canvas.paste(small, 0, 0, small.widthPx(), small.heightPx());
+      return new MarkedRow.Picture(canvas.jpeg(QUALITY), small.widthPx(), small.heightPx());
+    }
+  }
+}

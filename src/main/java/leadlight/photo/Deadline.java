@@ -1,0 +1,87 @@
+package leadlight.photo;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
+import leadlight.model.UserError;
+
+/**
+ * The time that one photo may take. Work that takes longer is left behind, as native code cannot be
+ * stopped within its process: it goes on without anyone waiting, and gives back what it holds when
+ * it ends; the other photos go on.
+ */
+public final class Deadline {
+
+  private final Duration most;
+
+  /** As {@code models/photo/limits.json} has it. */
+  public Deadline() {
+    this(Duration.ofSeconds((long) PhotoLimits.standard().cost().photoSecondsMax().value()));
+  }
+
+  Deadline(Duration most) {
+    this.most = most;
+  }
+
+  /**
+   * Does the work for a photo.
+   *
+   * @param work on a thread of its own; what it gives too late is closed
+   * @throws UserError if the time is over; else what the work throws
+   */
+  public <T extends AutoCloseable> T within(Path file, Supplier<T> work) {
+    CompletableFuture<T> done = new CompletableFuture<>();
+    Thread thread = new Thread(() -> run(work, done), "photo");
+    thread.setDaemon(true);
+    thread.start();
+    try {
+      return done.get(most.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (TimeoutException e) {
+      return inTheEnd(file, done);
+    } catch (InterruptedException e) {
+      done.cancel(false);
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", e);
+    } catch (ExecutionException e) {
+      throw thrown(e);
+    }
+  }
+
+  private static <T extends AutoCloseable> void run(Supplier<T> work, CompletableFuture<T> done) {
+    try {
+      T result = work.get();
+      if (!done.complete(result)) {
+        result.close();
+      }
+    } catch (Exception | Error e) {
+      done.completeExceptionally(e);
+    }
+  }
+
+  /** It may have ended between the deadline and here; then that counts. */
+  private <T> T inTheEnd(Path file, CompletableFuture<T> done) {
+    UserError late =
+        new UserError(
+            file.toString().replaceAll("\\p{Cntrl}", "?")
+                + " takes longer than "
+                + most.toSeconds()
+                + " s and was left; crop the row out, or take a smaller picture");
+    if (done.completeExceptionally(late)) {
+      throw late;
+    }
+    return done.join();
+  }
+
+  private static RuntimeException thrown(ExecutionException e) {
+    if (e.getCause() instanceof Error error) {
+      throw error;
+    }
+    return e.getCause() instanceof RuntimeException cause
+        ? cause
+        : new IllegalStateException(e.getCause());
+  }
+}

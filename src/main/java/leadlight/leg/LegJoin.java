@@ -80,8 +80,7 @@ public final class LegJoin {
     }
     List<LegSet.Seen> solder = seen.stream().filter(it -> it.side() == BoardSide.SOLDER).toList();
     if (solder.isEmpty()) {
-      return new LegSet.Joined(
-          number, Verdict.UNJUDGED, seen, List.of(new Doubt.LegNotShown()));
+      return new LegSet.Joined(number, Verdict.UNJUDGED, seen, List.of(new Doubt.LegNotShown()));
     }
     List<Doubt> doubts =
         solder.stream()

@@ -20,7 +20,7 @@ import leadlight.batch.JobList;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.connector.FootprintImport;
 import leadlight.connector.RowRequest;
-import leadlight.drill.OpenDeck;
+import leadlight.drill.OpenSet;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.photo.Photo;
@@ -199,8 +199,8 @@ public final class FuzzTargets {
     private Deck() {}
 
     public static void fuzzerTestOneInput(byte[] file) {
-      Scratch.write("deck.json", file);
-      mayRefuse(() -> OpenDeck.read(CARD.getParent()).deck().joints());
+      Scratch.write("practice-set.json", file);
+      mayRefuse(() -> OpenSet.read(CARD.getParent()).set().joints());
     }
   }
 

@@ -20,7 +20,7 @@ import leadlight.batch.JobList;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.connector.FootprintImport;
 import leadlight.connector.RowRequest;
-import leadlight.drill.OpenDeck;
+import leadlight.drill.OpenSet;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.photo.Photo;
@@ -192,15 +192,15 @@ public final class FuzzTargets {
   }
 
   /** The file of a practice deck, beside one card's picture. */
-  public static final class Deck {
+  public static final class PracticeSet {
 
     private static final Path CARD = Scratch.write("card-001.jpg", resource("/photo/grey.jpg"));
 
-    private Deck() {}
+    private PracticeSet() {}
 
     public static void fuzzerTestOneInput(byte[] file) {
       Scratch.write("deck.json", file);
-      mayRefuse(() -> OpenDeck.read(CARD.getParent()).deck().joints());
+      mayRefuse(() -> OpenSet.read(CARD.getParent()).set().joints());
     }
   }
 

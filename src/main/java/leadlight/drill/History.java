@@ -45,7 +45,8 @@ public record History(String person, List<Sat> drills, List<Sat> own) {
    * @param notRight missed, not judged or called by another name, of all
    * @param step where the schedule has it
    */
-  public record ByFinding(FindingKind finding, ClusterRate missed, ClusterRate notRight, int step) {}
+  public record ByFinding(
+      FindingKind finding, ClusterRate missed, ClusterRate notRight, int step) {}
 
   /** Copies the lists. */
   public History {

@@ -64,7 +64,8 @@ public final class Coverage {
 
   /** Clusters of other sizes: drilled joints of a photo, pushes of a row, joined rows, a photo. */
   private void otherClusters() {
-    line("%n| share | likeness | a cluster | clusters | by cluster | Wilson, each alone |%n|---|---|---|---|---|---|");
+    line(
+        "%n| share | likeness | a cluster | clusters | by cluster | Wilson, each alone |%n|---|---|---|---|---|---|");
     for (double share : new double[] {0.04, 0.2}) {
       for (double likeness : new double[] {0, 0.1, 0.3}) {
         for (int[] size : new int[][] {{2, 20}, {5, 16}, {57, 16}, {200, 16}}) {

@@ -36,7 +36,7 @@ class FuzzCorpusTest {
           "Limits", FuzzTargets.Limits::fuzzerTestOneInput,
           "Manifest", FuzzTargets.Manifest::fuzzerTestOneInput,
           "Csv", FuzzTargets.Csv::fuzzerTestOneInput,
-          "Deck", FuzzTargets.Deck::fuzzerTestOneInput,
+          "PracticeSet", FuzzTargets.PracticeSet::fuzzerTestOneInput,
           "Import", FuzzTargets.Import::fuzzerTestOneInput);
 
   static Stream<Arguments> targets() {

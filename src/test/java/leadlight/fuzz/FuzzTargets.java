@@ -192,14 +192,14 @@ public final class FuzzTargets {
   }
 
   /** The file of a practice deck, beside one card's picture. */
-  public static final class Deck {
+  public static final class PracticeSet {
 
     private static final Path CARD = Scratch.write("card-001.jpg", resource("/photo/grey.jpg"));
 
-    private Deck() {}
+    private PracticeSet() {}
 
     public static void fuzzerTestOneInput(byte[] file) {
-      Scratch.write("practice-set.json", file);
+      Scratch.write("deck.json", file);
       mayRefuse(() -> OpenSet.read(CARD.getParent()).set().joints());
     }
   }

@@ -104,12 +104,9 @@ final class BitFeed {
    * Some encoders pad with a whole byte of ones where no padding is needed.
    */
   void endOfScan() {
-    if (count - madeUp == 8 && (held >>> madeUp & 0xff) == 0xff && toMarker()) {
-      padded = true;
-      clear();
-      return;
-    }
     int wholeBytes = (count - madeUp) / 8;
+    boolean ones = wholeBytes > 0 && (held >>> madeUp + 8 * (wholeBytes - 1) & 0xff) == 0xff;
+    wholeBytes -= ones ? 1 : 0;
     long unread = held >>> madeUp;
     boolean zeros = (unread & (1L << (8 * wholeBytes)) - 1) == 0;
     int padding = wholeBytes;
@@ -118,14 +115,14 @@ final class BitFeed {
       padding += value == 0 ? 1 : 0;
       zeros = value <= 0;
     }
-    padded = padding > 0;
-    if (!zeros || padded && zeroRun - padding > lastZerosMax) {
+    padded = ones || padding > 0;
+    if (!zeros || padding > 0 && zeroRun - padding > lastZerosMax) {
       throw new JpegDamage("more data stand in it than its size needs");
     }
     clear();
   }
 
-  /** Whether {@link #endOfScan()} passed bytes of zeros. */
+  /** Whether {@link #endOfScan()} passed bytes that no picture needs. */
   boolean padded() {
     return padded;
   }

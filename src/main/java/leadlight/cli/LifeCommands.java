@@ -117,7 +117,7 @@ final class LifeCommands {
                 "recorded: %s, %s: %s (%s)"
                     .formatted(
                         RecordLines.printable(name.job()),
-                        RecordLines.printable(name.board()),
+                        RecordLines.board(name.board()),
                         String.join(", ", events.stream().map(e -> e.kind().id()).toList()),
                         RecordLines.printable(person.name())));
       }
@@ -221,7 +221,7 @@ final class LifeCommands {
                 "recorded: %s, %s %s (%s)"
                     .formatted(
                         RecordLines.printable(name.job()),
-                        RecordLines.printable(name.board()),
+                        RecordLines.board(name.board()),
                         yes ? "is handed back" : "is not handed back",
                         RecordLines.printable(person.name())));
       }

@@ -127,7 +127,7 @@ public final class BoardPage {
   }
 
   String title() {
-    return SafeText.of(board.job() + ", " + board.board());
+    return SafeText.of(board.job() + ", " + RecordWords.board(words, board.board()));
   }
 
   String verdict() {

@@ -43,7 +43,7 @@ class ConnectorRunTest {
     assertThat(Files.readAllLines(folder.resolve(name + ".csv"))).hasSize(1 + 19 + 4);
     assertThat(folder.resolve(name + ".annotated.png")).isNotEmptyFile();
     assertThat(Files.readString(folder.resolve(name + ".html")))
-        .contains("Needs hands: 0 of 19 joints, 1 of 4 legs", "Re-heat Leg 1 with flux");
+        .contains("To touch up: 0 of 19 joints, 1 of 4 legs", "from the solder side: Leg 1.");
   }
 
   @Test

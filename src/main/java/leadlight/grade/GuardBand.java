@@ -37,10 +37,11 @@ record GuardBand(double level) {
     return new GuardBand(number / 100.0);
   }
 
-  /** 0 if it is none. */
+  /** 0 if it is none, or not written as one is here. */
   private static int number(String percent) {
     try {
-      return Integer.parseInt(percent);
+      int number = Integer.parseInt(percent);
+      return percent.equals(Integer.toString(number)) ? number : 0;
     } catch (NumberFormatException e) {
       return 0;
     }

@@ -175,7 +175,7 @@ public final class BoardPage {
   private String heats() {
     return board.heats().entrySet().stream()
         .map(heat -> words.get("board.heat", heat.getKey(), heat.getValue()))
-        .reduce((a, b) -> a + ", " + b)
+        .reduce((a, b) -> a + "; " + b)
         .orElse("");
   }
 

@@ -81,7 +81,7 @@ class Trial:
         ready = self.begin(run)
         killer = multiprocessing.Process(
             target=kill_in_commit,
-            args=(run.pid, str(self.journal), self.dice.randrange(4), self.dice.uniform(0, 0.004)))
+            args=(run.pid, str(self.journal), self.dice.randrange(4), self.dice.uniform(0, 0.0015)))
         if ready:
             killer.start()
             self.write(run)
@@ -251,7 +251,7 @@ class Drill(Page):
         # Answers are only ever added; the time taken, which is kept with each, numbers them.
         self.number += 1
         self.post("answer", {"specimen": 1, "pin": self.pin, "verdict": "acceptable",
-                             "tookMs": self.number})
+                             "took_ms": self.number})
         self.kept.add(self.number)
 
     def compare(self, db):

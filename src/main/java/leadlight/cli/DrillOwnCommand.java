@@ -9,8 +9,7 @@ import leadlight.drill.OpenSet;
 import leadlight.drill.OwnWork;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
+import leadlight.photo.Deadline;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.DrillRecord;
 import picocli.CommandLine.Command;
@@ -83,8 +82,7 @@ final class DrillOwnCommand implements Callable<Integer> {
 
   private OpenSet set(AcceptanceSet set) {
     Settings settings = new Settings(row.spec(), productClass, set.id(), hint.hint());
-    try (Photo photo = new PhotoReader().read(file)) {
-      return OwnWork.of(new PhotoScorer(settings, set).score(photo), photo);
-    }
+    PhotoScorer scorer = new PhotoScorer(settings, set);
+    return new Deadline().reading(file, photo -> OwnWork.of(scorer.score(photo), photo));
   }
 }

@@ -14,8 +14,8 @@ import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
 import leadlight.motion.NudgeReader;
+import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.together.NudgeJoin;
 
@@ -76,9 +76,11 @@ final class NudgeRun {
 
   /** Reads all. */
   Result read(Path restFile, List<Path> pushed) {
-    Photo rest = new PhotoReader().read(restFile);
+    PhotoScorer scorer = new PhotoScorer(settings, limits);
+    PhotoScorer.Open open = PhotoScorer.open(restFile, () -> scorer);
+    Photo rest = open.photo();
     try {
-      ScoredPhoto scored = new PhotoScorer(settings, limits).score(rest);
+      ScoredPhoto scored = open.scored();
       if (!(scored.row() instanceof RowOutcome.Found row)) {
         throw new UserError(
             restFile + ": no row was found in the photo at rest; see leadlight score for why");
@@ -86,7 +88,7 @@ final class NudgeRun {
       NudgeReader reader = new NudgeReader(rest.frame(), row, settings.row());
       List<NudgeReader.Read> reads = new ArrayList<>();
       for (Path file : pushed) {
-        try (Photo photo = new PhotoReader().read(file)) {
+        try (Photo photo = new Deadline().read(file)) {
           reads.add(reader.read(photo.frame(), photo.info().file(), photo.info().sha256()));
         }
       }

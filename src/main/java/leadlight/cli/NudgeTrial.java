@@ -10,8 +10,8 @@ import leadlight.model.Nudge.Moved;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.motion.NudgeReader;
+import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.row.RowFinder;
 import leadlight.trial.NudgeTally;
 import leadlight.trial.NudgeTruth;
@@ -33,7 +33,7 @@ final class NudgeTrial {
   private static void count(NudgeTruth set, NudgeTally tally) {
     RowSpec spec =
         RowSpec.plain(set.leads(), set.pitchMm(), OptionalDouble.empty(), OptionalDouble.empty());
-    try (Photo rest = new PhotoReader().read(set.rest())) {
+    try (Photo rest = new Deadline().read(set.rest())) {
       RowOutcome outcome = new RowFinder().find(rest.frame(), spec, Optional.empty());
       for (NudgeTruth.Pushed truth : set.pushed()) {
         tally.add(
@@ -47,7 +47,7 @@ final class NudgeTrial {
   private static NudgeTally.Outcome read(
       Photo rest, RowOutcome.Found row, RowSpec spec, NudgeTruth.Pushed truth) {
     NudgeReader reader = new NudgeReader(rest.frame(), row, spec);
-    try (Photo photo = new PhotoReader().read(truth.photo())) {
+    try (Photo photo = new Deadline().read(truth.photo())) {
       NudgeReader.Read read =
           reader.read(photo.frame(), photo.info().file(), photo.info().sha256());
       Optional<Moved> lead = read.lead();

@@ -16,8 +16,8 @@ import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
+import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.trial.Comparison;
@@ -102,11 +102,13 @@ final class TrialRun {
 
   /** Scores one photo; what is given back adds the result to the rest. */
   private Runnable one(TrialPhoto trial) {
-    try (Photo photo = new PhotoReader().read(trial.file())) {
-      return trial.truth().isPresent()
-          ? withTruth(trial.truth().get(), photo)
-          : withNote(trial.note().orElseThrow(), photo);
-    }
+    return new Deadline()
+        .reading(
+            trial.file(),
+            photo ->
+                trial.truth().isPresent()
+                    ? withTruth(trial.truth().get(), photo)
+                    : withNote(trial.note().orElseThrow(), photo));
   }
 
   private Runnable withTruth(PhotoTruth truth, Photo photo) {

@@ -104,7 +104,8 @@ public final class DataFile {
     } catch (JacksonException e) {
       throw new UserError(name + ", " + JsonTrouble.describe(e));
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      // The bytes are here already: what is left to fail is their reading as characters.
+      throw new UserError(name + " is no UTF-8 text; save it as UTF-8");
     }
   }
 

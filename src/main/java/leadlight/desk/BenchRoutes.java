@@ -18,8 +18,8 @@ import leadlight.data.JsonText;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.page.BenchPage;
+import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.record.BenchTest;
 import leadlight.record.LifeEvent;
 import leadlight.record.Subject;
@@ -190,7 +190,7 @@ final class BenchRoutes {
     if (newest.isEmpty()) {
       return Reply.missing();
     }
-    try (Photo photo = new PhotoReader().read(newest.get().file())) {
+    try (Photo photo = new Deadline().read(newest.get().file())) {
       return Reply.jpeg(Shots.jpeg(photo.frame()));
     } catch (UserError e) {
       return Reply.missing();

@@ -10,8 +10,7 @@ import leadlight.model.Note;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.UserError;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
+import leadlight.photo.Deadline;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
@@ -33,9 +32,7 @@ record Glance(boolean row, int leads, boolean near, boolean sharp, List<String> 
     try {
       aside = Files.createTempFile("leadlight-glance", ".jpg");
       Files.write(aside, picture);
-      try (Photo photo = new PhotoReader().read(aside)) {
-        return of(bench.scorer().glance(photo), words);
-      }
+      return of(new Deadline().reading(aside, bench.scorer()::glance), words);
     } catch (UserError e) {
       return new Glance(false, 0, false, false, List.of(e.getMessage()));
     } catch (IOException e) {

@@ -11,8 +11,8 @@ import leadlight.model.Nudge;
 import leadlight.model.RowOutcome;
 import leadlight.model.UserError;
 import leadlight.motion.NudgeReader;
+import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.record.BenchTest;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
@@ -56,7 +56,7 @@ final class NudgeShot {
       Path aside = Files.createTempFile("leadlight-nudge", ".jpg");
       try {
         Files.write(aside, picture);
-        try (Photo photo = new PhotoReader().read(aside)) {
+        try (Photo photo = new Deadline().read(aside)) {
           return reader.read(photo.frame(), photo.info().file(), photo.info().sha256());
         }
       } finally {

@@ -18,8 +18,8 @@ import leadlight.grade.AcceptanceSet;
 import leadlight.model.FindingKind;
 import leadlight.model.RowSpec;
 import leadlight.model.Settings;
+import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 
 /** Makes the specimens of what was drawn: pictures, truth, and the tool's opinion. */
@@ -86,24 +86,26 @@ public final class SetMaker {
   }
 
   private void add(PoolRow row, List<PoolJoint> joints) {
-    try (Photo photo = new PhotoReader().read(row.photo())) {
-      List<ToolSaid> tool = asked.computeIfAbsent(row.photo(), r -> tool(row, photo));
-      Window window =
-          request.rows()
-              ? Window.row(row.place(), row.pitchMm())
-              : Window.joint(row.place(), row.pitchMm(), joints.get(0).pin());
-      Spots maker = new Spots(row.file(), row.pitchMm(), row.place(), window);
-      List<Spot> spots = new ArrayList<>();
-      for (PoolJoint joint : joints) {
-        Optional<ToolSaid> said =
-            tool.isEmpty() ? Optional.empty() : Optional.of(tool.get(joint.pin() - 1));
-        spots.add(maker.of(joint.pin(), Optional.of(joint.known()), said));
-      }
-      String name = MadeSet.pictureName(specimens.size() + 1);
-      byte[] jpeg = window.jpeg(photo.frame());
-      pictures.put(name, jpeg);
-      specimens.add(specimen(name, jpeg, window, spots));
+    specimens.add(new Deadline().reading(row.photo(), photo -> specimen(row, joints, photo)));
+  }
+
+  private Specimen specimen(PoolRow row, List<PoolJoint> joints, Photo photo) {
+    List<ToolSaid> tool = asked.computeIfAbsent(row.photo(), r -> tool(row, photo));
+    Window window =
+        request.rows()
+            ? Window.row(row.place(), row.pitchMm())
+            : Window.joint(row.place(), row.pitchMm(), joints.get(0).pin());
+    Spots maker = new Spots(row.file(), row.pitchMm(), row.place(), window);
+    List<Spot> spots = new ArrayList<>();
+    for (PoolJoint joint : joints) {
+      Optional<ToolSaid> said =
+          tool.isEmpty() ? Optional.empty() : Optional.of(tool.get(joint.pin() - 1));
+      spots.add(maker.of(joint.pin(), Optional.of(joint.known()), said));
     }
+    String name = MadeSet.pictureName(specimens.size() + 1);
+    byte[] jpeg = window.jpeg(photo.frame());
+    pictures.put(name, jpeg);
+    return specimen(name, jpeg, window, spots);
   }
 
   static Specimen specimen(String name, byte[] jpeg, Window window, List<Spot> spots) {

@@ -6,6 +6,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import leadlight.model.UserError;
 
@@ -27,13 +28,34 @@ public final class Deadline {
     this.most = most;
   }
 
+  /** Reads a photo that is to stay open; what is done with it then has no deadline. */
+  public Photo read(Path file) {
+    return within(file, () -> new PhotoReader().read(file));
+  }
+
+  /**
+   * Reads a photo and does something with it; the photo is closed when that has ended, late or not.
+   *
+   * @param work must hold on to nothing that others close
+   * @throws UserError if the time is over or the file is no fit picture; else what the work throws
+   */
+  public <T> T reading(Path file, Function<Photo, T> work) {
+    return within(
+        file,
+        () -> {
+          try (Photo photo = new PhotoReader().read(file)) {
+            return work.apply(photo);
+          }
+        });
+  }
+
   /**
    * Does the work for a photo.
    *
-   * @param work on a thread of its own; what it gives too late is closed
+   * @param work on a thread of its own; what it gives too late is closed if it can be
    * @throws UserError if the time is over; else what the work throws
    */
-  public <T extends AutoCloseable> T within(Path file, Supplier<T> work) {
+  public <T> T within(Path file, Supplier<T> work) {
     CompletableFuture<T> done = new CompletableFuture<>();
     Thread thread = new Thread(() -> run(work, done), "photo");
     thread.setDaemon(true);
@@ -51,11 +73,11 @@ public final class Deadline {
     }
   }
 
-  private static <T extends AutoCloseable> void run(Supplier<T> work, CompletableFuture<T> done) {
+  private static <T> void run(Supplier<T> work, CompletableFuture<T> done) {
     try {
       T result = work.get();
-      if (!done.complete(result)) {
-        result.close();
+      if (!done.complete(result) && result instanceof AutoCloseable held) {
+        held.close();
       }
     } catch (Exception | Error e) {
       done.completeExceptionally(e);

@@ -43,7 +43,13 @@ class ConnectorRunTest {
     assertThat(Files.readAllLines(folder.resolve(name + ".csv"))).hasSize(1 + 19 + 4);
     assertThat(folder.resolve(name + ".annotated.png")).isNotEmptyFile();
     assertThat(Files.readString(folder.resolve(name + ".html")))
-        .contains("Needs hands: 0 of 19 joints, 1 of 4 legs", "Re-heat Leg 1 with flux");
+        .contains(
+            "Needs hands: 0 of 19 joints, 1 of 4 legs",
+            "19 sound",
+            "legs: 1 defect",
+            "Large tip: the anchor legs first",
+            "Re-heat Leg 1 with flux")
+        .doesNotContain("No joint needs the iron");
   }
 
   @Test

@@ -1,7 +1,6 @@
 package leadlight.grade;
 
 import java.util.List;
-import java.util.regex.Pattern;
 import leadlight.model.GradedJoint;
 import leadlight.model.LimitCheck;
 import leadlight.model.Note;
@@ -19,7 +18,8 @@ record GuardBand(double level) {
   /** Where the note says what a joint within its limit meets, in standard uncertainties inside. */
   private static final double INSIDE_U = 3;
 
-  private static final Pattern PERCENT = Pattern.compile("5[1-9]|[6-9][0-9]");
+  private static final int LEAST_PERCENT = 51;
+  private static final int MOST_PERCENT = 99;
 
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
@@ -29,11 +29,22 @@ record GuardBand(double level) {
    * @throws UserError if it is not a whole number from 51 to 99
    */
   static GuardBand ofPercent(String percent) {
-    if (!PERCENT.matcher(percent).matches()) {
+    int number = number(percent);
+    if (number < LEAST_PERCENT || number > MOST_PERCENT) {
       throw new UserError(
           "a guard band is 51 to 99 % sure, as 90, 95 or 99, not \"" + percent + "\"");
     }
-    return new GuardBand(Integer.parseInt(percent) / 100.0);
+    return new GuardBand(number / 100.0);
+  }
+
+  /** 0 if it is none, or not written as one is here. */
+  private static int number(String percent) {
+    try {
+      int number = Integer.parseInt(percent);
+      return percent.equals(Integer.toString(number)) ? number : 0;
+    } catch (NumberFormatException e) {
+      return 0;
+    }
   }
 
   /** The band, standard uncertainties. */

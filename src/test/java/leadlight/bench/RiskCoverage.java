@@ -32,6 +32,34 @@ import leadlight.statistics.Rate;
  */
 public final class RiskCoverage {
 
+  private static final String HEAD =
+      """
+      # Risk and coverage
+
+      Written by `leadlight.bench.RiskCoverage` from `leadlight trial FOLDER --measures NAME.csv`, one table a set. A joint's chance of
+      being bad is the highest of no lead, no fillet and a bridge, by both opinions together. Joints at a limit, overhangs and rows that
+      were not found right are left out. What a trial counts is less favourable by what is left to the bench for other reasons (opinions
+      that differ, blur, glare, a limit undecided).
+
+      Nothing learned from rendered, nor from the scenes of range (mix-range, seed 9229); from the even-numbered halves of rough and
+      whole-bad and from lamps the reader or the measures did.
+
+      ## What a border buys and costs
+
+      If joints below a border are called sound: share of the sound ones that are, and how many of the bad ones are with them.
+
+      """;
+
+  private static final String RELIABILITY =
+      """
+
+      ## How honest the chances are
+
+      By the chance that was stated: bad joints of all, and the 95 % interval of their share in per cent (Wilson, joints taken as
+      independent).
+
+      """;
+
   private static final double[] BORDERS = {0.005, 0.01, 0.02, 0.05, 0.15, 0.3, 0.5};
   private static final double[] BINS = {0, 0.01, 0.02, 0.05, 0.15, 0.5, 0.85, 0.98, 0.99, 1};
   private static final TwoOpinions BOTH = TwoOpinions.builtIn();
@@ -43,8 +71,8 @@ public final class RiskCoverage {
 
   /** Writes the tables; arguments: the file to write, tables of measures. */
   public static void main(String[] args) throws IOException {
-    StringBuilder page = new StringBuilder("## Risk and coverage\n\n" + heading());
-    StringBuilder reliability = new StringBuilder("\n## Reliability\n\n" + binHeading());
+    StringBuilder page = new StringBuilder(HEAD + heading());
+    StringBuilder reliability = new StringBuilder(RELIABILITY + binHeading());
     for (int i = 1; i < args.length; i++) {
       Path file = Path.of(args[i]);
       String name = file.getFileName().toString().replace(".csv", "");

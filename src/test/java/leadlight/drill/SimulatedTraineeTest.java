@@ -41,10 +41,12 @@ class SimulatedTraineeTest {
   }
 
   @Test
-  void intervalsHoldTheKnownRateAsOftenAsTheySay() {
+  void intervalsHoldTheKnownRateAtLeastAsOftenAsTheySay() {
     DrillSkill skill = DrillSkill.of(60, true);
-    assertThat(skill.missedCovered().share()).isBetween(0.93, 0.99);
-    assertThat(skill.alarmsCovered().share()).isBetween(0.93, 0.99);
+    // Wider than need be: this trainee misses each joint by itself, and joints of a photo may be
+    // alike.
+    assertThat(skill.missedCovered().share()).isBetween(0.95, 0.999);
+    assertThat(skill.alarmsCovered().share()).isBetween(0.95, 0.999);
     assertThat(skill.recentCovered().share()).isGreaterThan(0.88);
   }
 

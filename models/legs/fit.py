@@ -74,6 +74,12 @@ def read(folders, name):
     return pd.concat([pd.read_csv(f + "/" + name) for f in folders], ignore_index=True)
 
 
+def told_of(legs, scene):
+    drawn = legs.photo.isin(scene)
+    return tuple(n for part in (legs[~drawn], legs[drawn])
+                 for n in (len(part.drop_duplicates(["photo", "leg"])), part.photo.nunique()))
+
+
 def main(out, *folders):
     key = ["photo", "way", "variant", "leg"]
     sectors, cells = read(folders, "sectors.csv"), read(folders, "cells.csv")
@@ -102,9 +108,8 @@ def main(out, *folders):
     sure = plain[plain.uc < 0.1]
     least_share = max(0.05, round(float(np.sqrt(np.mean((sure.c - sure.land_covered) ** 2))), 3))
     json.dump({
-        "source": "models/legs/fit.py on benchmark/legs and scenes of mix-legs, %d legs of the solder side of %d pictures, each found in %d ways and moved a "
-                  "little; scores of pictures left out in docs/legs.md" % (
-                      len(plain.drop_duplicates(["photo", "leg"])), legs.photo.nunique(), legs.way.nunique()),
+        "source": "models/legs/fit.py on %d legs of %d pictures of benchmark/legs and %d legs of %d scenes of mix-legs; each moved a little besides; "
+                  "scores of halves of benchmark/legs left out in docs/legs.md" % told_of(legs, scene),
         "wetted": card("does solder meet the leg in this sector", wetted, s_signals, sectors, wy),
         "covered": card("does solder cover this cell of the land", covered, c_signals, cells, cy),
         "least_deg": {"value": least_deg, "source": "root mean square error, pictures left out, of legs whose sectors are sure; not below 20"},

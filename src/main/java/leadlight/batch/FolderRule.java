@@ -28,7 +28,6 @@ final class FolderRule {
 
   private static final Pattern CONNECTOR = Pattern.compile("(.*?)\\s*\\[([^\\[\\]]+)\\]\\s*");
   private static final Pattern NUMBERED = Pattern.compile("(.*?)[\\s_-]*([1-9][0-9]{0,3})");
-  private static final String ONLY_BOARD = "1";
 
   private final Path folder;
   private final Defaults defaults;
@@ -87,7 +86,8 @@ final class FolderRule {
       }
     }
     String job = names.isEmpty() ? own() : names.get(0);
-    String board = names.size() < 2 ? ONLY_BOARD : String.join("/", names.subList(1, names.size()));
+    String board =
+        names.size() < 2 ? Subject.ONLY_BOARD : String.join("/", names.subList(1, names.size()));
     return new Subject(job, board, stage, attempt);
   }
 

@@ -67,7 +67,7 @@ final class ManifestLine {
         photo(),
         new Subject(
             text("job").orElseThrow(() -> wrong("job", "is empty; name the job")),
-            text("board").orElse("1"),
+            text("board").orElse(Subject.ONLY_BOARD),
             text("stage").map(this::stage).orElse(Stage.AS_RECEIVED),
             whole("attempt", 1, 9999).orElse(1),
             text("port")),

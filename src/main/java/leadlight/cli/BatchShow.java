@@ -69,9 +69,10 @@ final class BatchShow {
   }
 
   private String line(int photos) {
-    return "%d photos: %d scored, %d unchanged, %d cannot be used"
+    return "%d photo%s: %d scored, %d unchanged, %d cannot be used"
         .formatted(
             photos,
+            photos == 1 ? "" : "s",
             counts.getOrDefault(RunPhoto.Outcome.SCORED, 0),
             counts.getOrDefault(RunPhoto.Outcome.UNCHANGED, 0),
             counts.getOrDefault(RunPhoto.Outcome.REFUSED, 0)

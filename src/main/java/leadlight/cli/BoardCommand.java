@@ -65,7 +65,9 @@ final class BoardCommand implements Callable<Integer> {
               shot -> ShotRow.of(shelf, shot.scoring(), shot.row()),
               event -> LegsFile.picture(shelf, event),
               Version.number()));
-      streams.out().println(RecordLines.printable(name.job() + ", " + name.board()));
+      streams
+          .out()
+          .println(RecordLines.printable(name.job()) + ", " + RecordLines.board(name.board()));
       OpenPoints.of(stands, Messages.of("en")).forEach(p -> streams.out().println("  " + p));
       streams.out().println("wrote " + page);
       return (stands.mayBeHandedBack() ? ExitStatus.of(stands.verdict()) : ExitStatus.DEFECT)

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
+import leadlight.record.Subject;
 import leadlight.text.Likeness;
 import picocli.CommandLine.Parameters;
 
@@ -68,7 +69,7 @@ final class BoardOption {
     List<String> ofJob =
         all.stream().filter(b -> b.job().equals(name)).map(JobRecord.BoardName::board).toList();
     return new JobRecord.BoardName(
-        name, board.orElse(ofJob.size() == 1 ? ofJob.get(0) : "board 1"));
+        name, board.orElse(ofJob.size() == 1 ? ofJob.get(0) : Subject.ONLY_BOARD));
   }
 
   private static String boards(List<JobRecord.BoardName> boards) {

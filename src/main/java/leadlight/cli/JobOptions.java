@@ -20,7 +20,7 @@ final class JobOptions {
   @Option(
       names = "--board",
       paramLabel = "NAME",
-      defaultValue = "board 1",
+      defaultValue = Subject.ONLY_BOARD,
       description = "Which board of the job (default: ${DEFAULT-VALUE}).")
   private String board;
 

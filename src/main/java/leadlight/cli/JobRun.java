@@ -69,7 +69,7 @@ final class JobRun {
               .formatted(
                   kept.scoring(),
                   RecordLines.printable(subject.job()),
-                  RecordLines.printable(subject.board()),
+                  RecordLines.board(subject.board()),
                   subject.words()));
       return ExitStatus.of(kept.scored().verdict());
     } catch (UserError e) {

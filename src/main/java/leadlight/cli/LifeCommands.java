@@ -119,7 +119,7 @@ final class LifeCommands {
                 "recorded: %s, %s: %s (%s)"
                     .formatted(
                         RecordLines.printable(name.job()),
-                        RecordLines.printable(name.board()),
+                        RecordLines.board(name.board()),
                         String.join(", ", events.stream().map(e -> e.kind().id()).toList()),
                         RecordLines.printable(person.name())));
       }
@@ -223,7 +223,7 @@ final class LifeCommands {
                 "recorded: %s, %s %s (%s)"
                     .formatted(
                         RecordLines.printable(name.job()),
-                        RecordLines.printable(name.board()),
+                        RecordLines.board(name.board()),
                         yes ? "is handed back" : "is not handed back",
                         RecordLines.printable(person.name())));
       }

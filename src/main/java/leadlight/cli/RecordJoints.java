@@ -8,6 +8,7 @@ import java.util.Optional;
 import leadlight.model.UserError;
 import leadlight.quality.ChartData;
 import leadlight.quality.ChartKind;
+import leadlight.quality.LeftOut;
 import leadlight.quality.Reading;
 import leadlight.quality.chart.RareEvents;
 import leadlight.record.JobRecord;
@@ -58,16 +59,14 @@ final class RecordJoints {
     List<String> left = new ArrayList<>();
     if (photos > 0) {
       left.add(
-          "%d photos of other stages are left out: %s."
-              .formatted(
-                  photos,
-                  stage
-                      .map(s -> "only " + s.words() + " counts")
-                      .orElse("each board counts at its last stage")));
+          LeftOut.ofStages(
+              photos,
+              "photo",
+              "other",
+              stage.map(s -> "only " + s.words() + " counts").orElse(LeftOut.LAST_STAGE)));
     }
     if (open > 0) {
-      left.add(
-          "%d joints without a decision are no opportunities and are left out.".formatted(open));
+      left.add(LeftOut.undecided(open));
     }
     return left;
   }

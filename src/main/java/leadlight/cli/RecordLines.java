@@ -14,6 +14,7 @@ import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
 import leadlight.record.Standing;
+import leadlight.record.Subject;
 import leadlight.record.TakenBack;
 import leadlight.text.Sentences;
 
@@ -27,6 +28,11 @@ final class RecordLines {
 
   private RecordLines() {}
 
+  /** A board's name on a terminal: "board 1" of one that is a mere number. */
+  static String board(String name) {
+    return printable(Subject.boardWords(name));
+  }
+
   /** "12 2026-11-25 17:05 +00:00 job, board, as received usb-c-16 defect photo.jpg". */
   static String line(Scoring scoring, Verdict verdict) {
     return "%4d  %s  %s, %s, %s  %s  %s  %s"
@@ -34,7 +40,7 @@ final class RecordLines {
             scoring.id(),
             TIME.format(scoring.scoredAt()),
             printable(scoring.subject().job()),
-            printable(scoring.subject().board()),
+            board(scoring.subject().board()),
             scoring.subject().words(),
             scoring.method().settings().row().connectorId(),
             verdict.id(),

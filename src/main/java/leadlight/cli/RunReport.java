@@ -15,6 +15,7 @@ import leadlight.photo.PhotoReader;
 import leadlight.record.JobRecord;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
+import leadlight.record.Subject;
 import leadlight.report.ComparedRows;
 import leadlight.report.ShownRow;
 import leadlight.summary.BeforeAfter;
@@ -62,7 +63,9 @@ final class RunReport {
       if (one.isPresent() && two.isPresent()) {
         String title =
             RecordLines.printable(
-                pair.after().subject().job() + ", " + pair.after().subject().board());
+                pair.after().subject().job()
+                    + ", "
+                    + Subject.boardWords(pair.after().subject().board()));
         byte[] png =
             ComparedRows.png(
                 title,

@@ -59,7 +59,7 @@ final class WatchShow {
     return "%s, %s, %s, %s: %s"
         .formatted(
             RecordLines.printable(outcome.photo().subject().job()),
-            RecordLines.printable(outcome.photo().subject().board()),
+            RecordLines.board(outcome.photo().subject().board()),
             outcome.photo().subject().words(),
             RecordLines.printable(outcome.photo().photo().getFileName().toString()),
             outcome.verdict().orElseThrow().id());

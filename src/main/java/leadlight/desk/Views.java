@@ -39,7 +39,14 @@ final class Views {
   record Board(String job, String board) {}
 
   /** The board on the bench. */
-  record Chosen(String job, String board, String stage, int attempt, String port, String words) {}
+  record Chosen(
+      String job,
+      String board,
+      String boardWords,
+      String stage,
+      int attempt,
+      String port,
+      String words) {}
 
   /**
    * The bench.
@@ -93,6 +100,7 @@ final class Views {
     return new Chosen(
         of.job(),
         of.board(),
+        RecordWords.board(words, of.board()),
         of.stage().id(),
         of.attempt(),
         of.port().orElse(""),

@@ -127,7 +127,7 @@ public final class BoardPage {
   }
 
   String title() {
-    return SafeText.of(board.job() + ", " + board.board());
+    return SafeText.of(board.job() + ", " + RecordWords.board(words, board.board()));
   }
 
   String verdict() {
@@ -175,7 +175,7 @@ public final class BoardPage {
   private String heats() {
     return board.heats().entrySet().stream()
         .map(heat -> words.get("board.heat", heat.getKey(), heat.getValue()))
-        .reduce((a, b) -> a + ", " + b)
+        .reduce((a, b) -> a + "; " + b)
         .orElse("");
   }
 

@@ -20,6 +20,11 @@ public final class RecordWords {
     return subject.port().map(port -> when + ", " + of(port)).orElse(when);
   }
 
+  /** "board 1" of a board that has a mere number for a name; any other name as it is. */
+  public static String board(Messages words, String name) {
+    return Subject.isNumber(name) ? words.get("board.numbered", name) : name;
+  }
+
   /** What a prod or a meter said, with the meter's other pin. */
   public static String said(Messages words, BenchResult result) {
     String said = words.get("bench." + result.test().id() + "." + result.result());

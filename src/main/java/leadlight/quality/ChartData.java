@@ -91,12 +91,11 @@ public record ChartData(
     List<String> left = new ArrayList<>();
     if (rows.size() < table.rows().size()) {
       left.add(
-          "%d joints of earlier stages are left out: each board counts at its last stage."
-              .formatted(table.rows().size() - rows.size()));
+          LeftOut.ofStages(
+              table.rows().size() - rows.size(), "joint", "earlier", LeftOut.LAST_STAGE));
     }
     if (open > 0) {
-      left.add(
-          "%d joints without a decision are no opportunities and are left out.".formatted(open));
+      left.add(LeftOut.undecided(open));
     }
     return of(joints, looked, left, kind, by);
   }

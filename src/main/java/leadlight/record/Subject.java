@@ -14,6 +14,9 @@ import java.util.Optional;
  */
 public record Subject(String job, String board, Stage stage, int attempt, Optional<String> port) {
 
+  /** The stored name, in every language, of a job's board that nobody named. */
+  public static final String ONLY_BOARD = "1";
+
   /** Of a board that has one row of its kind. */
   public Subject(String job, String board, Stage stage, int attempt) {
     this(job, board, stage, attempt, Optional.empty());
@@ -28,6 +31,16 @@ public record Subject(String job, String board, Stage stage, int attempt, Option
     if (attempt < 1) {
       throw new IllegalArgumentException("attempt must be at least 1, is " + attempt);
     }
+  }
+
+  /** "board 1" of a board whose name is a mere number; any other name as it is. */
+  public static String boardWords(String board) {
+    return isNumber(board) ? "board " + board : board;
+  }
+
+  /** Whether a board's name is a mere number, which says nothing without a word before it. */
+  public static boolean isNumber(String board) {
+    return board.matches("[0-9]+");
   }
 
   /** "after rework", "after rework 2". */

@@ -77,14 +77,15 @@
     }
     if (before !== undefined && before === state.changes && show === undefined) return;
     const subject = state.subject;
-    by("job").textContent = subject ? `${subject.job} · ${subject.board}` : say("choose");
+    by("job").textContent = subject ? `${subject.job} · ${subject.boardWords}` : say("choose");
     by("stage").textContent = subject ? subject.words + (state.preset ? ` · ${state.preset}` : "") + (state.lamp ? ` · ${say("lamp", state.lamp)}` : "") : "";
     by("who").textContent = state.person;
     by("life").hidden = !subject;
     by("ends").hidden = !subject;
     by("welcome").hidden = !!subject && state.last.length > 0;
     by("welcome").textContent = say(subject ? "focus" : "welcome");
-    by("b-yes").classList.toggle("main", state.mayBeHandedBack);
+    // offered first only where the decision is all that stands open: never over joints not judged
+    by("b-yes").classList.toggle("main", state.mayBeHandedBack && state.open.length === 1);
     fill(by("facts"), [...state.facts, ...heats()]);
     fill(by("points"), state.open);
     by("take").disabled = !subject || !state.hasRow;

@@ -44,11 +44,11 @@ class ConnectorRunTest {
     assertThat(folder.resolve(name + ".annotated.png")).isNotEmptyFile();
     assertThat(Files.readString(folder.resolve(name + ".html")))
         .contains(
-            "Needs hands: 0 of 19 joints, 1 of 4 legs",
+            "To touch up: 0 of 19 joints, 1 of 4 legs",
             "19 sound",
             "legs: 1 defect",
             "Large tip: the anchor legs first",
-            "Re-heat Leg 1 with flux")
+            "from the solder side: Leg 1.")
         .doesNotContain("No joint needs the iron");
   }
 

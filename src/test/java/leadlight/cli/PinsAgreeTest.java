@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
 import leadlight.record.RecordedJoint;
+import leadlight.record.Subject;
 import leadlight.summary.BoardStanding;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -169,7 +170,7 @@ class PinsAgreeTest {
   @Test
   void whatStandsOpenAndTheSheetAgree() throws IOException {
     try (JobRecord open = JobRecord.open(record())) {
-      BoardStanding board = BoardStanding.of(open, JOB, "board 1", 3);
+      BoardStanding board = BoardStanding.of(open, JOB, Subject.ONLY_BOARD, 3);
       for (BoardStanding.Point point : board.open()) {
         point.pins().forEach(pin -> assertThat(counts.get(pin)).isIn("defect", "unjudged"));
       }
@@ -179,7 +180,7 @@ class PinsAgreeTest {
     Run sheet = Run.of("sheet", "0412", "--record", record(), "--out", out());
     assertThat(sheet.status()).as("the record contradicts a hand-back").isEqualTo(3);
     assertThat(sheet.err()).hasLineCount(1).contains("5, 7\u20138");
-    assertThat(out().resolve("sheet-0412-logger-Weir-Lane--board-1.html")).doesNotExist();
+    assertThat(out().resolve("sheet-0412-logger-Weir-Lane--1.html")).doesNotExist();
   }
 
   @Test
@@ -207,7 +208,7 @@ class PinsAgreeTest {
     assertThat(note.status()).as(note.err()).isZero();
     Run board = Run.of("record", "board", "0500", "--record", legs, "--out", out());
     assertThat(board.out()).contains("Defect at anchor legs: 1", "Anchor legs not judged: ?");
-    assertThat(Files.readString(out().resolve("board-0500--board-1.html")))
+    assertThat(Files.readString(out().resolve("board-0500--1.html")))
         .contains("solder side, legs.jpg", "defect: 1", "not judged: ?", "data:image/jpeg");
     Files.writeString(file, "{\"schema\": \"x\"}");
     assertThat(

@@ -14,6 +14,7 @@ import leadlight.record.JobRecord;
 import leadlight.record.LifeEvent;
 import leadlight.record.RecordedJoint;
 import leadlight.record.Standing;
+import leadlight.record.Subject;
 import leadlight.summary.BoardStanding;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -46,7 +47,7 @@ class BenchDayTest {
   }
 
   private static BoardStanding board(int job) {
-    return BoardStanding.of(record, BenchDay.JOBS.get(job), "board 1", 3);
+    return BoardStanding.of(record, BenchDay.JOBS.get(job), Subject.ONLY_BOARD, 3);
   }
 
   private static RecordedJoint joint(BoardStanding.Shot shot, int pin) {

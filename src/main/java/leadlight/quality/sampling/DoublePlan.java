@@ -83,8 +83,12 @@ public record DoublePlan(int first, int accept, int refuse, int second, int acce
   /** "inspect 50, accept with 1 or fewer, refuse with 4 or more; between them ...". */
   @Override
   public String words() {
-    return ("inspect %d, accept with %d or fewer, refuse with %d or more; between them inspect %d"
-            + " more, accept with %d or fewer in both, else refuse")
-        .formatted(first, accept, refuse, second, acceptBoth);
+    return ("inspect %d, accept with %s, refuse with %d or more; between them inspect %d"
+            + " more, accept with %s in both, else refuse")
+        .formatted(first, upTo(accept), refuse, second, upTo(acceptBoth));
+  }
+
+  private static String upTo(int bad) {
+    return bad == 0 ? "0" : bad + " or fewer";
   }
 }

@@ -176,7 +176,7 @@ class OtherChartsTest {
     assertThat(last.groups())
         .containsExactly(new Subgroup("2026-11-01", 1, 1), new Subgroup("2026-11-02", 1, 0));
     assertThat(last.left()).hasSize(2);
-    assertThat(last.left().get(0)).startsWith("1 joints of earlier stages");
+    assertThat(last.left().get(0)).startsWith("1 joint of earlier stages is left out");
     assertThat(ChartData.read(table, ChartKind.P, "stage", WORDS).groups()).hasSize(2);
     assertThatThrownBy(
             () ->

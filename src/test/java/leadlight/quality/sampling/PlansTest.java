@@ -77,8 +77,7 @@ class PlansTest {
   @Test
   void aDoublePlanTakesTheNextSmallerLine() {
     DoublePlan plan = SCHEME.doublePlan(1000, "II", 1.0, Severity.NORMAL);
-    assertThat(plan.words())
-        .startsWith("inspect 50, accept with 0 or fewer, refuse with 3 or more");
+    assertThat(plan.words()).startsWith("inspect 50, accept with 0, refuse with 3 or more");
     assertThat(plan.acceptBoth()).isEqualTo(3);
     assertThatThrownBy(() -> SCHEME.doublePlan(150, "II", 0.65, Severity.NORMAL))
         .isInstanceOf(UserError.class)

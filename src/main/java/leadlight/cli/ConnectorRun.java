@@ -66,7 +66,9 @@ final class ConnectorRun {
       WrittenReport written =
           writer.connector(scored, new LegPhotos(set, pictures), row.frame(), out);
       talk.of(scored, Besides.of(set), written);
-      ConnectorLines.of(set).forEach(talk::line);
+      List<String> lines = ConnectorLines.of(set);
+      talk.always(lines.get(0));
+      lines.subList(1, lines.size()).forEach(talk::line);
       return ExitStatus.of(scored.verdict());
     } finally {
       open.forEach(Photo::close);

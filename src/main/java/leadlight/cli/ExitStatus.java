@@ -11,9 +11,9 @@ import leadlight.model.Verdict;
 enum ExitStatus {
   FAULT(70, "a fault of ours; where the details are is said"),
   UNUSABLE(2, "usage, or an input or output that cannot be used"),
-  DEFECT(3, "at least one joint is a defect"),
-  UNJUDGED(4, "no defect, but a joint is not judged or the row was not found"),
-  GOOD(0, "every joint is acceptable or a process indicator");
+  DEFECT(3, "at least one joint or anchor leg is a defect"),
+  UNJUDGED(4, "no defect, but a joint or leg is not judged or the row was not found"),
+  GOOD(0, "every joint and leg is acceptable or a process indicator");
 
   private final int code;
   private final String meaning;

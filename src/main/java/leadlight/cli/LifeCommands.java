@@ -72,7 +72,9 @@ final class LifeCommands {
     @Option(
         names = "--legs",
         paramLabel = "FILE",
-        description = "PHOTO.legs.json, as \"leadlight legs\" wrote it; repeatable.")
+        description =
+            "PHOTO.legs.json, as \"leadlight legs\" wrote it, or PHOTO.connector.json of \"leadlight"
+                + " score --legs\"; repeatable.")
     private List<Path> legs = List.of();
 
     @Option(

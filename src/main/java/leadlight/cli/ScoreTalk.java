@@ -50,6 +50,13 @@ final class ScoreTalk {
     }
   }
 
+  /** A line that even the shortest talk needs. */
+  void always(String line) {
+    if (!json) {
+      streams.out().println(line);
+    }
+  }
+
   /** A line more, where words are wanted. */
   void line(String line) {
     if (!json && options.detail() != TerminalSummary.Detail.LEAST) {

@@ -30,6 +30,7 @@ final class LegGrader {
   private final AcceptanceSet limits;
   private final int productClass;
   private final BoardSide side;
+  private final Optional<Doubt> noSide;
   private final LegJudgement judgement;
   private final int widthPx;
   private final int heightPx;
@@ -37,6 +38,7 @@ final class LegGrader {
   /**
    * Takes what all legs of a photo are judged by.
    *
+   * @param noSide why none is judged from this side; empty if they are
    * @param widthPx columns of the photo
    * @param heightPx its rows
    */
@@ -44,12 +46,14 @@ final class LegGrader {
       AcceptanceSet limits,
       int productClass,
       BoardSide side,
+      Optional<Doubt> noSide,
       LegJudgement judgement,
       int widthPx,
       int heightPx) {
     this.limits = limits;
     this.productClass = productClass;
     this.side = side;
+    this.noSide = noSide;
     this.judgement = judgement;
     this.widthPx = widthPx;
     this.heightPx = heightPx;
@@ -108,7 +112,7 @@ final class LegGrader {
     if (leg.match() <= judgement.hiddenTo().value()) {
       return Optional.of(new Doubt.LegHidden(leg.match()));
     }
-    return side == BoardSide.COMPONENT ? Optional.of(new Doubt.ComponentSide()) : Optional.empty();
+    return noSide;
   }
 
   private boolean inside(FoundLeg leg) {

@@ -1,7 +1,10 @@
 package leadlight.leg;
 
 import java.util.List;
+import java.util.Optional;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.BoardSide;
+import leadlight.model.Doubt;
 import leadlight.model.GradedLeg;
 import leadlight.vision.Frame;
 
@@ -26,10 +29,20 @@ public final class LegScorer {
   /** The legs that were found, in the order of their numbers; none if none shows. */
   public List<GradedLeg> score(Frame frame, LegRequest request) {
     LegMeter meter = new LegMeter(judgement);
+    List<FoundLeg> legs = new LegFinder(frame, tuning, request.side()).find(request);
+    Optional<Doubt> noSide =
+        request.side() == BoardSide.COMPONENT
+            ? Optional.of(new Doubt.ComponentSide())
+            : BoardAround.noSolderSide(frame, legs);
     LegGrader grader =
         new LegGrader(
-            limits, productClass, request.side(), judgement, frame.widthPx(), frame.heightPx());
-    return new LegFinder(frame, tuning, request.side())
-        .find(request).stream().map(leg -> grader.grade(leg, meter.measure(frame, leg))).toList();
+            limits,
+            productClass,
+            request.side(),
+            noSide,
+            judgement,
+            frame.widthPx(),
+            frame.heightPx());
+    return legs.stream().map(leg -> grader.grade(leg, meter.measure(frame, leg))).toList();
   }
 }

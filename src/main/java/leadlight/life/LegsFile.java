@@ -17,7 +17,8 @@ import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 
 /**
- * What {@code leadlight legs} wrote of a photo, taken into a board's life.
+ * What {@code leadlight legs} wrote of a photo, or {@code leadlight score --legs} of a connector,
+ * taken into a board's life.
  *
  * @param schema which table it is
  * @param photo the photo
@@ -33,6 +34,7 @@ public record LegsFile(
 
   private static final String SCHEMA = "leadlight-legs-1";
   private static final String ENDING = ".legs.json";
+  private static final String OF_CONNECTOR = ".connector.json";
   private static final int WIDTH_PX = 1200;
   private static final int QUALITY = 85;
 
@@ -53,13 +55,16 @@ public record LegsFile(
   }
 
   /**
-   * Reads the file; a copy of the marked picture beside it is kept.
+   * Reads the file; a copy of the marked picture beside it is kept, if it is of one photo.
    *
    * @throws UserError if it is none
    */
   public static LegsSeen seen(Path file, PhotoShelf shelf) {
-    LegsFile read = DataFile.at(file).read(LegsFile.class);
     String name = file.getFileName().toString();
+    if (name.endsWith(OF_CONNECTOR)) {
+      return ConnectorLegsFile.seen(file);
+    }
+    LegsFile read = DataFile.at(file).read(LegsFile.class);
     Path picture = file.resolveSibling(name.replace(ENDING, ".legs.png"));
     Optional<Path> kept =
         name.endsWith(ENDING) && Files.isRegularFile(picture)

@@ -142,6 +142,17 @@ public sealed interface Doubt extends Remark {
   record ComponentSide() implements Doubt {}
 
   /**
+   * Beside the legs lies something else than the board, as a shell does: the photo may show the
+   * component side, though it was said to show the solder side.
+   *
+   * @param ratio how many times lighter the one is than the other
+   */
+  record ShellInView(double ratio) implements Doubt {}
+
+  /** The board is as pale as steel, so a shell beside the legs would not show. */
+  record ShellNotTold() implements Doubt {}
+
+  /**
    * Too few pixels for a leg.
    *
    * @param landPx length of its land

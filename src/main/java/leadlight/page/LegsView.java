@@ -48,21 +48,10 @@ record LegsView(List<Photo> photos, List<Leg> legs, String todo) {
       each.add(
           new Leg(
               leg.verdict().id(),
-              name(leg, words) + ": " + words.get("verdict." + leg.verdict().id()),
+              LegNames.of(leg, words) + ": " + words.get("verdict." + leg.verdict().id()),
               SafeText.of(text(leg, words, sentences))));
     }
-    String faulty =
-        legs.set().legs().stream()
-            .filter(leg -> leg.verdict() == Verdict.DEFECT)
-            .map(leg -> name(leg, words))
-            .collect(Collectors.joining(", "));
-    return new LegsView(photos, each, faulty.isEmpty() ? "" : words.get("legs.todo", faulty));
-  }
-
-  private static String name(LegSet.Joined leg, Messages words) {
-    return leg.number().isPresent()
-        ? words.get("legs.name", leg.number().getAsInt())
-        : words.get("legs.unnamed");
+    return new LegsView(photos, each, LegNames.todo(legs.set(), words));
   }
 
   private static String text(LegSet.Joined leg, Messages words, Sentences sentences) {

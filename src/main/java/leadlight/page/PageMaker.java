@@ -66,7 +66,7 @@ final class PageMaker {
             ? Verdicts.headline(scored, words)
             : Verdicts.headline(scored, legs.set(), words),
         scored.verdict().id(),
-        Verdicts.counts(scored, words),
+        Verdicts.counts(scored, legs.set(), words),
         facts(scored),
         strips,
         scored.view().map(view -> typical(view, reversed)),
@@ -78,6 +78,7 @@ final class PageMaker {
             g ->
                 ReworkView.of(
                     Rework.of(scored.joints(), row, context.connector()),
+                    legs.set(),
                     PhotoEnds.of((RowOutcome.Found) scored.row()),
                     words,
                     data)),

@@ -15,7 +15,7 @@ import leadlight.text.Messages;
  * @param file name of the photo
  * @param headline the result in one line
  * @param verdict id of the photo's verdict
- * @param counts joints by verdict
+ * @param counts joints by verdict, then legs
  * @param facts name and value of what a reader must know of the job
  * @param strips the row straightened
  * @param typical the row's typical joint, if a row was found

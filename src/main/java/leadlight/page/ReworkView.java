@@ -3,21 +3,27 @@ package leadlight.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import leadlight.model.LegSet;
+import leadlight.model.Verdict;
 import leadlight.text.Messages;
 
 /**
  * The list of what to touch up, in words.
  *
+ * @param legs what to do at anchor legs, before the row; empty if nothing
  * @param tools the work, by tool, in the order in which it is done
  * @param settle pins to settle first; empty if none
+ * @param settleLegs anchor legs to settle first; empty if none
  * @param leave pins to leave alone; empty if none
  * @param meter pairs to meter, with what a bridge there does
  * @param meterTouched further pairs; empty if none
  * @param meterAll all pairs
  */
 record ReworkView(
+    String legs,
     List<ToolView> tools,
     String settle,
+    String settleLegs,
     String leave,
     List<PinView.Line> meter,
     String meterTouched,
@@ -32,12 +38,14 @@ record ReworkView(
   /** One pass of the iron: its pins and what to know. */
   record PassView(List<Integer> pins, String text, String note) {}
 
-  static ReworkView of(Rework rework, PhotoEnds ends, Messages words, DataWords data) {
+  static ReworkView of(Rework rework, LegSet legs, PhotoEnds ends, Messages words, DataWords data) {
     Maker maker = new Maker(ends, words, data);
     int leads = ends.leads();
     return new ReworkView(
+        LegNames.todo(legs, words),
         maker.tools(rework.steps()),
         runs(rework.settle()),
+        LegNames.of(legs, Verdict.UNJUDGED, words),
         runs(rework.leave()),
         rework.meter().stream().map(p -> new PinView.Line(pair(p), maker.harm(p))).toList(),
         rework.meterTouched().stream().map(ReworkView::pair).collect(Collectors.joining(", ")),

@@ -13,7 +13,7 @@ final class Verdicts {
   private static final List<Verdict> WORST_FIRST =
       List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
 
-  /** A verdict with how many joints have it. */
+  /** A verdict with how many joints, or legs, have it. */
   record Count(String verdict, String text) {}
 
   private Verdicts() {}
@@ -31,7 +31,9 @@ final class Verdicts {
   /** Of a connector: its joints, and its anchor legs. */
   static String headline(ScoredPhoto scored, LegSet legs, Messages words) {
     if (scored.joints().isEmpty()) {
-      return words.get("headline.no-row");
+      return legs.count(Verdict.DEFECT) > 0
+          ? words.get("headline.connector.no-row", legs.count(Verdict.DEFECT), legs.legs().size())
+          : words.get("headline.no-row");
     }
     return scored.verdict() == Verdict.DEFECT
         ? words.get(
@@ -43,19 +45,28 @@ final class Verdicts {
         : words.get("headline.connector." + scored.verdict().id());
   }
 
-  static List<Count> counts(ScoredPhoto scored, Messages words) {
+  /** The joints by verdict, then the anchor legs, if there are any. */
+  static List<Count> counts(ScoredPhoto scored, LegSet legs, Messages words) {
     List<Count> counts = new ArrayList<>();
     for (Verdict verdict : WORST_FIRST) {
       int count = count(scored, verdict);
       if (count > 0) {
-        String key = "count." + verdict.id();
+        counts.add(new Count(verdict.id(), counted(verdict, count, words)));
+      }
+    }
+    for (Verdict verdict : WORST_FIRST) {
+      int count = legs.count(verdict);
+      if (count > 0) {
         counts.add(
-            new Count(
-                verdict.id(),
-                verdict == Verdict.DEFECT ? words.counted(key, count) : words.get(key, count)));
+            new Count(verdict.id(), words.get("count.legs", counted(verdict, count, words))));
       }
     }
     return counts;
+  }
+
+  private static String counted(Verdict verdict, int count, Messages words) {
+    String key = "count." + verdict.id();
+    return verdict == Verdict.DEFECT ? words.counted(key, count) : words.get(key, count);
   }
 
   static int count(ScoredPhoto scored, Verdict verdict) {

@@ -25,7 +25,7 @@ final class AnnotatedPicture {
     double factor = Math.min(1, Sheet.CONTENT_PX / (double) photo.widthPx());
     try (Frame small = photo.shrunk(factor)) {
       List<Block> blocks = new ArrayList<>();
-      blocks.add(new Header(scored, context, Sheet.CONTENT_PX));
+      blocks.add(new Header(scored, legs.set(), context, Sheet.CONTENT_PX));
       List<PointPx> corners = new ArrayList<>();
       if (scored.row() instanceof RowOutcome.Found found) {
         StripGeometry geometry =

@@ -11,16 +11,20 @@ public final class ConnectorLines {
 
   private ConnectorLines() {}
 
+  /** "Anchor legs: 1 defect, 1 not judged, 2 acceptable". */
+  public static String counts(LegSet set) {
+    return String.format(
+        Locale.ROOT,
+        "Anchor legs: %s, %d not judged, %d acceptable",
+        Words.counted(set.count(Verdict.DEFECT), Verdict.DEFECT),
+        set.count(Verdict.UNJUDGED),
+        set.count(Verdict.ACCEPTABLE));
+  }
+
   /** How many legs have which verdict, and what is said of each that is not sound. */
   public static List<String> of(LegSet set) {
     List<String> lines = new ArrayList<>();
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "  anchor legs: %s, %d not judged, %d acceptable",
-            Words.counted(set.count(Verdict.DEFECT), Verdict.DEFECT),
-            set.count(Verdict.UNJUDGED),
-            set.count(Verdict.ACCEPTABLE)));
+    lines.add("  " + counts(set).toLowerCase(Locale.ROOT));
     for (LegSet.Joined leg : set.legs()) {
       if (leg.verdict() != Verdict.ACCEPTABLE) {
         String said = Words.verdict(leg.verdict()) + ": " + LegWords.said(leg);

@@ -1,6 +1,7 @@
 package leadlight.report;
 
 import java.util.Map;
+import leadlight.model.LegSet;
 import leadlight.model.RowOutcome;
 import leadlight.model.ScoredPhoto;
 import leadlight.model.Settings;
@@ -23,7 +24,7 @@ final class Header implements Block {
   private final TextBlock job;
   private final TextBlock limits;
 
-  Header(ScoredPhoto scored, ReportContext context, int widthPx) {
+  Header(ScoredPhoto scored, LegSet legs, ReportContext context, int widthPx) {
     this.scored = scored;
     this.context = context;
     this.widthPx = widthPx;
@@ -41,6 +42,9 @@ final class Header implements Block {
     this.limits = new TextBlock(widthPx);
     if (scored.row() instanceof RowOutcome.NotFound none) {
       limits.add(REASON, "Row not found, no joint judged. " + SENTENCES.of(none.reason()));
+    }
+    if (!legs.legs().isEmpty()) {
+      limits.add(REASON, ConnectorLines.counts(legs) + ".");
     }
     limits.addAll(
         TextStyle.BODY_BOLD,

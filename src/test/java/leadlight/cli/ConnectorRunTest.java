@@ -43,7 +43,13 @@ class ConnectorRunTest {
     assertThat(Files.readAllLines(folder.resolve(name + ".csv"))).hasSize(1 + 19 + 4);
     assertThat(folder.resolve(name + ".annotated.png")).isNotEmptyFile();
     assertThat(Files.readString(folder.resolve(name + ".html")))
-        .contains("To touch up: 0 of 19 joints, 1 of 4 legs", "from the solder side: Leg 1.");
+        .contains(
+            "To touch up: 0 of 19 joints, 1 of 4 legs",
+            "19 sound",
+            "legs: 1 defect",
+            "Large tip: the anchor legs first",
+            "from the solder side: Leg 1.")
+        .doesNotContain("No joint needs the iron");
   }
 
   @Test

@@ -217,6 +217,30 @@ class PinsAgreeTest {
   }
 
   @Test
+  void legsAreTakenIntoTheLifeFromAWholeConnectorsReport() throws IOException {
+    Path file = folder.resolve("row.connector.json");
+    Files.writeString(
+        file,
+        """
+        {"schema": "leadlight-report-1", "legs": {"photos": [
+         {"file": "below.jpg", "sha256": "00", "side": "solder", "found": 2}], "each": [
+         {"leg": 1, "verdict": "defect", "seen": []}, {"leg": 2, "verdict": "acceptable"}]}}
+        """);
+    Path legs = folder.resolve("connector-record");
+    Run note = Run.of("record", "note", "0501", "--legs", file, "--record", legs, "--by", "Ada");
+    assertThat(note.status()).as(note.err()).isZero();
+    Run board = Run.of("record", "board", "0501", "--record", legs, "--out", out());
+    assertThat(board.out())
+        .contains("Defect at anchor legs: 1")
+        .doesNotContain("Anchor legs not judged");
+    Files.writeString(file, "{\"schema\": \"leadlight-report-1\"}");
+    assertThat(
+            Run.of("record", "note", "0501", "--legs", file, "--record", legs, "--by", "Ada").err())
+        .hasLineCount(1)
+        .contains("legs");
+  }
+
+  @Test
   void noTwoNamesMeetInOneFile() {
     assertThat(BoardCommand.file("A 1", "board 1")).isEqualTo("A-1--board-1");
     assertThat(

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import leadlight.grade.AcceptanceSet;
+import leadlight.model.BoardSide;
 import leadlight.model.GradedLeg;
 import leadlight.model.Verdict;
 import leadlight.photo.Photo;
@@ -39,6 +40,35 @@ class LegBenchmark {
       try (Photo photo = new PhotoReader().read(truth.photo())) {
         List<GradedLeg> legs = scorer.score(photo.frame(), truth.byConnector());
         count(truth, legs);
+      }
+    }
+    counts.forEach((what, count) -> System.out.println(what + ": " + count));
+  }
+
+  /** What is said of component sides that are told to be solder sides. */
+  @Test
+  void wrongSidesAgainstTruth() {
+    LegScorer scorer = new LegScorer(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2);
+    for (LegTruth truth : LegTruth.of(Path.of(System.getProperty("legs")))) {
+      if (truth.side() == BoardSide.SOLDER) {
+        continue;
+      }
+      LegTruth told = new LegTruth(truth.photo(), BoardSide.SOLDER, truth.part(), truth.json());
+      try (Photo photo = new PhotoReader().read(truth.photo())) {
+        for (LegRequest request : List.of(told.byConnector(), told.bySize(0))) {
+          List<GradedLeg> legs = scorer.score(photo.frame(), request);
+          String start =
+              "truly "
+                  + truth.side().id()
+                  + " side, told solder, "
+                  + (request.pattern() ? "connector" : "sizes")
+                  + ": ";
+          add(start + (legs.isEmpty() ? "pictures without legs" : "pictures with legs"));
+          legs.forEach(leg -> add(start + "legs said " + leg.verdict().id()));
+          legs.stream()
+              .flatMap(leg -> leg.doubts().stream())
+              .forEach(doubt -> add(start + "doubt " + doubt.code()));
+        }
       }
     }
     counts.forEach((what, count) -> System.out.println(what + ": " + count));

@@ -83,6 +83,17 @@ class LegScorerTest {
   }
 
   @Test
+  void aPhotoOfTheComponentSideIsNotJudgedAsSolderSide() {
+    LegTruth truth = truth("legs-040");
+    LegTruth told = new LegTruth(truth.photo(), BoardSide.SOLDER, truth.part(), truth.json());
+    List<GradedLeg> legs = scored(told, told.bySize(0));
+    assertThat(legs)
+        .isNotEmpty()
+        .allSatisfy(leg -> assertThat(leg.verdict()).isEqualTo(Verdict.UNJUDGED))
+        .anySatisfy(leg -> assertThat(leg.doubts().get(0)).isInstanceOf(Doubt.ShellInView.class));
+  }
+
+  @Test
   void aPhotoOfARowShowsNoLegs() {
     Path row =
         Path.of("sample-images").toFile().listFiles((d, n) -> n.endsWith(".jpg"))[0].toPath();

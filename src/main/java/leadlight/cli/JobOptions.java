@@ -1,7 +1,9 @@
 package leadlight.cli;
 
+import java.util.List;
 import java.util.Optional;
 import leadlight.model.UserError;
+import leadlight.record.JobRecord;
 import leadlight.record.Stage;
 import leadlight.record.Subject;
 import leadlight.text.Likeness;
@@ -20,9 +22,8 @@ final class JobOptions {
   @Option(
       names = "--board",
       paramLabel = "NAME",
-      defaultValue = Subject.ONLY_BOARD,
-      description = "Which board of the job (default: ${DEFAULT-VALUE}).")
-  private String board;
+      description = "Which board of the job (default: its only one, else 1).")
+  private Optional<String> board = Optional.empty();
 
   @Option(
       names = "--stage",
@@ -68,10 +69,24 @@ final class JobOptions {
                             + Likeness.nearest(stage, Stage.ids())
                                 .map(near -> "; did you mean " + near + "?")
                                 .orElse("")));
-    if (job.isPresent() && (job.get().isBlank() || board.isBlank())) {
+    if (job.isPresent() && (job.get().isBlank() || board.filter(String::isBlank).isPresent())) {
       throw new UserError("--job and --board need a name");
     }
-    return job.map(name -> new Subject(name.strip(), board.strip(), reached, attempt, port));
+    String of = board.map(String::strip).orElse(Subject.ONLY_BOARD);
+    return job.map(name -> new Subject(name.strip(), of, reached, attempt, port));
+  }
+
+  /** Where no board was named and the job has one, that is meant, whatever its name. */
+  Subject in(JobRecord open, Subject subject) {
+    List<String> boards =
+        open.boards().stream()
+            .filter(it -> it.job().equals(subject.job()))
+            .map(JobRecord.BoardName::board)
+            .toList();
+    return board.isEmpty() && boards.size() == 1
+        ? new Subject(
+            subject.job(), boards.get(0), subject.stage(), subject.attempt(), subject.port())
+        : subject;
   }
 
   boolean keep() {

@@ -38,7 +38,7 @@ final class JobRun {
   }
 
   /** The worst status of all. */
-  ExitStatus score(List<Path> photos, Subject subject) {
+  ExitStatus score(List<Path> photos, Subject asked) {
     ExitStatus worst = ExitStatus.GOOD;
     try (JobRecord record = JobRecord.open(options.record().folder())) {
       JobScorer scorer =
@@ -53,6 +53,7 @@ final class JobRun {
                   Clock.systemDefaultZone()),
               settings);
       PhotoShelf shelf = new PhotoShelf(options.record().folder());
+      Subject subject = options.in(record, asked);
       for (Path photo : photos) {
         worst = worst.worse(one(photo, subject, scorer, shelf));
       }

@@ -78,6 +78,12 @@ final class LifeCommands {
     private List<Path> legs = List.of();
 
     @Option(
+        names = "--port",
+        paramLabel = "NAME",
+        description = "Which of several equal connectors of the board the legs are of.")
+    private Optional<String> port = Optional.empty();
+
+    @Option(
         names = "--function-test",
         paramLabel = "pass|fail",
         description = "Whether the board works.")
@@ -103,6 +109,9 @@ final class LifeCommands {
       List<LifeEvent> events = events();
       if (!tested.isEmpty() && test.isEmpty()) {
         throw new UserError("--tested goes with --function-test pass or fail");
+      }
+      if (port.isPresent() && legs.isEmpty()) {
+        throw new UserError("--port goes with --legs");
       }
       if (tool.isPresent() && heat.isEmpty()) {
         throw new UserError("--with goes with --heat");
@@ -138,7 +147,7 @@ final class LifeCommands {
       add(events, Kind.LOOKED, looked);
       PhotoShelf shelf = new PhotoShelf(record.folder());
       for (Path file : legs) {
-        add(events, Kind.LEGS, Optional.of(LegsFile.seen(file, shelf).words()));
+        add(events, Kind.LEGS, Optional.of(LegsFile.seen(file, shelf).at(port).words()));
       }
       test.ifPresent(
           result ->

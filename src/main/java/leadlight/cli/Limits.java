@@ -19,7 +19,7 @@ final class Limits {
       names = "--guard-band",
       paramLabel = "PERCENT",
       description =
-          "How sure it must be that a limit is kept, or passed: 90, 95, 99, in place of the limits' own.")
+          "How sure it must be that a limit is kept, or passed: up to 99, never less than by the limits (95).")
   private Optional<String> guardBand = Optional.empty();
 
   AcceptanceSet load() {

@@ -115,7 +115,7 @@ final class NudgeCommand implements Callable<Integer> {
               settings);
       Path kept =
           job.keep() ? new PhotoShelf(job.record().folder()).keep(photos.get(0)) : photos.get(0);
-      long id = scorer.keep(result.rest(), kept, subject, result.alone()).scoring();
+      long id = scorer.keep(result.rest(), kept, job.in(record, subject), result.alone()).scoring();
       result.nudge().leads().forEach(lead -> prod(record, id, lead));
       streams.out().println("recorded as scoring " + id + ", each pushed lead as a prod");
     }

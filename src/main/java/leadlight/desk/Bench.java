@@ -113,7 +113,7 @@ final class Bench {
     if (!hasRow()) {
       throw new Refused(setup.words().get("desk.row-first"));
     }
-    Optional<String> port = preset().flatMap(Presets.Preset::port).or(of::port);
+    Optional<String> port = of.port().or(() -> preset().flatMap(Presets.Preset::port));
     long id = scorer().score(shelf.keep(picture, name), of.at(port)).scoring();
     changed();
     return id;

@@ -47,7 +47,8 @@ public final class AcceptanceSet {
    * A built-in set by id, or a user's own by the path of its file; {@code @99} behind either takes
    * the guard band at which a limit is kept, or passed, with 99 %.
    *
-   * @throws UserError if there is no such set, or the file does not fit
+   * @throws UserError if there is no such set, the file does not fit, or the band is narrower than
+   *     the limits' own
    */
   public static AcceptanceSet load(String idOrFile) {
     int at = idOrFile.endsWith(".json") ? -1 : idOrFile.lastIndexOf('@');
@@ -56,7 +57,13 @@ public final class AcceptanceSet {
         : find(idOrFile.substring(0, at)).at(GuardBand.ofPercent(idOrFile.substring(at + 1)));
   }
 
+  /** Whoever chooses a band may leave more to the bench than the limits do, never less. */
   private AcceptanceSet at(GuardBand band) {
+    if (band.level() < usualBand().level()) {
+      throw new UserError(
+          "a guard band may be surer than the limits' own %d %%, not %d %%"
+              .formatted(Math.round(100 * usualBand().level()), Math.round(100 * band.level())));
+    }
     return band.equals(usualBand()) ? this : new AcceptanceSet(file, fileSha256, Optional.of(band));
   }
 

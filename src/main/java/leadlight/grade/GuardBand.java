@@ -32,7 +32,7 @@ record GuardBand(double level) {
     int number = number(percent);
     if (number < LEAST_PERCENT || number > MOST_PERCENT) {
       throw new UserError(
-          "a guard band is 51 to 99 % sure, as 90, 95 or 99, not \"" + percent + "\"");
+          "a guard band is 51 to 99 % sure, as 95, 98 or 99, not \"" + percent + "\"");
     }
     return new GuardBand(number / 100.0);
   }

@@ -11,6 +11,8 @@ import leadlight.data.Figure;
  * @param coarseFromPitchPx pixels a pitch below which nothing is
  * @param fineToBlurPitch edge sigma, in pitches, up to which fillets are judged
  * @param shareOfBlurDoubted standard uncertainty of an edge sigma, as a share of it
+ * @param blurSpreadTo a joint's edge sigma over its neighbours' up to which the meter's own spread
+ *     explains it
  * @param burntLevel level from which a pixel counts as burnt out
  * @param burntPlay levels to either side within which a pixel may or may not be burnt out
  * @param burntMost burnt-out share of a joint above which it is not visible
@@ -21,6 +23,7 @@ record FitnessLimits(
     @JsonProperty(required = true) Figure coarseFromPitchPx,
     @JsonProperty(required = true) Figure fineToBlurPitch,
     @JsonProperty(required = true) Figure shareOfBlurDoubted,
+    @JsonProperty(required = true) Figure blurSpreadTo,
     @JsonProperty(required = true) Figure burntLevel,
     @JsonProperty(required = true) Figure burntPlay,
     @JsonProperty(required = true) Figure burntMost,

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import leadlight.model.Doubt;
 import leadlight.model.Lead;
 import leadlight.model.PointPx;
@@ -24,7 +23,7 @@ record JointFitness(double pitchPx, OptionalDouble blurPx, double burntShare, do
   /** Half-width to standard uncertainty of a rectangular distribution (JCGM 100:2008, 4.3.7). */
   private static final double RECTANGULAR = Math.sqrt(3);
 
-  /** Joints to each side whose focus is a joint's own, too. */
+  /** Joints to each side whose focus is a joint's own, too (common practice, no source). */
   private static final int NEIGHBOURS = 2;
 
   static JointFitness of(
@@ -44,28 +43,27 @@ record JointFitness(double pitchPx, OptionalDouble blurPx, double burntShare, do
   }
 
   /**
-   * Joints of one row stand on one board, so that focus changes evenly along it: each joint's blur
-   * is the median of its own and its neighbours', two to each side. A single joint's edges are also
-   * soft where its solder is.
+   * Where a joint is in focus, pixels: joints of one row stand on one board, so that focus changes
+   * evenly along it, and a joint's edges are also soft where its solder is. So the median of its
+   * own blur and its neighbours', two to each side, as long as its own is within what the meter
+   * spreads; beyond that, and at the ends of the row, where one side only is known, never less than
+   * its own.
    */
-  static List<JointFitness> focusedAlike(List<JointFitness> row) {
-    return IntStream.range(0, row.size())
-        .mapToObj(i -> row.get(i).blurred(blurAround(row, i)))
-        .toList();
-  }
-
-  private static OptionalDouble blurAround(List<JointFitness> row, int i) {
+  static OptionalDouble focusPx(List<JointFitness> row, int i, FitnessLimits limits) {
+    OptionalDouble own = row.get(i).blurPx;
+    if (own.isEmpty()) {
+      return own;
+    }
     int from = Math.max(0, i - NEIGHBOURS);
     int to = Math.min(row.size(), i + NEIGHBOURS + 1);
-    double[] around =
-        row.subList(from, to).stream().flatMapToDouble(joint -> joint.blurPx.stream()).toArray();
-    return row.get(i).blurPx.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(Stats.median(around));
-  }
-
-  private JointFitness blurred(OptionalDouble px) {
-    return new JointFitness(pitchPx, px, burntShare, uBurntShare);
+    double median =
+        Stats.median(
+            row.subList(from, to).stream()
+                .flatMapToDouble(joint -> joint.blurPx.stream())
+                .toArray());
+    boolean spread = own.getAsDouble() <= limits.blurSpreadTo().value() * median;
+    boolean bothSides = to - from == 2 * NEIGHBOURS + 1;
+    return OptionalDouble.of(spread && bothSides ? median : Math.max(own.getAsDouble(), median));
   }
 
   private static double shareFrom(double from, double[] levels) {
@@ -90,18 +88,22 @@ record JointFitness(double pitchPx, OptionalDouble blurPx, double burntShare, do
     return (int) Math.max(0, Math.min(size - 1, Math.round(place)));
   }
 
-  /** Why fillets cannot be judged here, if they cannot. A focus that does not show is no focus. */
-  Optional<Doubt> unfitBecause(FitnessLimits limits) {
+  /**
+   * Why fillets cannot be judged here, if they cannot. A focus that does not show is no focus.
+   *
+   * @param focusPx as {@link #focusPx} has it
+   */
+  Optional<Doubt> unfitBecause(OptionalDouble focusPx, FitnessLimits limits) {
     if (pitchPx < limits.fineFromPitchPx().value()) {
       return Optional.of(new Doubt.TooFewPixels(pitchPx, limits.fineFromPitchPx().value()));
     }
     if (burntShare > limits.burntMost().value()) {
       return Optional.of(new Doubt.Glare(burntShare));
     }
-    if (blurPx.isEmpty()) {
+    if (focusPx.isEmpty()) {
       return Optional.of(new Doubt.FocusUnknown());
     }
-    double blurPitch = blurPx.getAsDouble() / pitchPx;
+    double blurPitch = focusPx.getAsDouble() / pitchPx;
     return blurPitch > limits.fineToBlurPitch().value()
         ? Optional.of(new Doubt.Blurred(blurPitch))
         : Optional.empty();

@@ -172,11 +172,10 @@ public final class JointMeter {
           new PlacementEvidence(dirtLimits.placement(), dirtLimits.freeTo().value(), sizes);
       this.covers = new Covers(signals.gaps(), limits.coveredFrom().value());
       this.fitness =
-          JointFitness.focusedAlike(
-              signals.patches().stream()
-                  .parallel()
-                  .map(patch -> JointFitness.of(frame, patch, signals.geometry(), limits))
-                  .toList());
+          signals.patches().stream()
+              .parallel()
+              .map(patch -> JointFitness.of(frame, patch, signals.geometry(), limits))
+              .toList();
     }
 
     List<Joint> joints() {
@@ -186,7 +185,9 @@ public final class JointMeter {
     private Joint joint(int i) {
       JointFitness fit = fitness.get(i);
       Optional<Doubt> unfit =
-          covers.covers(i) ? Optional.of(new Doubt.Covered()) : fit.unfitBecause(limits);
+          covers.covers(i)
+              ? Optional.of(new Doubt.Covered())
+              : fit.unfitBecause(JointFitness.focusPx(fitness, i, limits), limits);
       Map<Measure, Quantity> size = sizes.get(i);
       Chances chances = solder.chances(i, share -> PlacementEvidence.over(share, size));
       List<Evidence> evidence = new ArrayList<>(solder.of(i, chances));

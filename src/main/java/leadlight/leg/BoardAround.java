@@ -23,9 +23,6 @@ final class BoardAround {
   private static final int DIRECTIONS = 72;
   private static final int STEPS = 7;
 
-  /** Added to levels before shares are taken, so that noise in the dark is no contrast. */
-  private static final double FLOOR = 10;
-
   private final ColourPatch picture;
   private final double factor;
   private final Limits limits = DataFile.builtIn("legs/around.json").read(Limits.class);
@@ -61,7 +58,10 @@ final class BoardAround {
   }
 
   private Optional<Doubt> doubt(List<FoundLeg> legs) {
-    List<Look> looks = legs.stream().map(this::look).toList();
+    List<Look> looks = legs.stream().map(this::look).flatMap(Optional::stream).toList();
+    if (2 * looks.size() < legs.size()) {
+      return Optional.of(new Doubt.ShellNotTold());
+    }
     double[] contrasts = looks.stream().mapToDouble(Look::contrast).sorted().toArray();
     double contrast = contrasts[contrasts.length / 2];
     if (contrast >= limits.contrast().value()) {
@@ -79,20 +79,27 @@ final class BoardAround {
    */
   private record Look(double contrast, boolean pale) {}
 
-  private Look look(FoundLeg leg) {
+  /** Nothing if too little of what lies around it is in the picture to show a shell. */
+  private Optional<Look> look(FoundLeg leg) {
     List<List<double[]>> seen =
         IntStream.range(0, DIRECTIONS).mapToObj(direction -> seen(leg, direction)).toList();
     List<Optional<double[]>> sectors =
         IntStream.range(0, DIRECTIONS).mapToObj(direction -> sector(seen, direction)).toList();
     double contrast = 0;
+    int pairs = 0;
     for (int i = 0; i < DIRECTIONS / 2; i++) {
       Optional<double[]> other = sectors.get(i + DIRECTIONS / 2);
       if (sectors.get(i).isPresent() && other.isPresent()) {
         contrast = Math.max(contrast, contrast(sectors.get(i).get(), other.get()));
+        pairs++;
       }
     }
+    if (pairs < limits.leastPairs().value() * DIRECTIONS / 2) {
+      return Optional.empty();
+    }
     List<double[]> shown = sectors.stream().flatMap(Optional::stream).toList();
-    return new Look(contrast, 2 * shown.stream().filter(this::pale).count() >= shown.size());
+    return Optional.of(
+        new Look(contrast, 2 * shown.stream().filter(this::pale).count() >= shown.size()));
   }
 
   /** Colours beyond the land in one direction, as far as they lie in the picture. */
@@ -142,9 +149,10 @@ final class BoardAround {
     return Optional.of(median);
   }
 
-  private static double contrast(double[] one, double[] other) {
+  private double contrast(double[] one, double[] other) {
+    double dark = limits.dark().value();
     return IntStream.range(0, one.length)
-        .mapToDouble(i -> Math.abs(Math.log((one[i] + FLOOR) / (other[i] + FLOOR))))
+        .mapToDouble(i -> Math.abs(Math.log((one[i] + dark) / (other[i] + dark))))
         .max()
         .orElseThrow();
   }
@@ -152,8 +160,9 @@ final class BoardAround {
   private boolean pale(double[] colour) {
     double most = Arrays.stream(colour).max().orElseThrow();
     double least = Arrays.stream(colour).min().orElseThrow();
+    double dark = limits.dark().value();
     return most >= limits.paleFrom().value()
-        && Math.log((most + FLOOR) / (least + FLOOR)) <= limits.paleToColour().value();
+        && Math.log((most + dark) / (least + dark)) <= limits.paleToColour().value();
   }
 
   /**
@@ -162,7 +171,9 @@ final class BoardAround {
    * @param fromLand where looking begins, half-lands from a land's middle
    * @param toLand where it ends
    * @param sectorDeg width of a sector, degrees
+   * @param leastPairs share of the directions across a land that must show at both ends
    * @param contrast natural logarithm of the ratio of levels from which two sectors are two things
+   * @param dark added to levels before their ratio is taken
    * @param paleFrom level of the lightest channel from which a surface may be steel
    * @param paleToColour logarithm of the ratio of channels up to which it may be
    */
@@ -170,7 +181,9 @@ final class BoardAround {
       @JsonProperty(required = true) Figure fromLand,
       @JsonProperty(required = true) Figure toLand,
       @JsonProperty(required = true) Figure sectorDeg,
+      @JsonProperty(required = true) Figure leastPairs,
       @JsonProperty(required = true) Figure contrast,
+      @JsonProperty(required = true) Figure dark,
       @JsonProperty(required = true) Figure paleFrom,
       @JsonProperty(required = true) Figure paleToColour) {}
 }

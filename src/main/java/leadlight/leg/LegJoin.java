@@ -50,7 +50,11 @@ public final class LegJoin {
     return seen;
   }
 
-  /** Which leg is which is not told: those of the side that shows most stand one by one. */
+  /**
+   * Which leg is which is not told: what each photo of one side shows stands by itself. Two photos
+   * may show the same legs, so that no more are surely seen than one photo shows; the others are
+   * not judged.
+   */
   private static void unnamed(List<LegSet.Shown> photos, int legs, List<LegSet.Joined> joined) {
     List<LegSet.Seen> solder = of(photos, BoardSide.SOLDER);
     List<LegSet.Seen> component = of(photos, BoardSide.COMPONENT);
@@ -62,7 +66,14 @@ public final class LegJoin {
           .filter(it -> it.leg().verdict() == Verdict.DEFECT)
           .forEach(it -> joined.add(joined(OptionalInt.empty(), List.of(it))));
     }
-    while (joined.size() < legs) {
+    BoardSide side = solder.isEmpty() ? BoardSide.COMPONENT : BoardSide.SOLDER;
+    int surelySeen =
+        photos.stream()
+            .filter(it -> it.side() == side)
+            .mapToInt(it -> it.legs().size())
+            .max()
+            .orElse(0);
+    for (int unseen = surelySeen; unseen < legs; unseen++) {
       joined.add(joined(OptionalInt.empty(), List.of()));
     }
   }
@@ -72,6 +83,14 @@ public final class LegJoin {
         .filter(it -> it.side() == side)
         .flatMap(it -> it.legs().stream().map(leg -> new LegSet.Seen(it.photo().file(), side, leg)))
         .toList();
+  }
+
+  /** Another photo settles what one did not show, not what one saw. */
+  private static boolean speaksAgainst(Doubt doubt) {
+    return doubt instanceof Doubt.WettingUndecided
+        || doubt instanceof Doubt.CoverUndecided
+        || doubt instanceof Doubt.ShellInView
+        || doubt instanceof Doubt.ShellNotTold;
   }
 
   private static LegSet.Joined joined(OptionalInt number, List<LegSet.Seen> seen) {
@@ -88,7 +107,9 @@ public final class LegJoin {
             .flatMap(leg -> leg.doubts().stream())
             .distinct()
             .toList();
-    boolean judged = solder.stream().anyMatch(it -> it.leg().verdict() != Verdict.UNJUDGED);
+    boolean judged =
+        solder.stream().anyMatch(it -> it.leg().verdict() != Verdict.UNJUDGED)
+            && doubts.stream().noneMatch(LegJoin::speaksAgainst);
     return judged
         ? new LegSet.Joined(number, Verdict.ACCEPTABLE, seen, List.of())
         : new LegSet.Joined(number, Verdict.UNJUDGED, seen, doubts);

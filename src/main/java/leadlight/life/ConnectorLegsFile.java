@@ -60,6 +60,7 @@ record ConnectorLegsFile(
         first.sha256,
         first.side,
         read.legs.each.stream().map(leg -> new LegsSeen.Leg(leg.leg, leg.verdict)).toList(),
+        Optional.empty(),
         Optional.empty());
   }
 }

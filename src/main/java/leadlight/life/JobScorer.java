@@ -1,5 +1,7 @@
 package leadlight.life;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZonedDateTime;
@@ -118,7 +120,7 @@ public final class JobScorer {
     ScoredPhoto stands = StandingPhoto.of(scorer, photo, before, desk.record.row(id));
     AtomicReference<WrittenReport> files = new AtomicReference<>();
     Runnable write = () -> files.set(writer.write(stands, photo.frame(), desk.out));
-    if (desk.out.toAbsolutePath().equals(before.results().getParent())) {
+    if (isSameFolder(desk.out, before.results().getParent())) {
       StandingPhoto.rewrite(desk.record, id, write)
           .ifPresent(
               changed -> {
@@ -128,6 +130,15 @@ public final class JobScorer {
       write.run();
     }
     return new Kept(id, stands, files.get());
+  }
+
+  /** Also if one is named by another way to it; a folder that is not there holds nothing. */
+  private static boolean isSameFolder(Path out, Path before) {
+    try {
+      return Files.isSameFile(out, before);
+    } catch (IOException e) {
+      return out.toAbsolutePath().normalize().equals(before.toAbsolutePath().normalize());
+    }
   }
 
   private Method method() {

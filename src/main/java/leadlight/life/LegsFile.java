@@ -75,6 +75,7 @@ public record LegsFile(
         read.photo.sha256(),
         read.side,
         read.legs.stream().map(leg -> new LegsSeen.Leg(leg.leg(), leg.verdict())).toList(),
+        Optional.empty(),
         kept.map(path -> path.getParent().getFileName() + "/" + path.getFileName()));
   }
 

@@ -26,7 +26,12 @@ public final class HandBack {
       throw new UserError(words.get("hand-back.contradicted", contradictions(stands, words)));
     }
     List<Point> unseen =
-        stands.open().stream().filter(p -> p.code() == BoardStanding.Code.UNJUDGED).toList();
+        stands.open().stream()
+            .filter(
+                p ->
+                    p.code() == BoardStanding.Code.UNJUDGED
+                        || p.code() == BoardStanding.Code.LEGS_UNJUDGED)
+            .toList();
     if (yes && !unseen.isEmpty() && because.isBlank()) {
       throw new UserError(words.get("hand-back.unseen", said(unseen, words)));
     }

@@ -3,6 +3,7 @@ package leadlight.photo;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -69,7 +70,7 @@ public final class Deadline {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", e);
     } catch (ExecutionException e) {
-      throw thrown(e);
+      throw thrown(e.getCause());
     }
   }
 
@@ -95,15 +96,17 @@ public final class Deadline {
     if (done.completeExceptionally(late)) {
       throw late;
     }
-    return done.join();
+    try {
+      return done.join();
+    } catch (CompletionException e) {
+      throw thrown(e.getCause());
+    }
   }
 
-  private static RuntimeException thrown(ExecutionException e) {
-    if (e.getCause() instanceof Error error) {
+  private static RuntimeException thrown(Throwable cause) {
+    if (cause instanceof Error error) {
       throw error;
     }
-    return e.getCause() instanceof RuntimeException cause
-        ? cause
-        : new IllegalStateException(e.getCause());
+    return cause instanceof RuntimeException fault ? fault : new IllegalStateException(cause);
   }
 }

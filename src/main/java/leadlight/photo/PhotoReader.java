@@ -119,7 +119,8 @@ public final class PhotoReader {
       throw source.refused(
           e.late()
               ? "takes too long to decode and was left; save it as JPEG or PNG"
-              : "stops its decoder, so it is damaged; copy it again from the camera or card");
+              : "stops its decoder: it is damaged, or takes more memory than it may; copy it again from"
+                  + " the camera or card, or save it as JPEG or PNG");
     } catch (UncheckedIOException e) {
       throw source.refused(
           "needs a second process to be decoded safely, and none can be started here; save it as"

@@ -43,13 +43,20 @@ final class ChainCheck {
     return List.copyOf(troubles);
   }
 
-  /** Files of a scoring that are there and not as its last entry says, in a line each. */
-  static List<String> alteredFiles(Handle handle, long scoring) {
-    ChainCheck check = new ChainCheck(handle, true);
-    check.chain.entries().stream()
-        .filter(entry -> entry.kind().equals(EntryKind.SCORING.table()) && entry.ref() == scoring)
-        .reduce((first, second) -> second)
-        .ifPresent(last -> check.files("its", last, false));
+  /**
+   * What of a scoring, or of its files that are there, is not as its entries say, in a line each.
+   */
+  static List<String> altered(Handle handle, long scoring) {
+    ChainCheck check = new ChainCheck(handle, false);
+    List<Chain.Entry> entries =
+        check.chain.entries().stream()
+            .filter(
+                entry -> entry.kind().equals(EntryKind.SCORING.table()) && entry.ref() == scoring)
+            .toList();
+    if (!entries.isEmpty()) {
+      check.compare(EntryKind.SCORING, scoring, entries);
+      check.files("its", entries.get(entries.size() - 1), false);
+    }
     return List.copyOf(check.troubles);
   }
 

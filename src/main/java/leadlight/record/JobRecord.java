@@ -154,15 +154,16 @@ public final class JobRecord implements AutoCloseable {
   }
 
   /**
-   * Brings a scoring's results up to date with what stands, and proves them anew. Files that are
-   * not as they were last recorded are left alone: new ones would hide that somebody changed them.
-   * Those that are gone are written again.
+   * Brings a scoring's results up to date with what stands, and proves them anew. Where files or
+   * what is recorded are not as they were written, the files are left alone: new ones would hide
+   * that somebody changed them, or tell what somebody wrote into the record. Those that are gone
+   * are written again.
    *
    * @param write writes the results
-   * @return what was wrong with the files, a line each; empty if they were written
+   * @return what was wrong, a line each; empty if they were written
    */
   public List<String> rewriteResults(long scoring, Runnable write) {
-    List<String> altered = database.read(handle -> ChainCheck.alteredFiles(handle, scoring));
+    List<String> altered = database.read(handle -> ChainCheck.altered(handle, scoring));
     if (altered.isEmpty()) {
       write.run();
       database.write(

@@ -14,6 +14,7 @@ import leadlight.model.Verdict;
  * @param sha256 hash of the photo
  * @param side "solder" or "component"
  * @param legs the legs that were found
+ * @param port which of several equal connectors; empty if it was not named
  * @param picture the marked picture as it is kept beside the record, "HASH/NAME"; empty if none is
  */
 public record LegsSeen(
@@ -21,6 +22,7 @@ public record LegsSeen(
     @JsonProperty(required = true) String sha256,
     @JsonProperty(required = true) String side,
     List<Leg> legs,
+    Optional<String> port,
     Optional<String> picture) {
 
   /** A leg; a number that the photo does not tell is missing. */
@@ -29,6 +31,12 @@ public record LegsSeen(
   /** Fills in what is left out because it is empty. */
   public LegsSeen {
     legs = legs == null ? List.of() : List.copyOf(legs);
+    port = port == null ? Optional.empty() : port;
+  }
+
+  /** The same of a connector of several. */
+  public LegsSeen at(Optional<String> connector) {
+    return new LegsSeen(photo, sha256, side, legs, connector, picture);
   }
 
   /** As the words of a life's event. */

@@ -200,9 +200,15 @@ public record BoardStanding(
     return byRow(shots).size();
   }
 
-  /** The worst of {@link #last}; unjudged where there is no photo. */
+  /** The worst of {@link #last} and of the legs; unjudged where there is no photo of a row. */
   public Verdict verdict() {
-    return last().stream().map(Shot::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED);
+    Verdict rows =
+        last().stream().map(Shot::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED);
+    return open.stream()
+        .map(Point::code)
+        .filter(code -> code == Code.LEG_DEFECT || code == Code.LEGS_UNJUDGED)
+        .map(code -> code == Code.LEG_DEFECT ? Verdict.DEFECT : Verdict.UNJUDGED)
+        .reduce(rows, Verdict::worse);
   }
 
   /** Whether nothing that is recorded forbids to hand the board back. */
@@ -236,22 +242,13 @@ public record BoardStanding(
     add(open, Code.HEATED_SINCE, heatedSince(shots, events), "");
   }
 
-  /** Legs by the last photo of each side. */
+  /** Legs as they stand, by connector and side. */
   public List<LegsSeen> legs() {
-    return legs(events);
-  }
-
-  private static List<LegsSeen> legs(List<LifeEvent> events) {
-    Map<String, LegsSeen> sides = new TreeMap<>();
-    events.stream()
-        .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
-        .map(LegsSeen::of)
-        .forEach(seen -> sides.put(seen.side(), seen));
-    return List.copyOf(sides.values());
+    return LegsStanding.of(events);
   }
 
   private static void ofLegs(List<LifeEvent> events, List<Point> open) {
-    for (LegsSeen seen : legs(events)) {
+    for (LegsSeen seen : LegsStanding.of(events)) {
       addLegs(open, Code.LEG_DEFECT, seen.numbers(Verdict.DEFECT));
       addLegs(
           open,
@@ -266,9 +263,15 @@ public record BoardStanding(
     }
   }
 
-  /** Pins that were heated after the last photo: it shows them as they were before. */
+  /**
+   * Pins that were heated after the last photo: it shows them as they were before. A heat names no
+   * row, so of several rows the one counts whose last photo is the oldest.
+   */
   private static List<Integer> heatedSince(List<Shot> shots, List<LifeEvent> events) {
-    Optional<Instant> photo = shots.stream().map(BoardStanding::when).max(Instant::compareTo);
+    Optional<Instant> photo =
+        byRow(shots).values().stream()
+            .map(row -> row.stream().map(BoardStanding::when).max(Instant::compareTo).orElseThrow())
+            .min(Instant::compareTo);
     return events.stream()
         .filter(event -> photo.isPresent() && event.at().toInstant().isAfter(photo.get()))
         .flatMap(event -> event.pins().stream())
@@ -322,7 +325,9 @@ public record BoardStanding(
     }
   }
 
-  /** The decision to hand it back or not, if nothing was photographed or heated since. */
+  /**
+   * The decision to hand it back or not, if nothing was photographed, looked at or heated since.
+   */
   public Optional<LifeEvent> decision() {
     return current(shots, events, LifeEvent.Kind.HAND_BACK);
   }
@@ -333,12 +338,15 @@ public record BoardStanding(
     Optional<Instant> changed =
         Stream.concat(
                 shots.stream().map(BoardStanding::when),
-                events.stream()
-                    .filter(event -> !event.pins().isEmpty())
-                    .map(event -> event.at().toInstant()))
+                events.stream().filter(BoardStanding::isNews).map(event -> event.at().toInstant()))
             .max(Instant::compareTo);
     return lastOf(events, kind)
         .filter(event -> changed.isEmpty() || !event.at().toInstant().isBefore(changed.get()));
+  }
+
+  /** A heat, or legs that were seen. */
+  private static boolean isNews(LifeEvent event) {
+    return !event.pins().isEmpty() || event.kind() == LifeEvent.Kind.LEGS;
   }
 
   /** The last event of a kind. */

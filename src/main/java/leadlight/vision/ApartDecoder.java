@@ -75,7 +75,21 @@ public final class ApartDecoder {
    * @throws UncheckedIOException if none can be started
    */
   public Optional<Decoded> decode(EncodedPicture picture, Way way) {
-    Worker worker = Optional.ofNullable(IDLE.poll()).filter(Worker::lives).orElseGet(this::start);
+    Optional<Worker> kept = Optional.ofNullable(IDLE.poll()).filter(Worker::lives);
+    if (kept.isPresent()) {
+      try {
+        return decode(kept.get(), picture, way);
+      } catch (Lost e) {
+        if (e.late()) {
+          throw e;
+        }
+        // An earlier picture may have hurt it: this one is judged by a fresh process.
+      }
+    }
+    return decode(start(), picture, way);
+  }
+
+  private Optional<Decoded> decode(Worker worker, EncodedPicture picture, Way way) {
     AtomicBoolean late = new AtomicBoolean();
     CompletableFuture<Void> watch =
         CompletableFuture.runAsync(
@@ -117,6 +131,7 @@ public final class ApartDecoder {
             "-XX:+DisplayVMOutputToStderr",
             "-XX:-CreateCoredumpOnCrash",
             "-XX:ErrorFile=/dev/null",
+            NativeLibrary.option(),
             "-cp",
             System.getProperty("java.class.path"),
             DecodeProcess.class.getName());

@@ -17,7 +17,8 @@ final class NativeLibrary {
 
   private static final String BESIDE = "leadlight.opencv";
 
-  private static boolean loaded;
+  /** What was loaded. */
+  private static Optional<Path> loaded = Optional.empty();
 
   private NativeLibrary() {}
 
@@ -27,16 +28,27 @@ final class NativeLibrary {
    * @throws UserError if there is no library for the platform or it does not start on it
    */
   static synchronized void load() {
-    if (!loaded) {
+    if (loaded.isEmpty()) {
       String beside = System.getProperty(BESIDE);
       if (beside != null) {
-        start(Path.of(beside).toAbsolutePath());
+        Path library = Path.of(beside).toAbsolutePath();
+        start(library);
+        loaded = Optional.of(library);
       } else {
         Platform platform = Platform.current();
-        load(platform, platform.cacheFolder(System.getenv(), System.getProperty("user.home")));
+        loaded =
+            Optional.of(
+                load(
+                    platform,
+                    platform.cacheFolder(System.getenv(), System.getProperty("user.home"))));
       }
-      loaded = true;
     }
+  }
+
+  /** What another process of this program is started with, to load the very same library. */
+  static synchronized String option() {
+    load();
+    return "-D" + BESIDE + "=" + loaded.orElseThrow();
   }
 
   /**
@@ -55,13 +67,12 @@ final class NativeLibrary {
     }
   }
 
-  private static void load(Platform platform, Optional<Path> cache) {
+  private static Path load(Platform platform, Optional<Path> cache) {
     URL packed = find(platform);
     try {
       PackedLibrary library = new PackedLibrary(packed);
-      if (cache.isEmpty() || !startsFromCache(library, cache.get())) {
-        startFromOwnFolder(library);
-      }
+      Optional<Path> kept = cache.flatMap(folder -> startedFromCache(library, folder));
+      return kept.isPresent() ? kept.get() : startedFromOwnFolder(library);
     } catch (IOException | UnsatisfiedLinkError e) {
       throw new UserError(
           "OpenCV's native library does not start here ("
@@ -93,28 +104,30 @@ final class NativeLibrary {
   }
 
   /**
-   * False if the folder cannot be used; a copy that does not load is removed for the next start.
+   * Empty if the folder cannot be used; a copy that does not load is removed for the next start.
    */
-  private static boolean startsFromCache(PackedLibrary library, Path folder) {
+  private static Optional<Path> startedFromCache(PackedLibrary library, Path folder) {
     try {
       Path unpacked = library.unpackedIn(folder);
       try {
         System.load(unpacked.toString());
-        return true;
+        return Optional.of(unpacked);
       } catch (UnsatisfiedLinkError e) {
         Files.delete(unpacked);
-        return false;
+        return Optional.empty();
       }
     } catch (IOException e) {
-      return false;
+      return Optional.empty();
     }
   }
 
-  private static void startFromOwnFolder(PackedLibrary library) throws IOException {
+  private static Path startedFromOwnFolder(PackedLibrary library) throws IOException {
     Path folder = Files.createTempDirectory("leadlight-");
     folder.toFile().deleteOnExit();
     try {
-      System.load(library.unpackedIn(folder).toString());
+      Path unpacked = library.unpackedIn(folder);
+      System.load(unpacked.toString());
+      return unpacked;
     } finally {
       try (var files = Files.list(folder)) {
         files.forEach(file -> file.toFile().deleteOnExit());

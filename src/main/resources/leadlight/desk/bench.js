@@ -10,7 +10,7 @@
   let glancing = false;
   let stamp = "";
   let live = true;
-  let busy = false;
+  let last = Promise.resolve();
   let away = "";
   let seeking = false;
 
@@ -258,15 +258,13 @@
     await done("bench", { scoring: shot.scoring, pin: at, test: button.dataset.test, result: button.dataset.result, ...(other ? { other: Number(other) } : {}) });
   }
 
-  /** One thing after the other: what is pressed while the last is kept is a press too many. */
-  async function done(path, body) {
-    if (busy) return;
-    busy = true;
-    try {
+  /** One thing after the other, and none is lost; the server knows a key that bounced. */
+  function done(path, body) {
+    const next = async () => {
       if (await post(path, body)) await refresh(0);
-    } finally {
-      busy = false;
-    }
+    };
+    last = last.then(next, next);
+    return last;
   }
 
   const note = (kind, text, pins, good) => done("note", { kind, words: text, pins, ...(good === undefined ? {} : { good }) });

@@ -4,9 +4,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.ZonedDateTime;
 import leadlight.page.BenchPage;
 import leadlight.page.RecordWords;
 import leadlight.record.JobRecord;
+import leadlight.record.LifeEvent;
 import leadlight.record.Subject;
 import leadlight.text.Messages;
 import org.junit.jupiter.api.Test;
@@ -35,6 +37,19 @@ class BoardNameTest {
     try (JobRecord record = JobRecord.open(folder)) {
       assertThat(record.boards())
           .containsExactly(new JobRecord.BoardName("0412", Subject.ONLY_BOARD));
+    }
+  }
+
+  @Test
+  void aJobThatBeganUnderAnotherNameGetsNoSecondBoard() {
+    JobOptions unnamed = CommandLine.populateCommand(new JobOptions(), "--job", "0412");
+    try (JobRecord record = JobRecord.open(folder)) {
+      record.add(
+          "0412",
+          "board 1",
+          LifeEvent.said(
+              LifeEvent.Kind.SERIAL, "RL-7", "Ada", ZonedDateTime.parse("2026-11-27T09:00Z")));
+      assertThat(unnamed.in(record, unnamed.subject().get()).board()).isEqualTo("board 1");
     }
   }
 

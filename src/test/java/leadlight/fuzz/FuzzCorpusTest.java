@@ -2,7 +2,7 @@ package leadlight.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
-import static org.junit.jupiter.api.Assertions.assertTimeout;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,7 +53,7 @@ class FuzzCorpusTest {
     assertThat(corpus).hasSizeGreaterThan(1);
     for (Path file : corpus) {
       byte[] input = Files.readAllBytes(file);
-      assertTimeout(
+      assertTimeoutPreemptively(
           SOON,
           () ->
               assertThatCode(() -> TARGETS.get(target).accept(input))

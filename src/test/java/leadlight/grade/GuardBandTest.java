@@ -43,7 +43,7 @@ class GuardBandTest {
   void otherLevelsAreRefused(String percent) {
     assertThatThrownBy(() -> AcceptanceSet.load("ipc-a-610@" + percent))
         .isInstanceOf(UserError.class)
-        .hasMessage("a guard band is 51 to 99 % sure, as 90, 95 or 99, not \"" + percent + "\"");
+        .hasMessage("a guard band is 51 to 99 % sure, as 95, 98 or 99, not \"" + percent + "\"");
   }
 
   @Test
@@ -57,10 +57,18 @@ class GuardBandTest {
     assertThat(surer.sha256())
         .hasSize(64)
         .isNotEqualTo(IPC.sha256())
-        .isNotEqualTo(AcceptanceSet.load("ipc-a-610@90").sha256())
+        .isNotEqualTo(AcceptanceSet.load("ipc-a-610@98").sha256())
         .isEqualTo(AcceptanceSet.load("ipc-a-610@99").sha256());
     assertThat(surer.chosenBand()).contains(new GuardBand(0.99));
     assertThat(surer.usualBand()).isEqualTo(new GuardBand(0.95));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"51", "90", "94"})
+  void aNarrowerBandThanTheLimitsOwnIsRefused(String percent) {
+    assertThatThrownBy(() -> AcceptanceSet.load("ipc-a-610@" + percent))
+        .isInstanceOf(UserError.class)
+        .hasMessage("a guard band may be surer than the limits' own 95 %, not " + percent + " %");
   }
 
   @Test
@@ -81,8 +89,8 @@ class GuardBandTest {
     Files.writeString(file, DataFile.builtIn("acceptance/ipc-a-610.json").text() + "\n");
 
     assertThat(AcceptanceSet.load(file.toString()).builtIn()).isFalse();
-    assertThat(AcceptanceSet.load(file + "@90").decisionLevel()).isEqualTo(0.90);
-    assertThat(AcceptanceSet.load(file + "@90").builtIn()).isFalse();
+    assertThat(AcceptanceSet.load(file + "@98").decisionLevel()).isEqualTo(0.98);
+    assertThat(AcceptanceSet.load(file + "@98").builtIn()).isFalse();
     assertThat(AcceptanceSet.load("nasa-8739-2").builtIn()).isTrue();
   }
 }

@@ -14,7 +14,8 @@ class JointFitnessTest {
   private static final FitnessLimits LIMITS = FitnessLimits.builtIn();
 
   private static Optional<Doubt> unfit(double pitchPx, double blurPx, double burntShare) {
-    return new JointFitness(pitchPx, OptionalDouble.of(blurPx), burntShare, 0).unfitBecause(LIMITS);
+    return new JointFitness(pitchPx, OptionalDouble.of(blurPx), burntShare, 0)
+        .unfitBecause(OptionalDouble.of(blurPx), LIMITS);
   }
 
   @Test
@@ -42,28 +43,39 @@ class JointFitnessTest {
   @Test
   void aFocusThatNoEdgeShowsIsNoFocus() {
     JointFitness flat = new JointFitness(50, OptionalDouble.empty(), 0, 0);
-    assertThat(flat.unfitBecause(LIMITS)).contains(new Doubt.FocusUnknown());
+    assertThat(flat.unfitBecause(OptionalDouble.empty(), LIMITS))
+        .contains(new Doubt.FocusUnknown());
+  }
+
+  private static List<JointFitness> row(double... blursPx) {
+    return DoubleStream.of(blursPx)
+        .mapToObj(blur -> new JointFitness(50, OptionalDouble.of(blur), 0, 0))
+        .toList();
   }
 
   @Test
   void focusChangesEvenlyAlongARow() {
-    List<JointFitness> row =
-        DoubleStream.of(2.0, 2.1, 5.0, 2.3, 2.4, 2.5)
-            .mapToObj(blur -> new JointFitness(50, OptionalDouble.of(blur), 0.1, 0))
-            .toList();
+    List<JointFitness> row = row(2.0, 2.1, 4.2, 2.4, 2.5, 2.6);
+    assertThat(JointFitness.focusPx(row, 2, LIMITS)).as("soft solder").hasValue(2.4);
+    assertThat(JointFitness.focusPx(row, 3, LIMITS)).hasValue(2.5);
+  }
 
-    List<JointFitness> alike = JointFitness.focusedAlike(row);
+  @Test
+  void aJointThatIsBlurredByItselfStaysSo() {
+    List<JointFitness> smeared = row(2.0, 2.1, 5.0, 2.3, 2.4);
+    assertThat(JointFitness.focusPx(smeared, 2, LIMITS)).hasValue(5.0);
+  }
 
-    assertThat(alike.get(2).blurPx()).as("soft solder, not soft focus").hasValue(2.3);
-    assertThat(alike.get(5).blurPx()).hasValue(2.4);
-    assertThat(alike).extracting(JointFitness::burntShare).containsOnly(0.1);
+  @Test
+  void atTheEndsOfARowTheSofterCounts() {
+    assertThat(JointFitness.focusPx(row(3.0, 2.5, 2.0, 2.0), 0, LIMITS)).hasValue(3.0);
+    assertThat(JointFitness.focusPx(row(2.0, 2.5, 3.0, 3.5), 0, LIMITS)).hasValue(2.5);
   }
 
   @Test
   void anEdgelessJointDoesNotBorrowItsNeighboursFocus() {
     JointFitness sharp = new JointFitness(50, OptionalDouble.of(1), 0, 0);
     JointFitness flat = new JointFitness(50, OptionalDouble.empty(), 0, 0);
-
-    assertThat(JointFitness.focusedAlike(List.of(sharp, flat, sharp)).get(1).blurPx()).isEmpty();
+    assertThat(JointFitness.focusPx(List.of(sharp, flat, sharp), 1, LIMITS)).isEmpty();
   }
 }

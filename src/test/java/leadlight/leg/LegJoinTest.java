@@ -20,6 +20,10 @@ import org.junit.jupiter.api.Test;
 class LegJoinTest {
 
   private static GradedLeg leg(int number, Verdict verdict) {
+    return leg(number, verdict, new Doubt.LegCropped());
+  }
+
+  private static GradedLeg leg(int number, Verdict verdict, Doubt doubt) {
     Quantity any = new Quantity(1, 1, Unit.SHARE);
     return new GradedLeg(
         number == 0 ? OptionalInt.empty() : OptionalInt.of(number),
@@ -31,7 +35,7 @@ class LegJoinTest {
         any,
         any,
         any,
-        verdict == Verdict.UNJUDGED ? List.of(new Doubt.LegCropped()) : List.of(),
+        verdict == Verdict.UNJUDGED ? List.of(doubt) : List.of(),
         List.of());
   }
 
@@ -78,6 +82,17 @@ class LegJoinTest {
   }
 
   @Test
+  void whatOnePhotoOfTheSolderSideSawIsNotOutvotedByAnother() {
+    GradedLeg shell = leg(1, Verdict.UNJUDGED, new Doubt.ShellInView(2));
+    assertThat(
+            verdicts(
+                1,
+                shown(BoardSide.SOLDER, shell),
+                shown(BoardSide.SOLDER, leg(1, Verdict.ACCEPTABLE))))
+        .containsExactly(Verdict.UNJUDGED);
+  }
+
+  @Test
   void legsWithoutNumbersAreNotMistakenForEachOther() {
     LegSet set =
         LegJoin.of(
@@ -88,5 +103,14 @@ class LegJoinTest {
     assertThat(set.verdict()).isEqualTo(Verdict.DEFECT);
     assertThat(set.count(Verdict.ACCEPTABLE)).isEqualTo(1);
     assertThat(set.legs()).hasSize(3).allMatch(it -> it.seen().size() == 1);
+  }
+
+  @Test
+  void twoPhotosOfTheSameTwoLegsDoNotVouchForFour() {
+    LegSet.Shown two =
+        shown(BoardSide.SOLDER, leg(0, Verdict.ACCEPTABLE), leg(0, Verdict.ACCEPTABLE));
+    LegSet set = LegJoin.of(List.of(two, two), 4);
+    assertThat(set.verdict()).isEqualTo(Verdict.UNJUDGED);
+    assertThat(set.count(Verdict.UNJUDGED)).isEqualTo(2);
   }
 }

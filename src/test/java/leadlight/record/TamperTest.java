@@ -2,6 +2,7 @@ package leadlight.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.fail;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -214,10 +215,13 @@ class TamperTest {
   }
 
   @Test
-  void anAlteredRowIsNamedAlsoAfterItsResultsWereWrittenAnew() throws SQLException {
+  void anAlteredRowIsNotToldAnewAndNamed() throws SQLException {
     execute(folder, "UPDATE joint SET verdict = 'process-indicator' WHERE scoring_id = 1");
     try (JobRecord record = JobRecord.open(folder)) {
-      assertThat(record.rewriteResults(1, () -> {})).isEmpty();
+      assertThat(record.rewriteResults(1, () -> fail("nothing is written")))
+          .singleElement()
+          .asString()
+          .contains("was changed");
     }
     assertThat(found())
         .filteredOn(line -> line.startsWith("scoring 1, recorded"))

@@ -196,16 +196,67 @@ class BoardStandingTest {
     legs("solder", Verdict.ACCEPTABLE, Verdict.ACCEPTABLE);
     BoardStanding good = BoardStanding.of(record, "job", "board", 3);
     assertThat(good.mayBeHandedBack()).isTrue();
-    assertThat(good.open()).extracting(BoardStanding.Point::code).contains(Code.LEGS_UNJUDGED);
+    assertThat(good.open())
+        .as("the solder side vouches for what the component side cannot")
+        .extracting(BoardStanding.Point::code)
+        .doesNotContain(Code.LEGS_UNJUDGED);
     assertThat(record.troubles()).isEmpty();
   }
 
+  private static LegsSeen.Leg leg(int number, Verdict verdict) {
+    return new LegsSeen.Leg(number == 0 ? OptionalInt.empty() : OptionalInt.of(number), verdict);
+  }
+
+  @Test
+  void aFaultyLegIsNotForgottenForAnotherLegAnotherConnectorOrAnEmptyPhoto() throws IOException {
+    photo(5, Stage.FINAL, 1);
+    legs("solder", Optional.empty(), leg(1, Verdict.DEFECT));
+    legs("solder", Optional.empty(), leg(3, Verdict.ACCEPTABLE));
+    legs("solder", Optional.empty());
+    legs("solder", Optional.of("B"), leg(1, Verdict.ACCEPTABLE));
+    BoardStanding board = BoardStanding.of(record, "job", "board", 3);
+    assertThat(board.mayBeHandedBack()).isFalse();
+    assertThat(board.verdict()).isEqualTo(Verdict.DEFECT);
+
+    legs("solder", Optional.empty(), leg(1, Verdict.ACCEPTABLE));
+    assertThat(BoardStanding.of(record, "job", "board", 3).mayBeHandedBack()).isTrue();
+  }
+
+  @Test
+  void legsWithoutNumbersAreMendedOnlyByAPhotoOfAsMany() throws IOException {
+    photo(5, Stage.FINAL, 1);
+    legs("solder", Optional.empty(), leg(0, Verdict.DEFECT), leg(0, Verdict.ACCEPTABLE));
+    legs("solder", Optional.empty(), leg(0, Verdict.ACCEPTABLE));
+    assertThat(BoardStanding.of(record, "job", "board", 3).mayBeHandedBack()).isFalse();
+
+    LegsSeen.Leg sound = leg(0, Verdict.ACCEPTABLE);
+    legs("solder", Optional.empty(), sound, sound, sound);
+    assertThat(BoardStanding.of(record, "job", "board", 3).mayBeHandedBack()).isTrue();
+  }
+
+  @Test
+  void aHeatIsNotMadeGoodByThePhotoOfAnotherPort() throws IOException {
+    photo(Optional.of("A"), 5, Stage.AFTER_REWORK, 1);
+    photo(Optional.of("B"), 5, Stage.AFTER_REWORK, 1);
+    record.add(
+        "job", "board", new LifeEvent(HEAT, "iron", List.of(3), Optional.empty(), "Ada", later()));
+    photo(Optional.of("B"), 5, Stage.FINAL, 1);
+    assertThat(BoardStanding.of(record, "job", "board", 3).open())
+        .contains(new BoardStanding.Point(Code.HEATED_SINCE, List.of(3), ""));
+  }
+
   private void legs(String side, Verdict... verdicts) {
-    List<LegsSeen.Leg> legs =
+    legs(
+        side,
+        Optional.empty(),
         IntStream.rangeClosed(1, verdicts.length)
-            .mapToObj(leg -> new LegsSeen.Leg(OptionalInt.of(leg), verdicts[leg - 1]))
-            .toList();
-    LegsSeen seen = new LegsSeen("legs.jpg", "b".repeat(64), side, legs, Optional.empty());
+            .mapToObj(leg -> leg(leg, verdicts[leg - 1]))
+            .toArray(LegsSeen.Leg[]::new));
+  }
+
+  private void legs(String side, Optional<String> port, LegsSeen.Leg... legs) {
+    LegsSeen seen =
+        new LegsSeen("legs.jpg", "b".repeat(64), side, List.of(legs), port, Optional.empty());
     record.add("job", "board", LifeEvent.said(LifeEvent.Kind.LEGS, seen.words(), "Ada", later()));
   }
 

@@ -105,7 +105,10 @@ final class BitFeed {
    */
   void endOfScan() {
     int wholeBytes = (count - madeUp) / 8;
-    boolean ones = wholeBytes > 0 && (held >>> madeUp + 8 * (wholeBytes - 1) & 0xff) == 0xff;
+    boolean ones =
+        wholeBytes > 0
+            && (count - madeUp) % 8 == 0
+            && (held >>> madeUp + 8 * (wholeBytes - 1) & 0xff) == 0xff;
     wholeBytes -= ones ? 1 : 0;
     long unread = held >>> madeUp;
     boolean zeros = (unread & (1L << (8 * wholeBytes)) - 1) == 0;

@@ -122,4 +122,11 @@ class NativeLibraryTest {
       return files.map(file -> file.getFileName().toString()).sorted().toList();
     }
   }
+
+  @Test
+  void anotherProcessIsToldTheLibraryThatThisOneLoaded() {
+    String name = "-Dleadlight.opencv=";
+    assertThat(NativeLibrary.option()).startsWith(name);
+    assertThat(Path.of(NativeLibrary.option().substring(name.length()))).isRegularFile();
+  }
 }

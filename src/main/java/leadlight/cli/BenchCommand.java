@@ -55,7 +55,7 @@ final class BenchCommand implements Callable<Integer> {
 
   @Mixin private RowOptions row;
 
-  @Mixin private Limits limits;
+  @Mixin private GuardedLimits limits;
 
   @Mixin private PageOptions pages;
 

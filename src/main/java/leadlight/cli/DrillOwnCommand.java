@@ -44,7 +44,7 @@ final class DrillOwnCommand implements Callable<Integer> {
 
   @Mixin private HintOptions hint;
 
-  @Mixin private Limits limits;
+  @Mixin private GuardedLimits limits;
 
   @Mixin private Person person;
 

@@ -3,6 +3,7 @@ package leadlight.cli;
 import java.nio.file.Path;
 import java.util.List;
 import leadlight.leg.LegRequest;
+import leadlight.model.UserError;
 import picocli.CommandLine.Option;
 
 /** Photos of a connector's anchor legs beside that of its row. */
@@ -32,8 +33,17 @@ final class LegPhotoOptions {
               + "apart that look alike turned half round.")
   private LegRequest.LeadsAt leadsAt = LegRequest.LeadsAt.UNKNOWN;
 
+  /**
+   * Whether any photo was named.
+   *
+   * @throws UserError if not, and yet it was said how they lie
+   */
   boolean given() {
-    return !solder.isEmpty() || !component.isEmpty();
+    boolean given = !solder.isEmpty() || !component.isEmpty();
+    if (!given && leadsAt != LegRequest.LeadsAt.UNKNOWN) {
+      throw new UserError("--towards-leads goes with --legs or --legs-component");
+    }
+    return given;
   }
 
   List<Path> solder() {

@@ -77,7 +77,7 @@ final class LegsCommand implements Callable<Integer> {
       description = "Product class (default: ${DEFAULT-VALUE}).")
   private int productClass;
 
-  @Mixin private Limits limits;
+  @Mixin private GuardedLimits limits;
 
   @Option(
       names = "--out",

@@ -1,10 +1,9 @@
 package leadlight.cli;
 
-import java.util.Optional;
 import leadlight.grade.AcceptanceSet;
 import picocli.CommandLine.Option;
 
-/** The limits to judge by. */
+/** The limits, for commands that decide nothing by them. */
 final class Limits {
 
   @Option(
@@ -15,14 +14,12 @@ final class Limits {
           "Workmanship limits: a built-in set or a .json file (default: ${DEFAULT-VALUE}).")
   private String set;
 
-  @Option(
-      names = "--guard-band",
-      paramLabel = "PERCENT",
-      description =
-          "How sure it must be that a limit is kept, or passed: up to 99, never less than by the limits (95).")
-  private Optional<String> guardBand = Optional.empty();
-
   AcceptanceSet load() {
-    return AcceptanceSet.load(set + guardBand.map(percent -> "@" + percent).orElse(""));
+    return AcceptanceSet.load(set);
+  }
+
+  /** The same with a guard band of so many percent. */
+  AcceptanceSet load(String percent) {
+    return AcceptanceSet.load(set + "@" + percent);
   }
 }

@@ -67,7 +67,7 @@ final class NudgeCommand implements Callable<Integer> {
 
   @Mixin private HintOptions hint;
 
-  @Mixin private Limits limits;
+  @Mixin private GuardedLimits limits;
 
   @Mixin private PageOptions pages;
 

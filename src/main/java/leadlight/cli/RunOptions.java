@@ -46,7 +46,7 @@ final class RunOptions {
 
   @Mixin private BodyOption body;
 
-  @Mixin private Limits limits;
+  @Mixin private GuardedLimits limits;
 
   @Mixin private PageOptions pages;
 

@@ -76,7 +76,7 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Mixin private BenchOption bench;
 
-  @Mixin private Limits limits;
+  @Mixin private GuardedLimits limits;
 
   @Mixin private PageOptions pages;
 

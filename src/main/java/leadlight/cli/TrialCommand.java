@@ -124,7 +124,7 @@ final class TrialCommand implements Callable<Integer> {
 
   @Mixin private ThreadOption threads;
 
-  @Mixin private Limits limits;
+  @Mixin private GuardedLimits limits;
 
   TrialCommand(Streams streams) {
     this.streams = streams;

@@ -1,7 +1,6 @@
 package leadlight.connector;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import leadlight.data.DataFile;
@@ -42,7 +41,7 @@ public final class ConnectorLibrary {
       return DataFile.builtIn("connectors/" + idOrFile + ".json").read(Connector.class);
     }
     if (idOrFile.endsWith(".json")) {
-      return DataFile.at(Path.of(idOrFile)).read(Connector.class);
+      return DataFile.at(idOrFile).read(Connector.class);
     }
     throw new UserError(
         "no connector named \""

@@ -67,8 +67,13 @@ public final class FootprintImport {
               throw new UserError(Connector.ID_RULE + ", is \"" + given + "\"");
             });
     Footprint footprint = FootprintReader.read(file);
-    return new FootprintImport(file.toString(), footprint)
-        .connector(id.orElseGet(() -> idOf(footprint.name())));
+    try {
+      return new FootprintImport(file.toString(), footprint)
+          .connector(id.orElseGet(() -> idOf(footprint.name())));
+    } catch (IllegalArgumentException e) {
+      // What no connector may be, its own records say.
+      throw new UserError(file + ": a size that no connector has; " + e.getMessage());
+    }
   }
 
   private static String idOf(String name) {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import leadlight.model.UserError;
 
@@ -54,6 +55,19 @@ public final class DataFile {
    * A file of the user's own.
    *
    * @throws UserError if it cannot be read
+   */
+  public static DataFile at(String file) {
+    try {
+      return at(Path.of(file));
+    } catch (InvalidPathException e) {
+      throw new UserError("no path: " + file);
+    }
+  }
+
+  /**
+   * The file at a path.
+   *
+   * @throws UserError if there is none, or it is a folder
    */
   public static DataFile at(Path file) {
     if (Files.isDirectory(file)) {

@@ -1,7 +1,6 @@
 package leadlight.grade;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -79,7 +78,7 @@ public final class AcceptanceSet {
               + String.join(", ", BUILT_IN)
               + " or give the path of a .json file");
     }
-    return read(DataFile.at(Path.of(idOrFile)));
+    return read(DataFile.at(idOrFile));
   }
 
   private static AcceptanceSet read(DataFile file) {

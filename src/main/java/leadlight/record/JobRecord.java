@@ -156,8 +156,8 @@ public final class JobRecord implements AutoCloseable {
   /**
    * Brings a scoring's results up to date with what stands, and proves them anew. Where files or
    * what is recorded are not as they were written, the files are left alone: new ones would hide
-   * that somebody changed them, or tell what somebody wrote into the record. Those that are gone
-   * are written again.
+   * that somebody changed them, or tell what somebody wrote into the record. Those that are gone,
+   * or whose writing was broken off, are written again.
    *
    * @param write writes the results
    * @return what was wrong, a line each; empty if they were written
@@ -165,14 +165,25 @@ public final class JobRecord implements AutoCloseable {
   public List<String> rewriteResults(long scoring, Runnable write) {
     List<String> altered = database.read(handle -> ChainCheck.altered(handle, scoring));
     if (altered.isEmpty()) {
+      database.write(
+          handle -> {
+            Rewriting.begin(handle, scoring);
+            return null;
+          });
       write.run();
       database.write(
           handle -> {
             new Chain(handle).add(EntryKind.SCORING, scoring);
+            Rewriting.end(handle, scoring);
             return null;
           });
     }
     return altered;
+  }
+
+  /** Scorings whose results were being written anew when the program was stopped. */
+  public List<Long> brokenOff() {
+    return database.read(Rewriting::begun);
   }
 
   /**

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.fail;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -244,6 +245,39 @@ class TamperTest {
   }
 
   @Test
+  void aWritingThatWasBrokenOffIsNamedAndMayBeDoneAgain() {
+    Path results = folder.resolve("A1.json");
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThatThrownBy(
+              () ->
+                  record.rewriteResults(
+                      1,
+                      () -> {
+                        write(results, "{\"half\": 1}");
+                        throw new IllegalStateException("stopped here");
+                      }))
+          .hasMessage("stopped here");
+      assertThat(record.brokenOff()).containsExactly(1L);
+    }
+    assertThat(found()).singleElement().asString().contains("were being written");
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThat(record.rewriteResults(1, () -> write(results, "{\"whole\": 1}"))).isEmpty();
+      assertThat(record.brokenOff()).isEmpty();
+    }
+    assertThat(found()).isEmpty();
+    write(results, "{\"forged\": 1}");
+    assertThat(found()).singleElement().asString().contains("A1.json was changed");
+  }
+
+  private static void write(Path file, String content) {
+    try {
+      Files.writeString(file, content);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Test
   void resultsThatAreGoneAreWrittenAgain() throws IOException {
     Files.delete(folder.resolve("A1.json"));
     List<String> written = new ArrayList<>();
@@ -376,9 +410,9 @@ class TamperTest {
     List<String> lines = exported();
     for (String head :
         List.of(
-            "{\"schema\":10}",
-            "{\"schema\":10,\"seal\":null,\"rows\":1}",
-            "{\"schema\":10,\"seal\":\"7-none\",\"rows\":1}")) {
+            "{\"schema\":11}",
+            "{\"schema\":11,\"seal\":null,\"rows\":1}",
+            "{\"schema\":11,\"seal\":\"7-none\",\"rows\":1}")) {
       assertRefused(List.of(head), "cut, line 1, is none");
     }
     for (String row : List.of("{\"table\":\"job\"}", "{\"table\":\"job\",\"row\":null}", "")) {

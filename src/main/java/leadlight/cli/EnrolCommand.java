@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import leadlight.enrol.BenchFolder;
+import leadlight.enrol.DefaultBench;
 import leadlight.enrol.Enrolment;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
@@ -78,6 +79,14 @@ final class EnrolCommand implements Callable<Integer> {
   @Option(names = "--undo", description = "Take the last version back; its file is kept aside.")
   private boolean undo;
 
+  @Option(
+      names = "--default",
+      negatable = true,
+      description =
+          "Photos come from this bench where none is named (score, batch, watch, bench); "
+              + "--no-default: they do not any more.")
+  private Optional<Boolean> byDefault = Optional.empty();
+
   @Mixin private BenchOption.BenchesOption benches;
 
   @Mixin private RowOptions row;
@@ -97,15 +106,22 @@ final class EnrolCommand implements Callable<Integer> {
     BenchFolder folder = new BenchFolder(benches.folder(), name);
     boolean photos = !sound.isEmpty() || !unsoldered.isEmpty() || !bare.isEmpty();
     boolean teaches = photos || faults.isPresent();
-    long asked = Stream.of(show, undo, compare.isPresent(), anew).filter(it -> it).count();
+    long asked =
+        Stream.of(show, undo, compare.isPresent(), byDefault.isPresent(), anew)
+            .filter(it -> it)
+            .count();
     if (asked > 1 || (teaches && asked == 1 && !anew)) {
       throw new UserError(
-          "give photos, with --anew or without, or one of --show, --compare and --undo");
+          "give photos, with --anew or without, or one of --show, --compare and --undo (or --default)");
     }
     if (undo) {
       Path aside = folder.takeBack();
       streams.out().println("taken back, kept as " + aside);
       return shown(folder.latest());
+    }
+    if (byDefault.isPresent()) {
+      streams.out().println(settled(byDefault.get()));
+      return ExitStatus.GOOD.code();
     }
     if (compare.isPresent()) {
       BenchWords.compared(folder.version(compare.get()), folder.inUse())
@@ -119,6 +135,17 @@ final class EnrolCommand implements Callable<Integer> {
       throw new UserError("name photos: --sound PHOTO... --unsoldered PHOTO..., or ask for --show");
     }
     return taught(folder);
+  }
+
+  private String settled(boolean isDefault) {
+    if (isDefault) {
+      DefaultBench.set(benches.folder(), name);
+      return "photos are of bench %s from now on where no bench is named; --no-bench leaves it out"
+          .formatted(name);
+    }
+    return DefaultBench.clear(benches.folder(), name)
+        ? "no bench is the default any more"
+        : "bench %s was not the default".formatted(name);
   }
 
   private int shown(Optional<Enrolment> enrolment) {

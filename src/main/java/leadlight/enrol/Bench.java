@@ -1,8 +1,11 @@
 package leadlight.enrol;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadlight.data.Hash;
+import leadlight.data.JsonText;
 import leadlight.enrol.Enrolment.Fold;
 import leadlight.enrol.Enrolment.Setting;
 import leadlight.enrol.Enrolment.Shown;
@@ -36,6 +39,11 @@ public final class Bench {
   /** Name and version, as "ring-lamp, version 2". */
   public String words() {
     return enrolment.bench() + ", version " + enrolment.version();
+  }
+
+  /** What tells it from all others, as "ring, version 2, " and the hash of all that it rests on. */
+  public String identity() {
+    return words() + ", " + Hash.sha256(JsonText.of(enrolment).getBytes(StandardCharsets.UTF_8));
   }
 
   /** What it rests on. */

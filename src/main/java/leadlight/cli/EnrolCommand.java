@@ -8,8 +8,10 @@ import java.util.stream.Stream;
 import leadlight.enrol.BenchFolder;
 import leadlight.enrol.DefaultBench;
 import leadlight.enrol.Enrolment;
+import leadlight.life.PhotoShelf;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
+import leadlight.record.JobRecord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -80,6 +82,25 @@ final class EnrolCommand implements Callable<Integer> {
   private boolean undo;
 
   @Option(
+      names = "--from-record",
+      description =
+          "Propose a version that learns from bench results and opinions in the record, and say "
+              + "which verdicts of the past it would change; --adopt puts it into use.")
+  private boolean fromRecord;
+
+  @Option(names = "--adopt", description = "Put the proposed version into use.")
+  private boolean adopt;
+
+  @Option(
+      names = "--check",
+      paramLabel = "PHOTO",
+      arity = "1..*",
+      description =
+          "The day's photo of the check board, always the same one: charts shade, colour, focus and "
+              + "light, and says whether the bench is as it was.")
+  private List<Path> check = List.of();
+
+  @Option(
       names = "--default",
       negatable = true,
       description =
@@ -88,6 +109,8 @@ final class EnrolCommand implements Callable<Integer> {
   private Optional<Boolean> byDefault = Optional.empty();
 
   @Mixin private BenchOption.BenchesOption benches;
+
+  @Mixin private RecordOption record;
 
   @Mixin private RowOptions row;
 
@@ -107,16 +130,38 @@ final class EnrolCommand implements Callable<Integer> {
     boolean photos = !sound.isEmpty() || !unsoldered.isEmpty() || !bare.isEmpty();
     boolean teaches = photos || faults.isPresent();
     long asked =
-        Stream.of(show, undo, compare.isPresent(), byDefault.isPresent(), anew)
+        Stream.of(
+                show,
+                undo,
+                compare.isPresent(),
+                byDefault.isPresent(),
+                fromRecord,
+                adopt,
+                !check.isEmpty(),
+                anew)
             .filter(it -> it)
             .count();
     if (asked > 1 || (teaches && asked == 1 && !anew)) {
       throw new UserError(
-          "give photos, with --anew or without, or one of --show, --compare and --undo (or --default)");
+          "give photos, with --anew or without, or one of --show, --compare and --undo"
+              + " (--from-record, --adopt, --check, --default)");
     }
     if (undo) {
       Path aside = folder.takeBack();
       streams.out().println("taken back, kept as " + aside);
+      return shown(folder.latest());
+    }
+    if (!check.isEmpty()) {
+      folder.inUse();
+      return new CheckRun(name, benches.folder(), settings(), limits.load())
+          .check(check, streams)
+          .code();
+    }
+    if (fromRecord) {
+      return proposed(folder);
+    }
+    if (adopt) {
+      streams.out().println("put into use: " + folder.adopt());
       return shown(folder.latest());
     }
     if (byDefault.isPresent()) {
@@ -135,6 +180,29 @@ final class EnrolCommand implements Callable<Integer> {
       throw new UserError("name photos: --sound PHOTO... --unsoldered PHOTO..., or ask for --show");
     }
     return taught(folder);
+  }
+
+  private int proposed(BenchFolder folder) {
+    Enrolment before = folder.inUse();
+    try (JobRecord open = record.existing()) {
+      RecordWords words = RecordWords.of(open, name);
+      RecordTeaching teaching =
+          new RecordTeaching(before, words, new PhotoShelf(record.folder()), limits.load());
+      Enrolment enrolment = teaching.proposed(folder.next());
+      words.lines().forEach(this::say);
+      teaching.left().forEach(line -> say("  left out: " + line));
+      BenchWords.of(enrolment).forEach(this::say);
+      List<String> changes = teaching.changes(enrolment);
+      say(
+          changes.isEmpty()
+              ? "no verdict of the past would change"
+              : "verdicts of the past that would change: " + changes.size());
+      changes.forEach(this::say);
+      say(
+          "proposed, not in use: %s; leadlight enrol %s --adopt puts it into use"
+              .formatted(folder.propose(enrolment), name));
+    }
+    return ExitStatus.GOOD.code();
   }
 
   private String settled(boolean isDefault) {
@@ -158,9 +226,7 @@ final class EnrolCommand implements Callable<Integer> {
 
   private int taught(BenchFolder folder) {
     Optional<Enrolment> before = anew ? Optional.empty() : folder.latest();
-    Settings settings =
-        new Settings(row.spec(), 2, limits.load().id(), hint.hint(), reader.opinions());
-    EnrolRun run = new EnrolRun(name, settings, limits.load(), before);
+    EnrolRun run = new EnrolRun(name, settings(), limits.load(), before);
     sound.forEach(photo -> say(run.show(photo, Enrolment.Kind.SOUND)));
     unsoldered.forEach(photo -> say(run.show(photo, Enrolment.Kind.UNSOLDERED)));
     bare.forEach(photo -> say(run.show(photo, Enrolment.Kind.BARE)));
@@ -170,6 +236,10 @@ final class EnrolCommand implements Callable<Integer> {
     BenchWords.of(enrolment).forEach(streams.out()::println);
     streams.out().println("written: " + file);
     return ExitStatus.GOOD.code();
+  }
+
+  private Settings settings() {
+    return new Settings(row.spec(), 2, limits.load().id(), hint.hint(), reader.opinions());
   }
 
   private void say(String line) {

@@ -118,6 +118,22 @@ class KnownBenchTest {
   }
 
   @Test
+  void theCheckBoardIsChartedAndFewPhotosSetNoLimits() {
+    List<Object> check = List.of("enrol", "ring", "--leads", 19, "--pitch", 0.5, "--check");
+    Run first =
+        run(Stream.concat(check.stream(), Stream.of(EnrolledRing.picture("sound-0"))).toArray());
+    assertThat(first.err()).isEmpty();
+    assertThat(first.status()).isZero();
+    assertThat(first.out()).contains("1 check photos of 8 that set the limits");
+    assertThat(benches.resolve("ring/checks.html")).exists();
+    assertThat(
+            run(Stream.concat(check.stream(), Stream.of(EnrolledRing.picture("sound-0"))).toArray())
+                .err())
+        .contains("in the chart already");
+    assertThat(run("enrol", "ring", "--show").out()).as("no version").contains("version 1");
+  }
+
+  @Test
   void aTrialGoesByABenchOnlyIfItIsNamed() throws IOException {
     Path photos = folder.resolve("photos");
     Files.createDirectories(photos);

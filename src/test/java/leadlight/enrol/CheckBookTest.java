@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collections;
@@ -45,8 +47,9 @@ class CheckBookTest {
   }
 
   @Test
-  void whatIsKeptIsReadBack() {
+  void whatIsKeptIsReadBack() throws IOException {
     CheckBook book = days(100, 101);
+    Files.createDirectories(benches.resolve("ring"));
     book.write(benches, "ring");
     assertThat(CheckBook.in(benches, "ring")).usingRecursiveComparison().isEqualTo(book);
     assertThat(CheckBook.in(benches, "torch").checks()).isEmpty();

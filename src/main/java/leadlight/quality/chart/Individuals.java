@@ -15,7 +15,7 @@ import leadlight.quality.RunRules;
  * @param values in the order in which they came
  * @param baseline so many values set the limits
  * @param limits none until the baseline is whole, or if it does not vary
- * @param signals what the run rules say of the values
+ * @param signals values beyond the limits
  */
 public record Individuals(
     String name,
@@ -27,6 +27,9 @@ public record Individuals(
 
   private static final double D2 = 1.128;
   private static final double LIMIT_SIGMA = 3;
+
+  /** The one rule that is asked: with several figures a day the others cry wolf too often. */
+  private static final int BEYOND = 1;
 
   /** Copies the lists. */
   public Individuals {
@@ -66,7 +69,7 @@ public record Individuals(
     List<Double> z = new ArrayList<>();
     limits.ifPresent(it -> values.forEach(value -> z.add((value - it.centre()) / it.sigma())));
     List<RunRules.Signal> signals =
-        RunRules.of(z, Set.of(1, 2, 3, 4)).stream().filter(it -> it.high() || !highOnly).toList();
+        RunRules.of(z, Set.of(BEYOND)).stream().filter(it -> it.high() || !highOnly).toList();
     return new Individuals(name, labels, values, baseline, limits, signals);
   }
 

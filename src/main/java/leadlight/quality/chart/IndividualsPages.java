@@ -25,8 +25,8 @@ public final class IndividualsPages {
       page.heading(chart.name()).text(words(chart)).chart(plot(chart));
     }
     return page.text(
-            "Limits at three standard deviations of the first values, by their moving range; run rules of the Western"
-                + " Electric handbook (1956). Few values leave limits unsure.")
+            "Limits at three standard deviations of the first values, by their moving range: a value"
+                + " beyond them is a signal. Few values leave limits unsure.")
         .page(title);
   }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import leadlight.enrol.Bench;
 import leadlight.enrol.Enroller;
 import leadlight.enrol.Enrolment;
@@ -58,32 +59,46 @@ final class RecordTeaching {
    */
   Enrolment proposed(int version) {
     words.photos().forEach(this::look);
+    Set<String> shownBefore = hashes(it -> it != Enrolment.Kind.RECORDED);
     Set<String> anew = new LinkedHashSet<>();
-    seen.forEach(it -> known(it.said()).keySet().forEach(pin -> anew.add(hash(it.said()))));
+    seen.forEach(it -> anew.add(hash(it.said())));
+    anew.removeAll(shownBefore);
     Enroller enroller = new Enroller(before.bench(), SecondReader.version(), before.opinions());
-    Set<String> wholeRows = new LinkedHashSet<>();
-    before.photos().stream()
-        .filter(it -> it.kind() != Enrolment.Kind.RECORDED)
-        .forEach(it -> wholeRows.add(it.sha256()));
-    anew.removeAll(wholeRows);
     enroller.goOn(before, anew);
     int taken = 0;
     for (Seen it : seen) {
-      if (anew.contains(hash(it.said()))) {
-        taken += shown(enroller, it);
-      } else if (wholeRows.contains(hash(it.said()))) {
-        left.add(
-            it.said().scoring().photo().file() + " was shown before, and stays as it was shown");
+      if (!known(it.said()).isEmpty()) {
+        taken += taught(enroller, it, anew.contains(hash(it.said())));
       }
     }
-    if (taken == 0) {
-      throw new UserError(
-          "the record teaches bench %s nothing yet: prod joints of photos that were scored into it"
-                  .formatted(before.bench())
-              + " as of this bench (score --job NAME --bench %s)".formatted(before.bench())
-              + (left.isEmpty() ? "" : "; " + left.get(0)));
+    if (taken == 0 && hashes(it -> it == Enrolment.Kind.RECORDED).isEmpty()) {
+      throw nothing();
     }
     return enroller.enrolment(version);
+  }
+
+  private Set<String> hashes(Predicate<Enrolment.Kind> which) {
+    Set<String> hashes = new LinkedHashSet<>();
+    before.photos().stream()
+        .filter(it -> which.test(it.kind()))
+        .forEach(it -> hashes.add(it.sha256()));
+    return hashes;
+  }
+
+  private int taught(Enroller enroller, Seen it, boolean anew) {
+    if (anew) {
+      return shown(enroller, it);
+    }
+    left.add(it.said().scoring().photo().file() + " was shown before, and stays as it was shown");
+    return 0;
+  }
+
+  private UserError nothing() {
+    return new UserError(
+        "the record teaches bench %s nothing yet: prod joints of photos that were scored into it"
+                .formatted(before.bench())
+            + " as of this bench (score --job NAME --bench %s)".formatted(before.bench())
+            + (left.isEmpty() ? "" : "; " + left.get(0)));
   }
 
   private static String hash(RecordWords.Said said) {
@@ -108,6 +123,8 @@ final class RecordTeaching {
       ScoredPhoto scored = scorer.score(photo);
       if (scored.row() instanceof RowOutcome.Found found) {
         seen.add(new Seen(said, scorer, scored, scorer.look(photo, scored, found)));
+      } else {
+        left.add("no row is found any more on the photo of scoring %d".formatted(scoring.id()));
       }
     }
   }

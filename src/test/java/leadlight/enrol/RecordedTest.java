@@ -54,6 +54,21 @@ class RecordedTest {
   }
 
   @Test
+  void fewerJointsThanAPromiseNeedsVouchForNothingThoughAllElseFits() {
+    Bench few =
+        new Mock()
+            .photo(Kind.SOUND, 15, -0.3)
+            .photo(Kind.SOUND, 15, -0.3)
+            .photo(Kind.UNSOLDERED, 14, 0.3)
+            .photo(Kind.UNSOLDERED, 14, 0.3)
+            .bench();
+    assertThat(few.bordered()).isTrue();
+    assertThat(few.apart()).isEmpty();
+    assertThat(few.vouches()).isFalse();
+    assertThat(few.of(look(Mock.SETTING)).judges()).isFalse();
+  }
+
+  @Test
   void bareLandsAloneAreABenchThatKnowsNothing() {
     assertThat(new Mock().photo(Kind.BARE, 15, 0.1).bench().vouches()).isFalse();
   }

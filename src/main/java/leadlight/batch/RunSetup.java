@@ -1,8 +1,10 @@
 package leadlight.batch;
 
 import java.time.Clock;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
@@ -14,6 +16,7 @@ import leadlight.vision.Frame;
  *
  * @param limits the limits to judge by
  * @param opinions whose opinion on the solder decides
+ * @param bench the enrolled bench that the photos come from, if one is known
  * @param context what every report says
  * @param page makes the page to read of a scored photo
  * @param person who asked for it
@@ -25,6 +28,7 @@ import leadlight.vision.Frame;
 public record RunSetup(
     AcceptanceSet limits,
     Opinions opinions,
+    Optional<Bench> bench,
     ReportContext context,
     BiFunction<ScoredPhoto, Frame, byte[]> page,
     String person,

@@ -3,6 +3,7 @@ package leadlight.batch;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import leadlight.enrol.Bench;
 import leadlight.model.Opinions;
 import leadlight.model.RowHint;
 import leadlight.model.Settings;
@@ -13,11 +14,13 @@ import leadlight.record.Method;
 final class Scorers {
 
   private final RunSetup setup;
+  private final Optional<String> bench;
   private final Map<Settings, PhotoScorer> scorers = new ConcurrentHashMap<>();
   private final Map<Settings, Method> methods = new ConcurrentHashMap<>();
 
   Scorers(RunSetup setup) {
     this.setup = setup;
+    this.bench = setup.bench().map(Bench::identity);
   }
 
   private Settings settings(JobPhoto photo) {
@@ -40,11 +43,12 @@ final class Scorers {
         setup.context().toolVersion(),
         settings.opinions() == Opinions.MEASURES
             ? Optional.empty()
-            : Optional.of(setup.context().reader()));
+            : Optional.of(setup.context().reader()),
+        bench);
   }
 
   PhotoScorer scorer(JobPhoto photo) {
     return scorers.computeIfAbsent(
-        settings(photo), settings -> new PhotoScorer(settings, setup.limits()));
+        settings(photo), settings -> new PhotoScorer(settings, setup.limits(), setup.bench()));
   }
 }

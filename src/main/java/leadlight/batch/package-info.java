@@ -4,6 +4,6 @@
  *
  * <p>In: a folder or a manifest. Out: result files, record entries, and events for who shows them.
  * May use: {@code model}, {@code data}, {@code connector}, {@code photo}, {@code vision} (threads),
- * {@code pipeline}, {@code grade}, {@code report}, {@code record}, FastCSV.
+ * {@code pipeline}, {@code enrol}, {@code grade}, {@code report}, {@code record}, FastCSV.
  */
 package leadlight.batch;

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.desk.BenchServer;
 import leadlight.desk.BenchSetup;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.life.Presets;
+import leadlight.model.Opinions;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
 import leadlight.vision.Threads;
@@ -51,6 +53,8 @@ final class BenchCommand implements Callable<Integer> {
       description = "Folder for the results (default: ${DEFAULT-VALUE}).")
   private Path out;
 
+  @Mixin private BenchOption bench;
+
   @Mixin private RecordOption record;
 
   @Mixin private RowOptions row;
@@ -87,8 +91,9 @@ final class BenchCommand implements Callable<Integer> {
     Threads.set(threads.count());
     OutputFolder.make(out);
     AcceptanceSet set = limits.load();
+    Optional<Bench> enrolled = bench.bench(Opinions.BOTH);
     try (JobRecord open = JobRecord.open(record.folder());
-        BenchServer server = BenchServer.start(setup(open, presets, set))) {
+        BenchServer server = BenchServer.start(setup(open, presets, set, enrolled))) {
       streams.out().println("open this address in a browser of this computer:");
       streams.out().println("  " + server.address());
       streams.out().println("everything is kept at once; end by Ctrl-C");
@@ -102,7 +107,8 @@ final class BenchCommand implements Callable<Integer> {
     return ExitStatus.GOOD.code();
   }
 
-  private BenchSetup setup(JobRecord open, Presets presets, AcceptanceSet set) {
+  private BenchSetup setup(
+      JobRecord open, Presets presets, AcceptanceSet set, Optional<Bench> enrolled) {
     return new BenchSetup(
         open,
         record.folder(),
@@ -116,6 +122,7 @@ final class BenchCommand implements Callable<Integer> {
         Reports.writer(set, pages, row.request()),
         pages.words(),
         person.name(),
-        Clock.systemDefaultZone());
+        Clock.systemDefaultZone(),
+        enrolled);
   }
 }

@@ -4,31 +4,75 @@ import java.nio.file.Path;
 import java.util.Optional;
 import leadlight.enrol.Bench;
 import leadlight.enrol.BenchFolder;
+import leadlight.enrol.DefaultBench;
 import leadlight.model.Opinions;
+import leadlight.model.UserError;
 import leadlight.reader.SecondReader;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** The enrolled bench that photos come from. */
+/** The enrolled bench that photos come from: the one named, or the shop's default. */
 final class BenchOption {
 
   @Option(
-      names = "--bench",
-      paramLabel = "NAME|FILE",
-      description = "The enrolled bench that the photos come from (\"leadlight enrol\").")
-  private Optional<String> bench = Optional.empty();
+      names = "--no-bench",
+      description = "By the general rules alone, whatever bench is the default.")
+  private boolean none;
+
+  @Mixin private Named named;
 
   @Mixin private BenchesOption benches;
 
-  /** The bench, if one was named; its reader and opinions must be those in use. */
+  /**
+   * The bench, if one was named or is the default.
+   *
+   * @throws UserError if its reader and opinions are not those in use
+   */
   Optional<Bench> bench(Opinions opinions) {
-    return bench
-        .map(name -> new Bench(BenchFolder.find(benches.folder(), name)))
-        .map(it -> it.checked(SecondReader.version(), opinions));
+    if (none && given()) {
+      throw new UserError("give --bench or --no-bench, not both");
+    }
+    if (none || given()) {
+      return named.bench(benches, opinions);
+    }
+    return DefaultBench.in(benches.folder()).map(name -> byDefault(name, opinions));
   }
 
+  private Bench byDefault(String name, Opinions opinions) {
+    try {
+      return found(name, benches, opinions);
+    } catch (UserError e) {
+      throw new UserError(
+          e.getMessage() + "; it is the default: --no-bench goes by the general rules");
+    }
+  }
+
+  private static Bench found(String name, BenchesOption benches, Opinions opinions) {
+    return new Bench(BenchFolder.find(benches.folder(), name))
+        .checked(SecondReader.version(), opinions);
+  }
+
+  /** Whether one was named. */
   boolean given() {
-    return bench.isPresent();
+    return named.given();
+  }
+
+  /** A bench by its name alone, for commands that no default is meant for. */
+  static final class Named {
+
+    @Option(
+        names = "--bench",
+        paramLabel = "NAME|FILE",
+        description = "The enrolled bench that the photos come from (\"leadlight enrol\").")
+    private Optional<String> bench = Optional.empty();
+
+    boolean given() {
+      return bench.isPresent();
+    }
+
+    Optional<Bench> bench(BenchesOption benches, Opinions opinions) {
+      return bench.map(name -> found(name, benches, opinions));
+    }
   }
 
   /** Where benches lie. */

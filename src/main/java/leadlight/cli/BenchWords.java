@@ -1,12 +1,16 @@
 package leadlight.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import leadlight.enrol.Bench;
 import leadlight.enrol.Enroller;
 import leadlight.enrol.Enrolment;
 import leadlight.enrol.LeftOut;
+import leadlight.enrol.OddOnes;
 import leadlight.enrol.Proof;
 
 /** What is said of an enrolment in the terminal. */
@@ -33,12 +37,27 @@ final class BenchWords {
                   it.kind().name().toLowerCase(Locale.ROOT)));
     }
     lines.addAll(bench.vouches() ? proven(enrolment, proof) : missing(bench));
+    odd(OddOnes.of(enrolment), lines);
     lines.add(
         Enroller.checkable(enrolment)
             ? "That sound and unsoldered were not swapped was checked by the general opinions."
             : "That sound is sound and unsoldered unsoldered is taken on your word: nothing in"
                 + " Leadlight can check it on such photos.");
     return lines;
+  }
+
+  private static void odd(List<OddOnes.Odd> odd, List<String> lines) {
+    Map<String, List<OddOnes.Odd>> photos = new LinkedHashMap<>();
+    odd.forEach(it -> photos.computeIfAbsent(it.file(), key -> new ArrayList<>()).add(it));
+    photos.forEach(
+        (file, of) ->
+            lines.add(
+                "look again at %s: shown as %s, to all other photos %s like the other kind; pin %s"
+                    .formatted(
+                        file,
+                        of.get(0).soldered() ? "sound" : "unsoldered",
+                        of.size() == 1 ? "one joint looks" : of.size() + " joints look",
+                        of.stream().map(it -> "" + it.pin()).collect(Collectors.joining(", ")))));
   }
 
   private static List<String> proven(Enrolment enrolment, Proof proof) {

@@ -6,9 +6,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import leadlight.enrol.BenchFolder;
+import leadlight.enrol.DefaultBench;
 import leadlight.enrol.Enrolment;
+import leadlight.life.PhotoShelf;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
+import leadlight.record.JobRecord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -78,7 +81,36 @@ final class EnrolCommand implements Callable<Integer> {
   @Option(names = "--undo", description = "Take the last version back; its file is kept aside.")
   private boolean undo;
 
+  @Option(
+      names = "--from-record",
+      description =
+          "Propose a version that learns from bench results and opinions in the record, and say "
+              + "which verdicts of the past it would change; --adopt puts it into use.")
+  private boolean fromRecord;
+
+  @Option(names = "--adopt", description = "Put the proposed version into use.")
+  private boolean adopt;
+
+  @Option(
+      names = "--check",
+      paramLabel = "PHOTO",
+      arity = "1..*",
+      description =
+          "The day's photo of the check board, always the same one: charts shade, colour, focus and "
+              + "light, and says whether the bench is as it was.")
+  private List<Path> check = List.of();
+
+  @Option(
+      names = "--default",
+      negatable = true,
+      description =
+          "Photos come from this bench where none is named (score, batch, watch, bench); "
+              + "--no-default: they do not any more.")
+  private Optional<Boolean> byDefault = Optional.empty();
+
   @Mixin private BenchOption.BenchesOption benches;
+
+  @Mixin private RecordOption record;
 
   @Mixin private RowOptions row;
 
@@ -97,15 +129,44 @@ final class EnrolCommand implements Callable<Integer> {
     BenchFolder folder = new BenchFolder(benches.folder(), name);
     boolean photos = !sound.isEmpty() || !unsoldered.isEmpty() || !bare.isEmpty();
     boolean teaches = photos || faults.isPresent();
-    long asked = Stream.of(show, undo, compare.isPresent(), anew).filter(it -> it).count();
+    long asked =
+        Stream.of(
+                show,
+                undo,
+                compare.isPresent(),
+                byDefault.isPresent(),
+                fromRecord,
+                adopt,
+                !check.isEmpty(),
+                anew)
+            .filter(it -> it)
+            .count();
     if (asked > 1 || (teaches && asked == 1 && !anew)) {
       throw new UserError(
-          "give photos, with --anew or without, or one of --show, --compare and --undo");
+          "give photos, with --anew or without, or one of --show, --compare and --undo"
+              + " (--from-record, --adopt, --check, --default)");
     }
     if (undo) {
       Path aside = folder.takeBack();
       streams.out().println("taken back, kept as " + aside);
       return shown(folder.latest());
+    }
+    if (!check.isEmpty()) {
+      folder.inUse();
+      return new CheckRun(name, benches.folder(), settings(), limits.load())
+          .check(check, streams)
+          .code();
+    }
+    if (fromRecord) {
+      return proposed(folder);
+    }
+    if (adopt) {
+      streams.out().println("put into use: " + folder.adopt());
+      return shown(folder.latest());
+    }
+    if (byDefault.isPresent()) {
+      streams.out().println(settled(byDefault.get()));
+      return ExitStatus.GOOD.code();
     }
     if (compare.isPresent()) {
       BenchWords.compared(folder.version(compare.get()), folder.inUse())
@@ -121,6 +182,40 @@ final class EnrolCommand implements Callable<Integer> {
     return taught(folder);
   }
 
+  private int proposed(BenchFolder folder) {
+    Enrolment before = folder.inUse();
+    try (JobRecord open = record.existing()) {
+      RecordWords words = RecordWords.of(open, name);
+      RecordTeaching teaching =
+          new RecordTeaching(before, words, new PhotoShelf(record.folder()), limits.load());
+      Enrolment enrolment = teaching.proposed(folder.next());
+      words.lines().forEach(this::say);
+      teaching.left().forEach(line -> say("  left out: " + line));
+      BenchWords.of(enrolment).forEach(this::say);
+      List<String> changes = teaching.changes(enrolment);
+      say(
+          changes.isEmpty()
+              ? "no verdict of the past would change"
+              : "verdicts of the past that would change: " + changes.size());
+      changes.forEach(this::say);
+      say(
+          "proposed, not in use: %s; leadlight enrol %s --adopt puts it into use"
+              .formatted(folder.propose(enrolment), name));
+    }
+    return ExitStatus.GOOD.code();
+  }
+
+  private String settled(boolean isDefault) {
+    if (isDefault) {
+      DefaultBench.set(benches.folder(), name);
+      return "photos are of bench %s from now on where no bench is named; --no-bench leaves it out"
+          .formatted(name);
+    }
+    return DefaultBench.clear(benches.folder(), name)
+        ? "no bench is the default any more"
+        : "bench %s was not the default".formatted(name);
+  }
+
   private int shown(Optional<Enrolment> enrolment) {
     enrolment
         .map(BenchWords::of)
@@ -131,9 +226,7 @@ final class EnrolCommand implements Callable<Integer> {
 
   private int taught(BenchFolder folder) {
     Optional<Enrolment> before = anew ? Optional.empty() : folder.latest();
-    Settings settings =
-        new Settings(row.spec(), 2, limits.load().id(), hint.hint(), reader.opinions());
-    EnrolRun run = new EnrolRun(name, settings, limits.load(), before);
+    EnrolRun run = new EnrolRun(name, settings(), limits.load(), before);
     sound.forEach(photo -> say(run.show(photo, Enrolment.Kind.SOUND)));
     unsoldered.forEach(photo -> say(run.show(photo, Enrolment.Kind.UNSOLDERED)));
     bare.forEach(photo -> say(run.show(photo, Enrolment.Kind.BARE)));
@@ -143,6 +236,10 @@ final class EnrolCommand implements Callable<Integer> {
     BenchWords.of(enrolment).forEach(streams.out()::println);
     streams.out().println("written: " + file);
     return ExitStatus.GOOD.code();
+  }
+
+  private Settings settings() {
+    return new Settings(row.spec(), 2, limits.load().id(), hint.hint(), reader.opinions());
   }
 
   private void say(String line) {

@@ -12,9 +12,7 @@ import leadlight.enrol.Enroller;
 import leadlight.enrol.Enrolment;
 import leadlight.enrol.RowLook;
 import leadlight.grade.AcceptanceSet;
-import leadlight.grade.Grader;
 import leadlight.model.EnrolledRow;
-import leadlight.model.Familiarity;
 import leadlight.model.GradedJoint;
 import leadlight.model.Note;
 import leadlight.model.Opinions;
@@ -65,7 +63,8 @@ final class EnrolTrial {
   }
 
   /** A photo with its truth: soldered or not by pin, where that is known. */
-  private record Seen(ScoredPhoto scored, RowLook look, Map<Integer, String> truth) {}
+  private record Seen(
+      PhotoScorer scorer, ScoredPhoto scored, RowLook look, Map<Integer, String> truth) {}
 
   /** All benches of a plan. */
   EnrolTally count(Path plan) {
@@ -141,14 +140,7 @@ final class EnrolTrial {
     EnrolledRow row = bench.of(it.look());
     boolean unknown =
         unfamiliar || scored.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
-    List<GradedJoint> joints =
-        new Grader(limits, TrialRun.TRUE_CLASS, opinions)
-            .grade(
-                scored.settings().row(),
-                scored.joints().stream().map(GradedJoint::joint).toList(),
-                new Familiarity(unknown ? 1 : 0, opinions != Opinions.MEASURES),
-                Optional.of(row))
-            .joints();
+    List<GradedJoint> joints = it.scorer().asOf(bench, scored, it.look(), unknown);
     for (GradedJoint joint : joints) {
       String truth = it.truth().get(joint.pin());
       if (truth != null && part.pins().has(joint.pin())) {
@@ -189,7 +181,7 @@ final class EnrolTrial {
         return Optional.empty();
       }
       return Optional.of(
-          new Seen(scored, known(scorer.look(photo, scored, found)), truth(trial, scored)));
+          new Seen(scorer, scored, known(scorer.look(photo, scored, found)), truth(trial, scored)));
     }
   }
 

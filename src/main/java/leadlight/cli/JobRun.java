@@ -3,6 +3,8 @@ package leadlight.cli;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.life.JobScorer;
 import leadlight.life.PhotoShelf;
@@ -21,6 +23,7 @@ final class JobRun {
   private final Path out;
   private final JobOptions options;
   private final ScoreTalk talk;
+  private final Optional<Bench> bench;
 
   JobRun(
       Settings settings,
@@ -28,13 +31,15 @@ final class JobRun {
       ReportWriter writer,
       Path out,
       JobOptions options,
-      ScoreTalk talk) {
+      ScoreTalk talk,
+      Optional<Bench> bench) {
     this.settings = settings;
     this.limits = limits;
     this.writer = writer;
     this.out = out;
     this.options = options;
     this.talk = talk;
+    this.bench = bench;
   }
 
   /** The worst status of all. */
@@ -50,7 +55,8 @@ final class JobRun {
                   record,
                   out,
                   options.person(),
-                  Clock.systemDefaultZone()),
+                  Clock.systemDefaultZone(),
+                  bench),
               settings);
       PhotoShelf shelf = new PhotoShelf(options.record().folder());
       Subject subject = options.in(record, asked);

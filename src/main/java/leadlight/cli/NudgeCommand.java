@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import leadlight.grade.AcceptanceSet;
@@ -111,7 +112,8 @@ final class NudgeCommand implements Callable<Integer> {
                   record,
                   out,
                   job.person(),
-                  Clock.systemDefaultZone()),
+                  Clock.systemDefaultZone(),
+                  Optional.empty()),
               settings);
       Path kept =
           job.keep() ? new PhotoShelf(job.record().folder()).keep(photos.get(0)) : photos.get(0);

@@ -56,6 +56,7 @@ final class RecordLines {
     lines.add("  results  " + printable(scoring.results().toString()));
     lines.add("  by       " + scoring.person() + ", Leadlight " + scoring.method().toolVersion());
     scoring.method().reader().ifPresent(reader -> lines.add("  reader   " + reader));
+    scoring.method().bench().ifPresent(bench -> lines.add("  bench    " + printable(bench)));
     lines.add(
         "  class    "
             + scoring.method().settings().productClass()

@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import leadlight.batch.Defaults;
 import leadlight.batch.RunSetup;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.connector.RowRequest;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
@@ -39,6 +41,8 @@ final class RunOptions {
   private Path out;
 
   @Mixin private ReaderOption reader;
+
+  @Mixin private BenchOption bench;
 
   @Mixin private RecordOption record;
 
@@ -72,7 +76,12 @@ final class RunOptions {
   /** What is asked for, in words: a run that was broken off is known again by them. */
   String how() {
     return defaults().words()
-        + (reader.opinions() == Opinions.MEASURES ? ", without second reader" : "");
+        + (reader.opinions() == Opinions.MEASURES ? ", without second reader" : "")
+        + bench().map(it -> ", bench " + it.identity()).orElse("");
+  }
+
+  private Optional<Bench> bench() {
+    return bench.bench(reader.opinions());
   }
 
   RunSetup setup(int threads, boolean again) {
@@ -80,6 +89,7 @@ final class RunOptions {
     return new RunSetup(
         set,
         reader.opinions(),
+        bench(),
         new ReportContext(
             Version.number(), SecondReader.version(), set.name(), String.join(" ", set.notes())),
         pages(set),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.connector.RowRequest;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Settings;
 import leadlight.model.UserError;
@@ -138,12 +139,10 @@ final class ScoreCommand implements Callable<Integer> {
       return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos));
     }
     if (subject.isPresent()) {
-      if (bench.given()) {
-        throw new UserError(
-            "--job does not know an enrolled bench yet: leave out --job or --bench");
-      }
       Threads.set(count);
-      return new JobRun(settings, set, writer, out, job, told).score(photos, subject.get());
+      Optional<Bench> enrolled = bench.bench(reader.opinions());
+      return new JobRun(settings, set, writer, out, job, told, enrolled)
+          .score(photos, subject.get());
     }
     return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, out, told, streams)
         .score(photos, count);

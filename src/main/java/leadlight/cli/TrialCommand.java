@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import leadlight.data.WholeFile;
+import leadlight.enrol.Bench;
 import leadlight.model.Opinions;
 import leadlight.model.RowHint;
 import leadlight.model.UserError;
@@ -122,6 +123,10 @@ final class TrialCommand implements Callable<Integer> {
       description = "With --enrol: as if all photos were of a make that is not known.")
   private boolean unfamiliar;
 
+  @Mixin private BenchOption.Named bench;
+
+  @Mixin private BenchOption.BenchesOption benches;
+
   @Mixin private ThreadOption threads;
 
   @Mixin private GuardedLimits limits;
@@ -139,6 +144,9 @@ final class TrialCommand implements Callable<Integer> {
       return bench(record.get());
     }
     int count = threads.count();
+    if (bench.given() && (sets.isPresent() || enrol.isPresent())) {
+      throw new UserError("--bench is for photos one by one: leave out --sets and --enrol");
+    }
     if (sets.isPresent()) {
       SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
       return ExitStatus.GOOD.code();
@@ -146,6 +154,7 @@ final class TrialCommand implements Callable<Integer> {
     if (enrol.isPresent()) {
       return enrolled(enrol.get());
     }
+    Optional<Bench> enrolled = bench.bench(benches, opinions);
     List<TrialPhoto> photos = TruthFolder.read(folder);
     OutputFolder.make(out);
     TrialRun run =
@@ -154,18 +163,25 @@ final class TrialCommand implements Callable<Integer> {
             truePositions,
             measures != null,
             RowHint.of(Optional.empty(), body.side()),
-            opinions);
+            opinions,
+            enrolled);
     Progress progress = new Progress(streams, photos.size());
     run.score(photos, count, progress::done);
     String report =
-        TrialReport.of(Version.number(), truePositions, run.outcomes(), run.notes())
+        TrialReport.of(
+                    Version.number(),
+                    truePositions,
+                    enrolled.map(Bench::identity),
+                    run.outcomes(),
+                    run.notes())
                 .toPrettyString()
             + "\n";
     write(measures, run.measures()::write);
     write(joints, csv -> JointsCsv.write(run.outcomes(), csv));
     WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
     run.sheets().write(out);
-    streams.out().print(json ? report : table(run));
+    String whose = enrolled.map(it -> "judged as of bench " + it.words() + "\n").orElse("");
+    streams.out().print(json ? report : whose + table(run));
     return ExitStatus.GOOD.code();
   }
 

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.IntConsumer;
 import leadlight.connector.ConnectorLibrary;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.RowHint;
@@ -45,6 +46,7 @@ final class TrialRun {
   private final boolean withFeatures;
   private final Optional<RowHint> hint;
   private final Opinions opinions;
+  private final Optional<Bench> bench;
   private final List<PhotoOutcome> outcomes = new ArrayList<>();
   private final List<NoteOutcome> notes = new ArrayList<>();
   private final MeasuresCsv measures = new MeasuresCsv();
@@ -57,13 +59,16 @@ final class TrialRun {
    * @param withFeatures keep the numbers of each joint
    * @param hint where the rows lie, as a person says
    * @param opinions whose opinion decides
+   * @param bench the enrolled bench that the photos come from, if one was named
    */
   TrialRun(
       AcceptanceSet limits,
       boolean truePositions,
       boolean withFeatures,
       Optional<RowHint> hint,
-      Opinions opinions) {
+      Opinions opinions,
+      Optional<Bench> bench) {
+    this.bench = bench;
     this.limits = limits;
     this.truePositions = truePositions;
     this.withFeatures = withFeatures;
@@ -112,7 +117,7 @@ final class TrialRun {
   }
 
   private Runnable withTruth(PhotoTruth truth, Photo photo) {
-    PhotoScorer scorer = scorer(row(truth), limits, hint, opinions);
+    PhotoScorer scorer = scorer(row(truth));
     ScoredPhoto scored =
         truePositions ? scorer.score(photo, TruthRow.of(truth)) : scorer.score(photo);
     PhotoOutcome outcome = Comparison.of(truth, scored);
@@ -141,7 +146,7 @@ final class TrialRun {
   }
 
   private Runnable withNote(RowNote note, Photo photo) {
-    PhotoScorer scorer = scorer(row(note), limits, hint, opinions);
+    PhotoScorer scorer = scorer(row(note));
     ScoredPhoto scored = scorer.score(photo);
     NoteOutcome outcome = NoteComparison.of(note, scored, scorer::combined);
     List<Map<String, Double>> features = features(scorer, photo, scored);
@@ -174,6 +179,11 @@ final class TrialRun {
 
   private static RowSpec plain(int leads, double pitchMm) {
     return RowSpec.plain(leads, pitchMm, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  private PhotoScorer scorer(RowSpec row) {
+    Settings settings = new Settings(row, TRUE_CLASS, limits.id(), hint, opinions);
+    return new PhotoScorer(settings, limits, bench);
   }
 
   static PhotoScorer scorer(

@@ -109,7 +109,8 @@ final class Bench {
             setup.record(),
             setup.out(),
             setup.person(),
-            setup.clock()),
+            setup.clock(),
+            setup.enrolled()),
         new Settings(row().spec(), productClass, setup.limits().id(), Optional.empty()));
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import leadlight.connector.RowRequest;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.life.Presets;
 import leadlight.record.JobRecord;
@@ -27,6 +28,7 @@ import leadlight.text.Messages;
  * @param words the language
  * @param person who works here
  * @param clock tells the time and the zone
+ * @param enrolled the bench as it was enrolled, if it was
  */
 public record BenchSetup(
     JobRecord record,
@@ -41,4 +43,5 @@ public record BenchSetup(
     ReportWriter writer,
     Messages words,
     String person,
-    Clock clock) {}
+    Clock clock,
+    Optional<Bench> enrolled) {}

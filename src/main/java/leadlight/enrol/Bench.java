@@ -1,9 +1,13 @@
 package leadlight.enrol;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadlight.data.Hash;
+import leadlight.data.JsonText;
 import leadlight.enrol.Enrolment.Fold;
+import leadlight.enrol.Enrolment.Kind;
 import leadlight.enrol.Enrolment.Setting;
 import leadlight.enrol.Enrolment.Shown;
 import leadlight.model.BenchOpinion;
@@ -22,13 +26,15 @@ public final class Bench {
   private final EnrolTuning tuning = EnrolTuning.builtIn();
   private final Alike alike = new Alike(tuning);
   private final List<Shown> leads;
+  private final List<Shown> near;
   private final Proof proof;
   private final Distances distances;
 
   /** Takes an enrolment. */
   public Bench(Enrolment enrolment) {
     this.enrolment = enrolment;
-    this.leads = enrolment.leads();
+    this.leads = enrolment.proof();
+    this.near = enrolment.joints().stream().filter(it -> kind(it) != Kind.RECORDED).toList();
     this.proof = Proof.of(enrolment, tuning);
     this.distances = new Distances(enrolment.cloud().spreads());
   }
@@ -36,6 +42,11 @@ public final class Bench {
   /** Name and version, as "ring-lamp, version 2". */
   public String words() {
     return enrolment.bench() + ", version " + enrolment.version();
+  }
+
+  /** What tells it from all others, as "ring, version 2, " and the hash of all that it rests on. */
+  public String identity() {
+    return words() + ", " + Hash.sha256(JsonText.of(enrolment).getBytes(StandardCharsets.UTF_8));
   }
 
   /** What it rests on. */
@@ -150,11 +161,15 @@ public final class Bench {
         likeLeads(features) ? side(features, general) : Side.UNLIKE_SHOWN, chance);
   }
 
+  private Kind kind(Shown joint) {
+    return enrolment.photos().get(joint.photo()).kind();
+  }
+
   /** Near enough to a lead that was shown, and to none of the bare lands nearer. */
   private boolean likeLeads(float[] features) {
-    Shown nearest = distances.nearest(features, enrolment.joints());
+    Shown nearest = distances.nearest(features, near);
     double distance = distances.between(features, nearest.features());
-    return enrolment.photos().get(nearest.photo()).kind() != Enrolment.Kind.BARE
+    return kind(nearest) != Kind.BARE
         && distance <= tuning.likeTo().value() * enrolment.cloud().joint();
   }
 
@@ -169,14 +184,15 @@ public final class Bench {
     return soldered == unsoldered ? Side.BETWEEN : soldered ? Side.SOLDERED : Side.UNSOLDERED;
   }
 
-  /** In which respect the photo is not as those shown, if it is not. */
+  /**
+   * In which respect the photo is not as those shown, if it is not: it must be as one that has
+   * unsoldered joints, or nothing was proven of its like, and as one that has sound ones.
+   */
   private Optional<String> notAs(RowLook look, List<float[]> joints) {
-    List<Setting> shown =
-        enrolment.photos().stream()
-            .filter(it -> it.kind() != Enrolment.Kind.BARE)
-            .map(Enrolment.Photo::setting)
-            .toList();
-    return alike.notAs(look.setting(), shown).or(() -> look(joints));
+    return alike
+        .notAs(look.setting(), settings(false))
+        .or(() -> alike.notAs(look.setting(), settings(true)))
+        .or(() -> look(joints));
   }
 
   private Optional<String> look(List<float[]> joints) {

@@ -24,6 +24,7 @@ public final class BenchFolder {
 
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
   private static final Pattern VERSION = Pattern.compile("([1-9][0-9]{0,8})\\.json");
+  private static final String PROPOSED = "proposed.json";
   private static final Pattern EVER = Pattern.compile("([1-9][0-9]{0,8})(\\.taken-back)?\\.json");
 
   private final Path folder;
@@ -152,18 +153,54 @@ public final class BenchFolder {
 
   /** Writes a new version; its folder is made. */
   public Path write(Enrolment enrolment) {
+    return written(file(enrolment.version()), enrolment);
+  }
+
+  private Path written(Path file, Enrolment enrolment) {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
       throw new UserError(folder + " cannot be made; choose another folder with --benches");
     }
-    Path file = file(enrolment.version());
     DataFile.write(file, enrolment);
     return file;
   }
 
+  /** Keeps a version that is not adopted yet, in place of the last that was proposed. */
+  public Path propose(Enrolment enrolment) {
+    return written(folder.resolve(PROPOSED), enrolment);
+  }
+
   /**
-   * Takes the version in use back, whatever its file holds: it is kept under another name.
+   * Puts the version into use that was proposed.
+   *
+   * @throws UserError if none was, or if it was made of a version that is not in use any more
+   */
+  public Path adopt() {
+    Path proposed = folder.resolve(PROPOSED);
+    if (!Files.exists(proposed)) {
+      throw new UserError(
+          "nothing is proposed for bench %s; leadlight enrol %s --from-record proposes a version"
+              .formatted(bench, bench));
+    }
+    Enrolment enrolment = read(proposed);
+    if (enrolment.version() != next() || !enrolment.bench().equals(bench)) {
+      throw new UserError(
+          "%s was made before the version now in use; propose anew: --from-record"
+              .formatted(proposed));
+    }
+    Path file = file(enrolment.version());
+    try {
+      WholeFile.move(proposed, file);
+    } catch (IOException e) {
+      throw new UserError(proposed + " cannot be renamed; check its permissions");
+    }
+    return file;
+  }
+
+  /**
+   * Takes the version in use back, whatever its file holds: it is kept under another name. What was
+   * proposed on top of it goes.
    *
    * @throws UserError if there is none
    */
@@ -172,6 +209,7 @@ public final class BenchFolder {
     Path file = file(version);
     Path aside = file.resolveSibling(version + ".taken-back.json");
     try {
+      Files.deleteIfExists(folder.resolve(PROPOSED));
       WholeFile.move(file, aside);
     } catch (IOException e) {
       throw new UserError(file + " cannot be renamed; check its permissions");

@@ -52,6 +52,10 @@ final class Distances {
       }
     }
     double[] spreads = new double[JointFeatures.BLOCKS.size()];
+    if (joints.isEmpty()) {
+      Arrays.fill(spreads, least);
+      return spreads;
+    }
     for (int b = 0; b < spreads.length; b++) {
       JointFeatures.Block block = JointFeatures.BLOCKS.get(b);
       double sum = 0;

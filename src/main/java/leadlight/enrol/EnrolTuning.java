@@ -22,6 +22,7 @@ import leadlight.data.Figure;
  * @param lightTo difference of the row's levels of light from those shown, of 255
  * @param sameTo mean difference of two photos' shown joints up to which they are one
  * @param sameRowTo mean difference of two rows' mean joints up to which they are one photo
+ * @param checksFrom photos of the check board that set the limits of its charts
  * @param swappedTo AUC of a general opinion that counts, up to which kinds look swapped
  * @param missed chance that a promise does not hold
  * @param leastSpread spread of a block of numbers below which it is not blown up
@@ -43,6 +44,7 @@ record EnrolTuning(
     @JsonProperty(required = true) Figure lightTo,
     @JsonProperty(required = true) Figure sameTo,
     @JsonProperty(required = true) Figure sameRowTo,
+    @JsonProperty(required = true) Figure checksFrom,
     @JsonProperty(required = true) Figure swappedTo,
     @JsonProperty(required = true) Figure missed,
     @JsonProperty(required = true) Figure leastSpread,

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import leadlight.enrol.Enrolment.Photo;
 import leadlight.enrol.Enrolment.Shown;
@@ -39,6 +40,15 @@ public final class Enroller {
    * @throws UserError if that was learned by another reader
    */
   public void goOn(Enrolment before) {
+    goOn(before, Set.of());
+  }
+
+  /**
+   * The same without photos that are to be shown anew.
+   *
+   * @param anew their hashes
+   */
+  public void goOn(Enrolment before, Set<String> anew) {
     if (!before.reader().equals(reader) || !before.opinions().equals(opinions)) {
       throw new UserError(
           "bench %s was enrolled with another reader; name all its photos again with --anew"
@@ -46,6 +56,9 @@ public final class Enroller {
     }
     for (int i = 0; i < before.photos().size(); i++) {
       int photo = i;
+      if (anew.contains(before.photos().get(i).sha256())) {
+        continue;
+      }
       taken.add(
           new Taken(
               before.photos().get(i),
@@ -74,37 +87,20 @@ public final class Enroller {
               RowLook.Joint joint = look.joints().get(pin - 1);
               if (joint.fit()) {
                 double general = tuning.general(joint.general());
-                joints.add(new Shown(0, pin, held, general, rounded(features.get(pin - 1))));
+                joints.add(
+                    new Shown(0, pin, held, general, JointFeatures.rounded(features.get(pin - 1))));
               }
             });
     if (joints.isEmpty()) {
       throw new UserError(
           file + ": none of its joints shows well enough to learn from; focus, and light it anew");
     }
-    Taken now = new Taken(new Photo(file, sha256, kind, look.setting(), mean(features)), joints);
+    Taken now =
+        new Taken(
+            new Photo(file, sha256, kind, look.setting(), JointFeatures.mean(features)), joints);
     refuseTwice(now);
     taken.add(now);
     return joints.size();
-  }
-
-  /** Four decimals: less than the noise of a picture, and a file that people can compare. */
-  private static float[] rounded(float[] features) {
-    float[] out = new float[features.length];
-    for (int i = 0; i < out.length; i++) {
-      out[i] = Math.round(features[i] * 1e4f) / 1e4f;
-    }
-    return out;
-  }
-
-  private static float[] mean(List<float[]> joints) {
-    float[] mean = new float[JointFeatures.COUNT];
-    joints.forEach(
-        joint -> {
-          for (int i = 0; i < mean.length; i++) {
-            mean[i] += joint[i] / joints.size();
-          }
-        });
-    return rounded(mean);
   }
 
   private void refuseTwice(Taken now) {

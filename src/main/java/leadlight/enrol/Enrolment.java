@@ -53,6 +53,13 @@ public record Enrolment(
     return leads(photos, joints);
   }
 
+  /**
+   * The leads that were shown on purpose: what counts as proof, and as what the bench looks like.
+   */
+  List<Shown> proof() {
+    return leads().stream().filter(it -> photos.get(it.photo()).kind() != Kind.RECORDED).toList();
+  }
+
   static List<Shown> leads(List<Photo> photos, List<Shown> joints) {
     return joints.stream().filter(it -> photos.get(it.photo()).kind() != Kind.BARE).toList();
   }
@@ -64,7 +71,17 @@ public record Enrolment(
     /** Lands without leads: what looks most like one of them is not vouched for, no more. */
     BARE,
     /** Single joints of it are known, sound or not. */
-    KNOWN
+    KNOWN,
+    /**
+     * Single joints of it are known out of the job record. They teach line and borders, and prove
+     * nothing: who chose them to be prodded had a reason.
+     */
+    RECORDED;
+
+    /** Whether joints of both kinds may be of one such photo. */
+    boolean mixed() {
+      return this == KNOWN || this == RECORDED;
+    }
   }
 
   /**

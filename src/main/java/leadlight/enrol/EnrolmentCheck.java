@@ -70,7 +70,7 @@ final class EnrolmentCheck {
     need(finite(joint.general()), where + ": general must be finite");
     features(where, joint.features());
     Kind kind = photos.get(joint.photo()).kind();
-    boolean fits = kind == Kind.KNOWN || joint.soldered() == (kind == Kind.SOUND);
+    boolean fits = kind.mixed() || joint.soldered() == (kind == Kind.SOUND);
     need(fits, where + ": is not what its photo was shown as");
   }
 

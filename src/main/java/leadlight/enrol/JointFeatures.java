@@ -50,6 +50,27 @@ final class JointFeatures {
     return all;
   }
 
+  /** Four decimals: less than the noise of a picture, and a file that people can compare. */
+  static float[] rounded(float[] features) {
+    float[] out = new float[features.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = Math.round(features[i] * 1e4f) / 1e4f;
+    }
+    return out;
+  }
+
+  /** The mean joint. */
+  static float[] mean(List<float[]> joints) {
+    float[] mean = new float[COUNT];
+    joints.forEach(
+        joint -> {
+          for (int i = 0; i < mean.length; i++) {
+            mean[i] += joint[i] / joints.size();
+          }
+        });
+    return rounded(mean);
+  }
+
   private static final class Cut {
 
     private final RowPictures row;

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leadlight.enrol.Enrolment.Fold;
+import leadlight.enrol.Enrolment.Kind;
 import leadlight.enrol.Enrolment.Line;
 import leadlight.enrol.Enrolment.Photo;
 import leadlight.enrol.Enrolment.Shown;
@@ -44,7 +45,10 @@ final class Learning {
         all,
         folds(),
         ShrunkLine.both(joints) ? Optional.of(ShrunkLine.of(joints, tuning)) : Optional.empty(),
-        Distances.cloud(joints, photos.size(), tuning.leastSpread().value()));
+        Distances.cloud(
+            joints.stream().filter(it -> photos.get(it.photo()).kind() != Kind.RECORDED).toList(),
+            photos.size(),
+            tuning.leastSpread().value()));
   }
 
   private List<Fold> folds() {

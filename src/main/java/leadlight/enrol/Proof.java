@@ -29,7 +29,7 @@ public record Proof(
     double missed) {
 
   static Proof of(Enrolment enrolment, EnrolTuning tuning) {
-    List<Shown> joints = enrolment.leads();
+    List<Shown> joints = enrolment.proof();
     int sound = count(joints, Shown::soldered);
     int soundPhotos = photos(enrolment, true);
     int unsoldered = joints.size() - sound;
@@ -50,7 +50,7 @@ public record Proof(
   /** Photos whose joints draw a border. */
   private static int photos(Enrolment enrolment, boolean soldered) {
     return (int)
-        enrolment.leads().stream()
+        enrolment.proof().stream()
             .filter(it -> it.soldered() == soldered)
             .mapToInt(Shown::photo)
             .distinct()

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.ZonedDateTime;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import leadlight.enrol.Bench;
 import leadlight.grade.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.ScoredPhoto;
@@ -44,6 +45,7 @@ public final class JobScorer {
    * @param out folder for the results
    * @param person who asks for it
    * @param clock tells the time and the zone
+   * @param bench the enrolled bench that the photos come from, if one is known
    */
   public record Desk(
       AcceptanceSet limits,
@@ -52,13 +54,14 @@ public final class JobScorer {
       JobRecord record,
       Path out,
       String person,
-      Clock clock) {}
+      Clock clock,
+      Optional<Bench> bench) {}
 
   /** Scores rows as asked for. */
   public JobScorer(Desk desk, Settings settings) {
     this.desk = desk;
     this.settings = settings;
-    this.scorer = new PhotoScorer(settings, desk.limits);
+    this.scorer = new PhotoScorer(settings, desk.limits, desk.bench);
     this.writer = desk.writer;
   }
 
@@ -148,6 +151,7 @@ public final class JobScorer {
         desk.context.toolVersion(),
         settings.opinions() == Opinions.MEASURES
             ? Optional.empty()
-            : Optional.of(desk.context.reader()));
+            : Optional.of(desk.context.reader()),
+        desk.bench.map(Bench::identity));
   }
 }

@@ -4,6 +4,6 @@
  *
  * <p>In: photos, the record. Out: the record, result files, how a board stands. May use: {@code
  * model}, {@code data}, {@code vision}, {@code photo}, {@code connector}, {@code pipeline}, {@code
- * grade}, {@code report}, {@code record}, {@code text}.
+ * grade}, {@code enrol}, {@code report}, {@code record}, {@code text}.
  */
 package leadlight.life;

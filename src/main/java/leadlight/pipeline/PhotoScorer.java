@@ -300,6 +300,23 @@ public final class PhotoScorer {
     return new BenchLook(grader, unfamiliar).of(cut(photo, row), row, joints);
   }
 
+  /**
+   * The verdicts of a scored row if its photo came from a bench.
+   *
+   * @param look what the bench sees of it
+   * @param unfamiliar whether the general opinions do not count on this make of photo
+   */
+  public List<GradedJoint> asOf(
+      Bench enrolled, ScoredPhoto scored, RowLook look, boolean unfamiliar) {
+    return grader
+        .grade(
+            settings.row(),
+            scored.joints().stream().map(GradedJoint::joint).toList(),
+            new Familiarity(unfamiliar ? 1 : 0, settings.opinions() != Opinions.MEASURES),
+            Optional.of(enrolled.of(look)))
+        .joints();
+  }
+
   /** The opinions on a joint that count, as one. */
   public Chances combined(Joint joint) {
     return grader.combined(joint);

@@ -24,7 +24,7 @@ final class ScoringReader {
   private static final String SELECT =
       "SELECT s.*, j.name AS job, b.name AS board, p.sha256, p.file_name, p.width_px, p.height_px,"
           + " p.format, p.bits_per_channel, p.exif_orientation, p.taken_at, m.settings,"
-          + " m.limits_sha256, m.tool_version, m.reader"
+          + " m.limits_sha256, m.tool_version, m.reader, m.bench"
           + " FROM scoring s JOIN board b ON b.id = s.board_id JOIN job j ON j.id = b.job_id"
           + " JOIN photo p ON p.id = s.photo_id JOIN method m ON m.id = s.method_id";
 
@@ -135,7 +135,8 @@ final class ScoringReader {
             JsonText.read(row.getString("settings"), Settings.class),
             row.getString("limits_sha256"),
             row.getString("tool_version"),
-            Optional.ofNullable(row.getString("reader"))),
+            Optional.ofNullable(row.getString("reader")),
+            Optional.ofNullable(row.getString("bench"))),
         row.getString("person"),
         time(row.getString("scored_at"), row.getString("zone")),
         Ids.of(Verdict.class, Verdict::id, row.getString("verdict")),

@@ -101,14 +101,15 @@ final class ScoringWriter {
 
   private long method(Method method) {
     return id(
-        "INSERT INTO method (key, settings, limits_sha256, tool_version, reader)"
-            + " VALUES (?, ?, ?, ?, ?)"
+        "INSERT INTO method (key, settings, limits_sha256, tool_version, reader, bench)"
+            + " VALUES (?, ?, ?, ?, ?, ?)"
             + " ON CONFLICT DO UPDATE SET key = excluded.key",
         method.key(),
         JsonText.of(method.settings()),
         method.limitsSha256(),
         method.toolVersion(),
-        method.reader().orElse(null));
+        method.reader().orElse(null),
+        method.bench().orElse(null));
   }
 
   private long row(NewScoring scoring, Optional<Long> run, long[] ids, int repeat) {

@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import leadlight.statistics.ClusterRate;
 import leadlight.statistics.Rate;
@@ -25,12 +26,14 @@ public final class TrialReport {
    *
    * @param toolVersion version of Leadlight
    * @param truePositions whether the joints were given the true row
+   * @param bench the enrolled bench that they were judged by, if one was named
    * @param outcomes the photos with truth
    * @param notes the real photos
    */
   public static ObjectNode of(
       String toolVersion,
       boolean truePositions,
+      Optional<String> bench,
       List<PhotoOutcome> outcomes,
       List<NoteOutcome> notes) {
     ObjectNode root = JSON.objectNode();
@@ -38,6 +41,7 @@ public final class TrialReport {
     root.putObject("tool").put("name", "Leadlight").put("version", toolVersion);
     root.put("class", 2);
     root.put("true_positions_given", truePositions);
+    bench.ifPresent(it -> root.put("bench", it));
     if (!outcomes.isEmpty()) {
       root.set("truth", summary(TrialSummary.of(outcomes)));
       ArrayNode photos = root.putArray("photos");

@@ -63,6 +63,7 @@ class FolderWatchTest {
         new RunSetup(
             LIMITS,
             Opinions.BOTH,
+            Optional.empty(),
             new ReportContext("test", SecondReader.version(), LIMITS.name(), ""),
             (scored, picture) -> new byte[0],
             "Ada",

@@ -100,7 +100,7 @@ class EnrolCommandTest {
 
   @Test
   void theSidesOfAMixedPhotoAreAsItsPictureShows() {
-    enrolled();
+    EnrolledRing.in(folder);
     Map<Integer, Side> sides = sides();
     int soldered = 0;
     for (int pin = 1; pin <= 19; pin++) {
@@ -138,7 +138,7 @@ class EnrolCommandTest {
 
   @Test
   void theFileKeepsItsSchema() throws IOException {
-    enrolled();
+    EnrolledRing.in(folder);
     String schema = Files.readString(Path.of("models/schema/enrolment.schema.json"));
     assertThat(
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
@@ -188,7 +188,7 @@ class EnrolCommandTest {
 
   @Test
   void aPhotoOfAnotherBenchIsNotJudgedAsEnrolled() {
-    enrolled();
+    EnrolledRing.in(folder);
     assertThat(inOneLine(score("other-bench"))).contains("not judged as enrolled on bench ring");
   }
 
@@ -337,7 +337,7 @@ class EnrolCommandTest {
 
   @Test
   void opinionsOtherThanThoseEnrolledByAreRefused() {
-    enrolled();
+    EnrolledRing.in(folder);
     assertThat(score("mixed-0", "--no-reader").err()).contains("was enrolled by opinions \"both\"");
   }
 

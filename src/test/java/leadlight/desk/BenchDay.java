@@ -229,7 +229,8 @@ final class BenchDay {
         new ReportWriter(context, page::html),
         Messages.of(language),
         "Ada",
-        Clock.systemDefaultZone());
+        Clock.systemDefaultZone(),
+        Optional.empty());
   }
 
   private static Presets.Preset row(String word, int leads) {

@@ -44,6 +44,16 @@ final class Mock {
     return this;
   }
 
+  /** A photo out of the record, of joints of one kind. */
+  Mock recorded(int count, double at, boolean soldered, Setting setting) {
+    for (int pin = 1; pin <= count; pin++) {
+      joints.add(new Shown(photos.size(), pin, soldered, 0, noisy(at)));
+    }
+    String hash = "%064x".formatted(photos.size() + 1);
+    photos.add(new Photo("recorded.jpg", hash, Kind.RECORDED, setting, features(at)));
+    return this;
+  }
+
   /** A joint without noise. */
   static float[] features(double at) {
     float[] features = new float[JointFeatures.COUNT];

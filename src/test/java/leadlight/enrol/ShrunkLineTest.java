@@ -139,6 +139,7 @@ class ShrunkLineTest {
             t.lightTo(),
             t.sameTo(),
             t.sameRowTo(),
+            t.checksFrom(),
             t.swappedTo(),
             t.missed(),
             t.leastSpread(),

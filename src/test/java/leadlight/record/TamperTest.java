@@ -410,9 +410,9 @@ class TamperTest {
     List<String> lines = exported();
     for (String head :
         List.of(
-            "{\"schema\":11}",
-            "{\"schema\":11,\"seal\":null,\"rows\":1}",
-            "{\"schema\":11,\"seal\":\"7-none\",\"rows\":1}")) {
+            "{\"schema\":12}",
+            "{\"schema\":12,\"seal\":null,\"rows\":1}",
+            "{\"schema\":12,\"seal\":\"7-none\",\"rows\":1}")) {
       assertRefused(List.of(head), "cut, line 1, is none");
     }
     for (String row : List.of("{\"table\":\"job\"}", "{\"table\":\"job\",\"row\":null}", "")) {

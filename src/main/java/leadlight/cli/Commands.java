@@ -91,7 +91,7 @@ final class Commands {
         .addSubcommand(new SayCommands.ProdCommand(streams))
         .addSubcommand(new SayCommands.MeterCommand(streams))
         .addSubcommand(new LifeCommands.NoteCommand(streams))
-        .addSubcommand(new LifeCommands.HandBackCommand(streams))
+        .addSubcommand(new HandBackCommand(streams))
         .addSubcommand(new BoardCommand(streams))
         .addSubcommand(new SealCommand(streams))
         .addSubcommand(new BackupCommand(streams))

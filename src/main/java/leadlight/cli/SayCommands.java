@@ -2,15 +2,12 @@ package leadlight.cli;
 
 import java.time.ZonedDateTime;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
-import leadlight.record.BenchResult;
 import leadlight.record.BenchTest;
-import leadlight.record.JobRecord;
 import leadlight.record.Overrule;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,99 +18,6 @@ import picocli.CommandLine.Parameters;
 final class SayCommands {
 
   private SayCommands() {}
-
-  /** Which joint is spoken of, by whom; and whether the last word on it is taken back. */
-  static final class WhichJoint {
-
-    @Parameters(index = "0", paramLabel = "NUMBER", description = "Number of the scoring.")
-    private long scoring;
-
-    @Parameters(index = "1", paramLabel = "PIN", description = "Pin, from 1.")
-    private int pin;
-
-    @Option(
-        names = "--take-back",
-        description = "Take back the last one that stands at this pin; it is kept as taken back.")
-    private boolean takeBack;
-
-    @Option(names = "--reason", paramLabel = "TEXT", defaultValue = "", description = "Why.")
-    private String reason;
-
-    @Mixin private RecordOption record;
-
-    @Mixin private Person person;
-
-    @Mixin private PageOptions pages;
-
-    private interface Change {
-      void in(JobRecord record);
-    }
-
-    /** Makes the change, brings the results up to date, and says in one line what counts now. */
-    Integer change(String what, Change change, Streams streams) {
-      try (JobRecord open = record.existing()) {
-        Verdict before = verdict(open);
-        change.in(open);
-        Verdict now = verdict(open);
-        Reports.refresh(open, record, scoring, pages)
-            .ifPresent(line -> streams.err().println(line));
-        streams
-            .out()
-            .println(
-                "recorded: scoring %d pin %d %s (%s); %s"
-                    .formatted(
-                        scoring,
-                        pin,
-                        RecordLines.printable(what),
-                        RecordLines.printable(person.name()),
-                        before == now
-                            ? "it stays " + now.id()
-                            : "it was " + before.id() + " and is now " + now.id()));
-      }
-      return ExitStatus.GOOD.code();
-    }
-
-    private Verdict verdict(JobRecord open) {
-      return open.row(open.scoring(scoring).id()).joints().stream()
-          .filter(joint -> joint.pin() == pin)
-          .findFirst()
-          .orElseThrow(
-              () ->
-                  new UserError(
-                      "scoring %d has no pin %d; \"leadlight record show %d\" lists them"
-                          .formatted(scoring, pin, scoring)))
-          .verdict();
-    }
-
-    private JobRecord.Withdrawal withdrawal() {
-      return new JobRecord.Withdrawal(reason, person.name(), ZonedDateTime.now());
-    }
-
-    private Integer takeBackBench(BenchTest test, Streams streams) {
-      return change(
-          test.id() + " result taken back",
-          open -> open.takeBackBench(scoring, pin, test, withdrawal()),
-          streams);
-    }
-
-    private Integer bench(BenchTest test, String result, OptionalInt other, Streams streams) {
-      String said = result.toLowerCase(Locale.ROOT);
-      if (!test.results().contains(said)) {
-        throw new UserError(
-            test.id() + " comes to " + String.join(", ", test.results()) + ", not " + result);
-      }
-      BenchResult made = new BenchResult(test, said, other, person.name(), ZonedDateTime.now());
-      return change(RecordLines.result(made), open -> open.bench(scoring, pin, made), streams);
-    }
-  }
-
-  private static void refuse(String said) {
-    throw new UserError("give " + said + " or --take-back, not both");
-  }
-
-  private static UserError missing(String what) {
-    return new UserError(what + "; or give --take-back to take the last one back");
-  }
 
   /** A person's opinion, kept beside the tool's. */
   @Command(
@@ -143,7 +47,7 @@ final class SayCommands {
     @Override
     public Integer call() {
       if (which.takeBack) {
-        verdict.ifPresent(SayCommands::refuse);
+        verdict.ifPresent(WhichJoint::refuse);
         return which.change(
             "overrule taken back",
             open -> open.takeBackOverrule(which.scoring, which.pin, which.withdrawal()),
@@ -151,7 +55,8 @@ final class SayCommands {
       }
       String word =
           verdict.orElseThrow(
-              () -> missing("say acceptable, process-indicator or defect behind the pin"));
+              () ->
+                  WhichJoint.missing("say acceptable, process-indicator or defect behind the pin"));
       if (which.reason.isBlank()) {
         throw new UserError("--reason is empty; say why");
       }
@@ -204,10 +109,11 @@ final class SayCommands {
     @Override
     public Integer call() {
       if (which.takeBack) {
-        result.ifPresent(SayCommands::refuse);
+        result.ifPresent(WhichJoint::refuse);
         return which.takeBackBench(BenchTest.PROD, streams);
       }
-      String said = result.orElseThrow(() -> missing("say firm or moves behind the pin"));
+      String said =
+          result.orElseThrow(() -> WhichJoint.missing("say firm or moves behind the pin"));
       return which.bench(BenchTest.PROD, said, OptionalInt.empty(), streams);
     }
   }
@@ -244,10 +150,11 @@ final class SayCommands {
     @Override
     public Integer call() {
       if (which.takeBack) {
-        result.ifPresent(SayCommands::refuse);
+        result.ifPresent(WhichJoint::refuse);
         return which.takeBackBench(BenchTest.METER, streams);
       }
-      String said = result.orElseThrow(() -> missing("say ok, open or short behind the pin"));
+      String said =
+          result.orElseThrow(() -> WhichJoint.missing("say ok, open or short behind the pin"));
       if (other != null && said.equalsIgnoreCase("open")) {
         throw new UserError(
             "between two pins say ok (no connection) or short; open is of a joint alone");

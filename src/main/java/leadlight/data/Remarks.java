@@ -68,8 +68,8 @@ final class Remarks {
     public T deserialize(JsonParser parser, DeserializationContext context) throws IOException {
       JsonNode tree = context.readTree(parser);
       String code = tree.path("code").asText();
-      for (Class<?> kind : type.getPermittedSubclasses()) {
-        if (Remark.codeOf(kind.asSubclass(Remark.class)).equals(code)) {
+      for (Class<? extends Remark> kind : Remark.kinds(type)) {
+        if (Remark.codeOf(kind).equals(code)) {
           return type.cast(made(kind, tree.path("args")));
         }
       }

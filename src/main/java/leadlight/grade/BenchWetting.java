@@ -20,21 +20,21 @@ import leadlight.model.Question;
  */
 final class BenchWetting {
 
-  private final JointGrading.Bench bench;
+  private final RowRules rules;
   private final int pin;
   private final Weighing.Weighed opinion;
   private final boolean general;
 
-  BenchWetting(JointGrading.Bench bench, int pin, Weighing.Weighed opinion) {
-    this.bench = bench;
+  BenchWetting(RowRules rules, int pin, Weighing.Weighed opinion) {
+    this.rules = rules;
     this.pin = pin;
     this.opinion = opinion;
-    this.general = !bench.unfamiliarPhoto();
+    this.general = !rules.unfamiliarPhoto();
   }
 
   /** Says it; false if the general opinions are to be asked. */
   boolean settles(List<Finding> findings, List<Doubt> doubts, List<Note> grounds) {
-    Optional<BenchOpinion> said = bench.said(pin);
+    Optional<BenchOpinion> said = rules.said(pin);
     if (said.isEmpty()) {
       return false;
     }
@@ -42,21 +42,21 @@ final class BenchWetting {
     return switch (said.get().side()) {
       case SOLDERED -> soldered(chance, doubts, grounds);
       case UNSOLDERED -> unsoldered(chance, findings, doubts);
-      case BETWEEN -> unsure(new Doubt.BenchUnsure(bench.name(), chance), doubts);
-      case UNLIKE_SHOWN -> unsure(new Doubt.UnlikeShown(bench.name()), doubts);
+      case BETWEEN -> unsure(new Doubt.BenchUnsure(rules.name(), chance), doubts);
+      case UNLIKE_SHOWN -> unsure(new Doubt.UnlikeShown(rules.name()), doubts);
     };
   }
 
   private boolean soldered(double chance, List<Doubt> doubts, List<Note> grounds) {
     if (general && (lacks() || opinion.differ(Question.UNWETTED))) {
-      return doubts.add(new Doubt.BenchDiffers(bench.name(), true));
+      return doubts.add(new Doubt.BenchDiffers(rules.name(), true));
     }
-    return !perhapsStarved() && grounds.add(new Note.SolderedByBench(bench.name(), chance));
+    return !perhapsStarved() && grounds.add(new Note.SolderedByBench(rules.name(), chance));
   }
 
   private boolean unsoldered(double chance, List<Finding> findings, List<Doubt> doubts) {
     if (general) {
-      return !lacks(opinion.both()) && doubts.add(new Doubt.BenchDiffers(bench.name(), false));
+      return !lacks(opinion.both()) && doubts.add(new Doubt.BenchDiffers(rules.name(), false));
     }
     return findings.add(finding(chance));
   }
@@ -73,24 +73,24 @@ final class BenchWetting {
   }
 
   private boolean lacks(Chances chances) {
-    return chances.lackingSolder() >= bench.decision().yesFrom().value();
+    return chances.lackingSolder() >= rules.decision().yesFrom().value();
   }
 
   private boolean perhapsStarved() {
     Chances both = opinion.both();
     return both.lackingSolder() >= opinion.doubtFrom()
-        && both.of(Question.OPEN) < bench.decision().yesFrom().value();
+        && both.of(Question.OPEN) < rules.decision().yesFrom().value();
   }
 
   private Finding finding(double chance) {
-    Rule rule = bench.rule(FindingKind.OPEN);
+    Rule rule = rules.rule(FindingKind.OPEN);
     return new Finding(
         FindingKind.OPEN,
         List.of(pin),
         rule.verdict(),
         chance,
         OptionalDouble.empty(),
-        Optional.of(new Note.UnsolderedByBench(bench.name())),
+        Optional.of(new Note.UnsolderedByBench(rules.name())),
         List.of(),
         rule.basis().words(),
         rule.settleBy().orElse(""));

@@ -74,14 +74,13 @@ public final class Grader {
    */
   public GradedRow grade(
       RowSpec spec, List<Joint> joints, Familiarity make, Optional<EnrolledRow> enrolled) {
-    JointGrading.Bench bench =
-        new JointGrading.Bench(
-            limits, productClass, decision, spec, make, enrolled, bareThroughout(joints));
+    RowRules rules =
+        new RowRules(limits, productClass, decision, spec, make, enrolled, bareThroughout(joints));
     List<GradedJoint> graded =
         joints.stream()
-            .map(joint -> new JointGrading(bench, joint, weighing.of(joint)).grade())
+            .map(joint -> new JointGrading(rules, joint, weighing.of(joint)).grade())
             .toList();
-    return new GradedRow(graded, notes(graded, bench));
+    return new GradedRow(graded, notes(graded, rules));
   }
 
   /** Whether the row's middle joint looks like a land without a lead. */
@@ -93,7 +92,7 @@ public final class Grader {
 
   /** Whether on this make of photo nothing is said of wetting. */
   public boolean unfamiliar(Familiarity make) {
-    return JointGrading.Bench.unfamiliar(make, decision);
+    return RowRules.unfamiliar(make, decision);
   }
 
   /** The opinions on a joint that count, as one. */
@@ -105,8 +104,8 @@ public final class Grader {
    * Sameness is no proof: where the wetting of most joints is in doubt, the row's typical joint is
    * not surely soldered, and likeness to it says nothing.
    */
-  private Optional<Note> likeness(List<GradedJoint> joints, JointGrading.Bench bench) {
-    if (bench.unfamiliarPhoto() && !bench.judged()) {
+  private Optional<Note> likeness(List<GradedJoint> joints, RowRules rules) {
+    if (rules.unfamiliarPhoto() && !rules.judged()) {
       return Optional.of(new Note.Unfamiliar());
     }
     long fit = joints.stream().filter(it -> it.joint().unfitBecause().isEmpty()).count();
@@ -116,11 +115,11 @@ public final class Grader {
         : Optional.empty();
   }
 
-  private List<Note> notes(List<GradedJoint> joints, JointGrading.Bench bench) {
+  private List<Note> notes(List<GradedJoint> joints, RowRules rules) {
     return Stream.of(
-            bench.enrolled().map(EnrolledRow::note),
+            rules.enrolled().map(EnrolledRow::note),
             prodOrder(joints),
-            likeness(joints, bench),
+            likeness(joints, rules),
             limits.chosenBand().map(band -> band.note(joints, limits.usualBand())))
         .flatMap(Optional::stream)
         .toList();
@@ -169,8 +168,8 @@ public final class Grader {
     return doubt instanceof Doubt.FilletNotSeen
         || doubt instanceof Doubt.BenchUnsure
         || (doubt instanceof Doubt.Possible possible
-            && JointGrading.LACKS_SOLDER.contains(possible.kind()))
+            && JointSheet.LACKS_SOLDER.contains(possible.kind()))
         || (doubt instanceof Doubt.OpinionsDiffer differ
-            && JointGrading.LACKS_SOLDER.contains(differ.kind()));
+            && JointSheet.LACKS_SOLDER.contains(differ.kind()));
   }
 }

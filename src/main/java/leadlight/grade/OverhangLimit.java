@@ -24,20 +24,20 @@ final class OverhangLimit {
   /** A limit is the one that an opinion spoke of if it differs by less than this share of width. */
   private static final double SAME_LIMIT = 0.02;
 
-  private final JointGrading.Bench bench;
+  private final RowRules rules;
   private final Joint joint;
   private final Weighing.Weighed opinion;
   private final Optional<Limit> limit;
   private final OptionalDouble kept;
 
-  OverhangLimit(JointGrading.Bench bench, Joint joint, Weighing.Weighed opinion) {
-    this.bench = bench;
+  OverhangLimit(RowRules rules, Joint joint, Weighing.Weighed opinion) {
+    this.rules = rules;
     this.joint = joint;
     this.opinion = opinion;
     this.limit =
         measured().isEmpty()
             ? Optional.empty()
-            : bench.limits().limit(Feature.SIDE_OVERHANG, bench.productClass(), lengths());
+            : rules.limits().limit(Feature.SIDE_OVERHANG, rules.productClass(), lengths());
     this.kept =
         limit.isEmpty()
             ? OptionalDouble.empty()
@@ -69,7 +69,7 @@ final class OverhangLimit {
   private Optional<Conformance.Zone> zone() {
     return kept.isEmpty()
         ? Optional.empty()
-        : Optional.of(Conformance.zone(kept.getAsDouble(), bench.limits().decisionLevel()));
+        : Optional.of(Conformance.zone(kept.getAsDouble(), rules.limits().decisionLevel()));
   }
 
   /** The overhang, if it is proven to pass the limit. */
@@ -77,7 +77,7 @@ final class OverhangLimit {
     if (zone().filter(zone -> zone == Conformance.Zone.PASSED).isEmpty()) {
       return Optional.empty();
     }
-    Rule rule = bench.rule(KIND);
+    Rule rule = rules.rule(KIND);
     Quantity overhang = measured().orElseThrow();
     Limit passed = limit.orElseThrow();
     return Optional.of(
@@ -116,7 +116,7 @@ final class OverhangLimit {
   private Optional<Doubt> readerDoubt() {
     OptionalDouble over = overByReader();
     double byMeasure = 1 - kept.getAsDouble();
-    return over.isPresent() && over.getAsDouble() >= bench.decision().yesFrom().value()
+    return over.isPresent() && over.getAsDouble() >= rules.decision().yesFrom().value()
         ? Optional.of(new Doubt.OpinionsDiffer(KIND, 0, byMeasure, over.getAsDouble()))
         : Optional.empty();
   }

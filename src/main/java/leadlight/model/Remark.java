@@ -2,8 +2,10 @@ package leadlight.model;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -24,6 +26,18 @@ public sealed interface Remark permits Doubt, Note {
   /** The code of a kind of remark. */
   static String codeOf(Class<? extends Remark> kind) {
     return kebab(kind.getSimpleName());
+  }
+
+  /** The kinds of remark below one, each a record; of a record itself. */
+  static List<Class<? extends Remark>> kinds(Class<?> type) {
+    if (type.isRecord()) {
+      return List.of(type.asSubclass(Remark.class));
+    }
+    List<Class<? extends Remark>> kinds = new ArrayList<>();
+    for (Class<?> kind : type.getPermittedSubclasses()) {
+      kinds.addAll(kinds(kind));
+    }
+    return kinds;
   }
 
   /**

@@ -3,10 +3,8 @@ package leadlight.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import leadlight.model.ColourPatch;
 import leadlight.model.GradedJoint;
 import leadlight.model.Lead;
-import leadlight.model.LegSet;
 import leadlight.model.PointPx;
 import leadlight.model.Reading;
 import leadlight.model.Region;
@@ -14,20 +12,16 @@ import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.model.RowView;
 import leadlight.model.ScoredPhoto;
-import leadlight.model.Verdict;
 import leadlight.report.LegPhotos;
 import leadlight.report.StripGeometry;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
-import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 
 /** From a scored photo to all that its page says. */
 final class PageMaker {
 
   private static final int STRIP_WIDTH_PX = 4800;
-  private static final int WHOLE_PX = 1400;
-  private static final int QUALITY = 85;
 
   private final PageContext context;
   private final Messages words;
@@ -69,7 +63,7 @@ final class PageMaker {
         Verdicts.counts(scored, legs.set(), words),
         facts(scored),
         strips,
-        scored.view().map(view -> typical(view, reversed)),
+        scored.view().map(view -> PagePictures.typical(view, reversed)),
         pins(scored, strips, geometry, reversed),
         legs.pictures().isEmpty()
             ? Optional.empty()
@@ -82,8 +76,8 @@ final class PageMaker {
                     PhotoEnds.of((RowOutcome.Found) scored.row()),
                     words,
                     data)),
-        geometry.isPresent() ? symptoms(scored, legs.set()) : List.of(),
-        whole(picture, geometry, scored.joints()),
+        geometry.isPresent() ? new SymptomLines(context).of(scored, legs.set()) : List.of(),
+        PagePictures.whole(picture, geometry, scored.joints()),
         scored.row() instanceof RowOutcome.NotFound none
             ? Optional.of(sentences.of(none.reason()))
             : Optional.empty(),
@@ -191,13 +185,13 @@ final class PageMaker {
     double pxPerUnit = strip.pitchPx() / Plot.PITCH;
     double middle = geometry.acrossPx(strip.pins(), index);
     String viewBox =
-        tenths(middle - strip.pitchPx())
+        PagePictures.tenths(middle - strip.pitchPx())
             + " "
-            + tenths(toe.y() + 0.5 + plot.topUnits() * pxPerUnit)
+            + PagePictures.tenths(toe.y() + 0.5 + plot.topUnits() * pxPerUnit)
             + " "
-            + tenths(2 * strip.pitchPx())
+            + PagePictures.tenths(2 * strip.pitchPx())
             + " "
-            + tenths(plot.heightUnits() * pxPerUnit);
+            + PagePictures.tenths(plot.heightUnits() * pxPerUnit);
     String bandWords = bandWords(plot);
     return new PinView.CloseUp(
         strip.id(),
@@ -216,10 +210,10 @@ final class PageMaker {
       Region part, double middle, double toe, double pitchPx, boolean reversed) {
     double left = reversed ? -part.x1() : part.x0();
     return new PinView.Box(
-        tenths(middle + left * pitchPx),
-        tenths(toe + part.y0() * pitchPx),
-        tenths((part.x1() - part.x0()) * pitchPx),
-        tenths((part.y1() - part.y0()) * pitchPx));
+        PagePictures.tenths(middle + left * pitchPx),
+        PagePictures.tenths(toe + part.y0() * pitchPx),
+        PagePictures.tenths((part.x1() - part.x0()) * pitchPx),
+        PagePictures.tenths((part.y1() - part.y0()) * pitchPx));
   }
 
   private String bandWords(Plot plot) {
@@ -227,114 +221,6 @@ final class PageMaker {
     plot.bands().forEach(band -> values.add(words.number(band.mean(), 2)));
     plot.bands().forEach(band -> values.add(words.number(band.typicalMean(), 2)));
     return words.get("page.band.words", values.toArray());
-  }
-
-  private static double tenths(double value) {
-    return Math.round(value * 10) / 10.0;
-  }
-
-  private static PageView.Typical typical(RowView view, boolean mirrored) {
-    ColourPatch patch = view.typical();
-    double unitsPerPixel = Plot.PITCH / view.pixelsPerPitch();
-    Plot plot = Plot.of(view, view.joints().get(0));
-    return new PageView.Typical(
-        Assets.dataUri("image/jpeg", jpeg(patch)),
-        Plot.PITCH * view.xFromPitch() - unitsPerPixel / 2,
-        Plot.PITCH * view.yFromPitch() - unitsPerPixel / 2,
-        patch.width() * unitsPerPixel,
-        patch.height() * unitsPerPixel,
-        mirrored,
-        plot.typical());
-  }
-
-  private static byte[] jpeg(ColourPatch patch) {
-    byte[] rgb = new byte[3 * patch.width() * patch.height()];
-    for (int i = 0; i < patch.red().data().length; i++) {
-      rgb[3 * i] = (byte) Math.round(patch.red().data()[i]);
-      rgb[3 * i + 1] = (byte) Math.round(patch.green().data()[i]);
-      rgb[3 * i + 2] = (byte) Math.round(patch.blue().data()[i]);
-    }
-    // Enlarged here, since browsers smooth small pictures less well.
-    int times = 3;
-    try (Frame frame = Frame.ofRgb(patch.width(), patch.height(), rgb);
-        Canvas canvas = new Canvas(times * patch.width(), times * patch.height(), 0)) {
-      canvas.paste(frame, 0, 0, times * patch.width(), times * patch.height());
-      return canvas.jpeg(QUALITY);
-    }
-  }
-
-  private List<PageView.SymptomView> symptoms(ScoredPhoto scored, LegSet legs) {
-    List<PageView.SymptomView> views = new ArrayList<>();
-    if (context.connector().isEmpty()) {
-      return views;
-    }
-    for (Symptoms.AtRow at :
-        Symptoms.builtIn().at(context.connector().orElseThrow(), scored.settings().row())) {
-      List<String> order = new ArrayList<>();
-      List<Integer> all = new ArrayList<>();
-      if (at.symptom().legsFirst()) {
-        order.add(words.get("symptoms.legs-first"));
-      }
-      for (List<Integer> group : at.pins()) {
-        String pins =
-            words.get(group.size() == 1 ? "pins.one" : "pins.many", ReworkView.runs(group));
-        order.add(words.get(order.isEmpty() ? "symptoms.first" : "symptoms.then", pins));
-        all.addAll(group);
-      }
-      List<Integer> faulty =
-          all.stream()
-              .filter(pin -> scored.joints().get(pin - 1).verdict() == Verdict.DEFECT)
-              .sorted()
-              .toList();
-      String found =
-          faulty.isEmpty()
-              ? words.get("symptoms.not-found")
-              : words.get(
-                  "symptoms.found",
-                  words.get(
-                      faulty.size() == 1 ? "pins.one" : "pins.many", ReworkView.runs(faulty)));
-      if (at.symptom().legsFirst() && legs.count(Verdict.DEFECT) > 0) {
-        found = words.get("symptoms.legs-found", legs.count(Verdict.DEFECT)) + " " + found;
-      }
-      views.add(
-          new PageView.SymptomView(
-              data.text(at.symptom()),
-              all.stream().map(String::valueOf).reduce((a, b) -> a + " " + b).orElse(""),
-              String.join(", ", order) + ".",
-              found,
-              words.get("symptoms.source", data.basis(at.symptom()))));
-    }
-    return views;
-  }
-
-  private static PageView.WholePhoto whole(
-      Frame picture, Optional<StripGeometry> geometry, List<GradedJoint> joints) {
-    double factor =
-        Math.min(1, WHOLE_PX / (double) Math.max(picture.widthPx(), picture.heightPx()));
-    StringBuilder frame = new StringBuilder();
-    PointPx pin1 = new PointPx(0, 0);
-    List<PointPx> corners = geometry.map(StripGeometry::corners).orElse(List.of());
-    for (PointPx corner : corners) {
-      frame.append(tenths(factor * (corner.x() + 0.5))).append(',');
-      frame.append(tenths(factor * (corner.y() + 0.5))).append(' ');
-    }
-    if (!corners.isEmpty()) {
-      PointPx a = corners.get(0);
-      PointPx b = corners.get(3);
-      pin1 = new PointPx(factor * (a.x() + b.x()) / 2, factor * (a.y() + b.y()) / 2);
-    }
-    try (Frame small = picture.shrunk(factor);
-        Canvas canvas = new Canvas(small.widthPx(), small.heightPx(), 0)) {
-      canvas.paste(small, 0, 0, small.widthPx(), small.heightPx());
-      return new PageView.WholePhoto(
-          Assets.dataUri("image/jpeg", canvas.jpeg(QUALITY)),
-          small.widthPx(),
-          small.heightPx(),
-          frame.toString().strip(),
-          tenths(pin1.x()),
-          tenths(pin1.y()),
-          PinSpot.of(joints, factor));
-    }
   }
 
   private List<PageView.TitledList> lists(ScoredPhoto scored) {

@@ -1,13 +1,11 @@
 package leadlight.pipeline;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import leadlight.enrol.Bench;
@@ -21,7 +19,6 @@ import leadlight.model.GradedJoint;
 import leadlight.model.Joint;
 import leadlight.model.Note;
 import leadlight.model.Opinions;
-import leadlight.model.Reading;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowPictures;
 import leadlight.model.RowView;
@@ -33,9 +30,6 @@ import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.photo.PictureFacts;
-import leadlight.reader.SecondReader;
-import leadlight.row.RowFinder;
-import leadlight.row.RowSearch;
 
 /**
  * Scores photos by one set of settings. Holds no state of a photo: safe for use by several threads
@@ -45,12 +39,9 @@ public final class PhotoScorer {
 
   private final Settings settings;
   private final Fitness fitness = new Fitness();
-  private final RowFinder finder = new RowFinder();
   private final JointMeter meter = new JointMeter();
   private final Grader grader;
-  private final RowCheck check;
-  private final PinCount count;
-  private final LeadCount leadCount;
+  private final RowReading reading;
   private final Advice advice = Advice.builtIn();
   private final Optional<Bench> bench;
 
@@ -63,10 +54,7 @@ public final class PhotoScorer {
   public PhotoScorer(Settings settings, AcceptanceSet limits, Optional<Bench> bench) {
     this.settings = settings;
     this.bench = bench;
-    RowEye eye = new RowEye(meter, settings);
-    this.count = new PinCount(eye);
-    this.leadCount = new LeadCount(meter, settings.row());
-    this.check = new RowCheck(eye, count);
+    this.reading = new RowReading(settings, meter);
     this.grader = new Grader(limits, settings.productClass(), settings.opinions());
   }
 
@@ -104,12 +92,12 @@ public final class PhotoScorer {
 
   /** Looks for the row, then scores its joints. */
   public ScoredPhoto score(Photo photo) {
-    return score(photo, () -> inPlace(photo, found(photo)));
+    return score(photo, () -> reading.found(photo));
   }
 
   /** Scores the joints of a row that is already known. */
   public ScoredPhoto score(Photo photo, RowOutcome row) {
-    return score(photo, () -> read(photo, row));
+    return score(photo, () -> reading.read(photo, row));
   }
 
   /**
@@ -171,99 +159,6 @@ public final class PhotoScorer {
         fitness(photo, row.outcome(), facts.join()),
         advice.notVisible(settings.row()),
         advice.cautions(settings.row(), joints));
-  }
-
-  /** A row with its joints as measured and read; without joints if none was found. */
-  private record ReadRow(
-      RowOutcome outcome,
-      Optional<JointMeter.CutRow> cut,
-      Optional<RowView> view,
-      List<Joint> joints,
-      Familiarity make) {
-
-    /** A row by its measures alone. */
-    static ReadRow of(RowOutcome outcome, JointMeter.CutRow cut) {
-      JointMeter.MeasuredRow row = cut.measured();
-      return new ReadRow(
-          outcome,
-          Optional.of(cut),
-          Optional.of(row.view()),
-          row.joints(),
-          new Familiarity(row.unfamiliar(), false));
-    }
-  }
-
-  /** The second reader is asked unless the measures alone are wanted. */
-  private ReadRow read(Photo photo, RowOutcome outcome) {
-    if (!(outcome instanceof RowOutcome.Found found)) {
-      return new ReadRow(
-          outcome, Optional.empty(), Optional.empty(), List.of(), new Familiarity(1, false));
-    }
-    JointMeter.CutRow cut = meter.cut(photo.frame(), settings.row(), found);
-    if (settings.opinions() == Opinions.MEASURES) {
-      return ReadRow.of(found, cut);
-    }
-    AtomicReference<JointMeter.MeasuredRow> measured = new AtomicReference<>();
-    AtomicReference<SecondReader.ReadRow> readings = new AtomicReference<>();
-    Stream.<Runnable>of(
-            () -> readings.set(SecondReader.builtIn().read(cut.pictures())),
-            () -> measured.set(cut.measured()))
-        .parallel()
-        .forEach(Runnable::run);
-    List<Joint> joints = new ArrayList<>();
-    for (int i = 0; i < readings.get().joints().size(); i++) {
-      joints.add(measured.get().joints().get(i).readAs(readings.get().joints().get(i)));
-    }
-    return new ReadRow(
-        found,
-        Optional.of(cut),
-        Optional.of(measured.get().view()),
-        joints,
-        new Familiarity(readings.get().unfamiliar(), true));
-  }
-
-  /** The row that seems meant, or another that shows joints where that one does not. */
-  private ReadRow found(Photo photo) {
-    try (RowSearch search = finder.search(photo.frame(), settings.row(), settings.hint())) {
-      ReadRow row = read(photo, search.outcome());
-      if (settings.opinions() == Opinions.MEASURES) {
-        return row;
-      }
-      List<Reading> readings =
-          row.joints().stream().map(joint -> joint.byReader().orElseThrow()).toList();
-      RowOutcome better =
-          check.better(photo, search, row.outcome(), readings, row.make().unfamiliar());
-      return instead(photo, row, better);
-    }
-  }
-
-  /** The row counted from its true first lead, by what the reader sees and by its metal. */
-  private ReadRow inPlace(Photo photo, ReadRow row) {
-    return counted(photo, inStep(photo, row));
-  }
-
-  /** Where a row found there would be scored. */
-  RowOutcome inPlace(Photo photo, RowOutcome.Found row) {
-    return inPlace(photo, read(photo, row)).outcome();
-  }
-
-  /** The row as it is, or counted anew, or none if another number of leads shows. */
-  private ReadRow counted(Photo photo, ReadRow row) {
-    return row.outcome() instanceof RowOutcome.Found found
-        ? instead(photo, row, leadCount.checked(photo, found))
-        : row;
-  }
-
-  private ReadRow inStep(Photo photo, ReadRow row) {
-    return settings.opinions() != Opinions.MEASURES
-            && row.outcome() instanceof RowOutcome.Found found
-            && count.mayBeOut(row.joints())
-        ? instead(photo, row, count.inStep(photo, found))
-        : row;
-  }
-
-  private ReadRow instead(Photo photo, ReadRow row, RowOutcome other) {
-    return other.equals(row.outcome()) ? row : read(photo, other);
   }
 
   private List<Note> fitness(Photo photo, RowOutcome row, PictureFacts facts) {

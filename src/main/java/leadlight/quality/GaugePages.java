@@ -1,26 +1,17 @@
 package leadlight.quality;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import leadlight.quality.gauge.Bias;
 import leadlight.quality.gauge.Cells;
-import leadlight.quality.gauge.Decisions;
 import leadlight.quality.gauge.GaugePlots;
-import leadlight.quality.gauge.NearLimit;
 import leadlight.quality.gauge.Reml;
 import leadlight.quality.gauge.Sureness;
-import leadlight.statistics.Rate;
 
 /** The page of a gauge study. */
 public final class GaugePages {
-
-  /** JCGM 106:2012: one-sided guard band at 95 %, in standard uncertainties. */
-  private static final double GUARD = 1.645;
 
   private static final List<String> METHOD =
       List.of(
@@ -33,28 +24,19 @@ public final class GaugePages {
           "gauge of total",
           "categories");
 
-  private static final Map<String, String> JUDGES =
-      Map.of(
-          "good enough", "Can judge",
-          "good enough with the guard band kept", "Can judge with the guard band kept",
-          "not good enough", "Cannot judge");
-
   private final GaugeInput input;
-  private final Flips flips;
+  private final GaugeDecisions decisions;
   private final String operatorWord;
   private final List<ClassLimit> limits;
   private final GaugeRules rules = GaugeRules.builtIn();
   private final Page.Builder page = new Page.Builder();
   private final Page.Builder details = new Page.Builder();
   private final List<List<String>> summary = new ArrayList<>();
-  private final Map<String, List<String>> judged = new TreeMap<>();
-  private final Set<String> undecidable = new LinkedHashSet<>();
-  private final List<String> fitness = new ArrayList<>();
 
   private GaugePages(GaugeInput input, List<ClassLimit> limits, Flips flips, String operatorWord) {
     this.input = input;
     this.limits = limits;
-    this.flips = flips;
+    this.decisions = new GaugeDecisions(flips, rules, details);
     this.operatorWord = operatorWord;
   }
 
@@ -69,8 +51,8 @@ public final class GaugePages {
     Flips flips = Flips.of(input.verdicts(), open);
     GaugePages pages = new GaugePages(input, limits, flips, operatorWord);
     input.measures().forEach(pages::measure);
-    pages.flipsInto(flips);
-    pages.paragraph(flips, operatorWord);
+    pages.decisions.into(pages.page);
+    pages.counts();
     pages
         .page
         .heading("Measures")
@@ -97,9 +79,18 @@ public final class GaugePages {
                 "categories",
                 "verdict"),
             pages.summary);
-    pages.flips(flips, operatorWord);
+    GaugeFlips.into(pages.page, flips, operatorWord);
     pages.page.add(pages.details);
     return pages.page.page("Gauge study");
+  }
+
+  private void counts() {
+    page.text(
+        "%d measured values of %d parts; operator stands for %s."
+            .formatted(
+                input.readings().size(),
+                input.readings().stream().map(GaugeInput.Measured::part).distinct().count(),
+                operatorWord));
   }
 
   private void measure(String name) {
@@ -141,7 +132,7 @@ public final class GaugePages {
     bias(name);
     for (ClassLimit limit : limits) {
       if (limit.measure().equals(name)) {
-        limit(limit, cells, spread, sureness);
+        decisions.add(limit, cells, spread, sureness);
       }
     }
   }
@@ -165,23 +156,16 @@ public final class GaugePages {
     }
     Sureness s = sureness.get();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(sureLine("repeat", s.of(spread.equipment(), Spread::equipment)));
-    rows.add(sureLine("reproduce", s.of(spread.operators(), Spread::operators)));
-    rows.add(sureLine("gauge", s.of(spread.gauge(), Spread::gauge)));
-    rows.add(sureLine("parts", s.of(spread.parts(), Spread::parts)));
+    rows.add(GaugeWords.sure("repeat", s.of(spread.equipment(), Spread::equipment)));
+    rows.add(GaugeWords.sure("reproduce", s.of(spread.operators(), Spread::operators)));
+    rows.add(GaugeWords.sure("gauge", s.of(spread.gauge(), Spread::gauge)));
+    rows.add(GaugeWords.sure("parts", s.of(spread.parts(), Spread::parts)));
     details
         .grid(List.of("component", "standard deviation," + GaugeWords.unit(name), "95 %"), rows)
         .text(
             "Generalised confidence intervals (Hamada and Weerahandi 2000). Few "
                 + operatorWord
                 + "s tell little of reproducibility, whatever the number of repeats.");
-  }
-
-  private static List<String> sureLine(String name, Estimate e) {
-    return List.of(
-        name,
-        Words.significant(e.value()),
-        Words.significant(e.lower()) + " to " + Words.significant(e.upper()));
   }
 
   private void bias(String name) {
@@ -191,190 +175,12 @@ public final class GaugePages {
     }
     Optional<Bias> bias = Bias.of(known);
     details.text(
-        bias.map(b -> words(b, GaugeWords.unit(name)))
+        bias.map(b -> GaugeWords.bias(b, GaugeWords.unit(name)))
             .orElse("Bias: one part has a known value; two or more are needed."));
-  }
-
-  private static String words(Bias b, String unit) {
-    String mean =
-        "Bias against known values of %d parts: %s%s (%s to %s), %s."
-            .formatted(
-                b.parts(),
-                Words.significant(b.mean().value()),
-                unit,
-                Words.significant(b.mean().lower()),
-                Words.significant(b.mean().upper()),
-                b.p() < 0.05 ? "more than chance (" + Words.p(b.p()) + ")" : "no more than chance");
-    String slope =
-        b.slope()
-            .map(
-                e ->
-                    " Linearity: the bias changes by %s of the value (%s to %s)%s."
-                        .formatted(
-                            Words.percent(e.value()),
-                            Words.fixed(100 * e.lower(), 1),
-                            Words.percent(e.upper()),
-                            e.lower() > 0 || e.upper() < 0 ? ", more than chance" : ""))
-            .orElse(" Linearity needs three parts of different values.");
-    return mean + slope;
   }
 
   private void drift(String name) {
     Optional<Drift> drift = Drift.of(input.dated(name));
-    drift.ifPresent(
-        d ->
-            details.text(
-                "Drift: %s a day (%s to %s), %s."
-                    .formatted(
-                        Words.significant(d.perDay().value()),
-                        Words.significant(d.perDay().lower()),
-                        Words.significant(d.perDay().upper()),
-                        d.p() < 0.05
-                            ? "more than chance (" + Words.p(d.p()) + ")"
-                            : "no more than chance")));
-  }
-
-  private void limit(ClassLimit limit, Cells cells, Spread spread, Optional<Sureness> sureness) {
-    double sd = spread.gauge();
-    double guard = GUARD * sd;
-    double share = limit.share(sd);
-    String unit = GaugeWords.unit(limit.measure());
-    String upTo =
-        sureness
-            .map(s -> s.of(share, draw -> limit.share(draw.gauge())).upper())
-            .map(most -> ", at worst " + Words.percent(most) + " (95 %)")
-            .orElse("");
-    judged.computeIfAbsent(JUDGES.get(verdict(share)), how -> new ArrayList<>()).add(limit.name());
-    fitness.add(
-        "%s for %s (limit %s%s; %s sigma take %s of %s%s; guard band %s%s)"
-            .formatted(
-                verdict(share),
-                limit.name(),
-                Words.significant(limit.value()),
-                unit,
-                limit.lower().isPresent() ? "6" : "3",
-                Words.percent(share),
-                limit.lower().isPresent() ? "the tolerance" : "it",
-                upTo,
-                Words.significant(guard),
-                unit));
-    List<String> near = new ArrayList<>();
-    double sum = 0;
-    for (int i = 0; i < cells.parts().size(); i++) {
-      sum += cells.partMean(i);
-      if (limit.distance(cells.partMean(i)) < guard) {
-        near.add(cells.parts().get(i));
-      }
-    }
-    undecidable.addAll(near);
-    details.text(
-        "Limit of %s %s (%s): guard band %s each side; parts inside it: %s."
-            .formatted(
-                limit.name(),
-                Words.significant(limit.value()),
-                limit.source(),
-                Words.significant(guard),
-                near.isEmpty() ? "none" : Words.named(near)));
-    if (sd > 0) {
-      details
-          .text(
-              "Risks of a decision (JCGM 106, clause 9), parts taken as the process. Of joints exactly"
-                  + " at the limit 50, 10, 5 and 1 % are accepted. score and batch decide at 95 %;"
-                  + " --guard-band 90 or 99 takes another line:")
-          .grid(
-              Decisions.HEADER,
-              Decisions.lines(limit, sum / cells.parts().size(), spread.parts(), sd))
-          .grid(
-              List.of("part from this limit", "parts", "other than the part's usual verdict"),
-              NearLimit.lines(cells, limit, sd, flips.parts()));
-    }
-  }
-
-  private String verdict(double share) {
-    if (share <= rules.grrAcceptable()) {
-      return "good enough";
-    }
-    return share <= rules.grrMarginal()
-        ? "good enough with the guard band kept"
-        : "not good enough";
-  }
-
-  private void flipsInto(Flips flips) {
-    flips
-        .parts()
-        .forEach(
-            (part, rate) -> {
-              if (rate.count() > 0) {
-                undecidable.add(part);
-              }
-            });
-    flips
-        .undecided()
-        .forEach(
-            (part, rate) -> {
-              if (rate.count() > 0) {
-                undecidable.add(part);
-              }
-            });
-  }
-
-  /** "Can judge: class 1. Can judge with the guard band kept: class 2. Cannot judge: class 3." */
-  private String plain() {
-    List<String> sentences = new ArrayList<>();
-    judged.forEach((how, names) -> sentences.add(how + ": " + String.join(", ", names) + "."));
-    return String.join(" ", sentences);
-  }
-
-  private void paragraph(Flips flips, String operatorWord) {
-    String byLimit =
-        fitness.isEmpty()
-            ? "No class limit applies to these measures."
-            : "This microscope and lamp are " + String.join("; ", fitness) + ".";
-    String byVerdict =
-        flips.parts().isEmpty()
-            ? ""
-            : " Verdicts other than the part's usual one: "
-                + Words.rate(flips.verdicts())
-                + "; parts that changed at least once: "
-                + Words.rate(flips.flipping())
-                + ".";
-    String cannot =
-        undecidable.isEmpty()
-            ? " No part was found that it cannot judge."
-            : " It cannot judge reliably: "
-                + Words.named(List.copyOf(undecidable))
-                + "; settle these at the bench.";
-    page.strong(byLimit + byVerdict + cannot);
-    page.text(
-        "%d measured values of %d parts; operator stands for %s."
-            .formatted(
-                input.readings().size(),
-                input.readings().stream().map(GaugeInput.Measured::part).distinct().count(),
-                operatorWord));
-  }
-
-  private void flips(Flips flips, String operatorWord) {
-    List<List<String>> rows = new ArrayList<>();
-    flips
-        .parts()
-        .forEach(
-            (part, rate) -> {
-              Rate open = flips.undecided().get(part);
-              if (rate.count() > 0 || open.count() > 0) {
-                rows.add(
-                    List.of(
-                        part,
-                        rate.count() + " of " + rate.of(),
-                        open.count() + " of " + open.of()));
-              }
-            });
-    List<List<String>> operators = new ArrayList<>();
-    flips.operators().forEach((who, rate) -> operators.add(List.of(who, Words.rate(rate))));
-    if (!flips.parts().isEmpty()) {
-      page.heading("Verdicts that change")
-          .text(rows.isEmpty() ? "Every part got one verdict throughout." : "")
-          .grid(List.of(operatorWord, "other than the part's usual verdict (95 %)"), operators)
-          .grid(List.of("part", "other than usual", "no decision"), rows);
-    }
+    drift.ifPresent(d -> details.text(GaugeWords.drift(d)));
   }
 }

@@ -2,6 +2,7 @@ package leadlight.quality;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.quality.gauge.Bias;
 
 /** What a gauge study says, as words and lines of tables. */
 public final class GaugeWords {
@@ -57,5 +58,46 @@ public final class GaugeWords {
   public static String unit(String measure) {
     int at = measure.lastIndexOf('_');
     return at < 0 ? "" : " " + measure.substring(at + 1);
+  }
+
+  /** A component with its interval. */
+  static List<String> sure(String name, Estimate e) {
+    return List.of(
+        name,
+        Words.significant(e.value()),
+        Words.significant(e.lower()) + " to " + Words.significant(e.upper()));
+  }
+
+  static String bias(Bias b, String unit) {
+    String mean =
+        "Bias against known values of %d parts: %s%s (%s to %s), %s."
+            .formatted(
+                b.parts(),
+                Words.significant(b.mean().value()),
+                unit,
+                Words.significant(b.mean().lower()),
+                Words.significant(b.mean().upper()),
+                b.p() < 0.05 ? "more than chance (" + Words.p(b.p()) + ")" : "no more than chance");
+    String slope =
+        b.slope()
+            .map(
+                e ->
+                    " Linearity: the bias changes by %s of the value (%s to %s)%s."
+                        .formatted(
+                            Words.percent(e.value()),
+                            Words.fixed(100 * e.lower(), 1),
+                            Words.percent(e.upper()),
+                            e.lower() > 0 || e.upper() < 0 ? ", more than chance" : ""))
+            .orElse(" Linearity needs three parts of different values.");
+    return mean + slope;
+  }
+
+  static String drift(Drift d) {
+    return "Drift: %s a day (%s to %s), %s."
+        .formatted(
+            Words.significant(d.perDay().value()),
+            Words.significant(d.perDay().lower()),
+            Words.significant(d.perDay().upper()),
+            d.p() < 0.05 ? "more than chance (" + Words.p(d.p()) + ")" : "no more than chance");
   }
 }

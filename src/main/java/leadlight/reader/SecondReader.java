@@ -2,7 +2,9 @@ package leadlight.reader;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import leadlight.model.Chances;
 import leadlight.model.Question;
@@ -160,5 +162,31 @@ public final class SecondReader {
         row.yFromPitch() + part.y() / scale,
         row.xFromPitch() + (part.x() + part.width()) / scale,
         row.yFromPitch() + (part.y() + part.height()) / scale);
+  }
+
+  /** The faults that the reader calls. */
+  private static final class Call {
+
+    /**
+     * Open is one name of unwetted, no fault of its own; a quarter of overhang is part of the half.
+     */
+    private static final List<Question> FAULTS =
+        List.of(
+            Question.MISSING,
+            Question.UNWETTED,
+            Question.EXCESS,
+            Question.BRIDGE_BEFORE,
+            Question.BRIDGE_AFTER,
+            Question.BALL,
+            Question.OVER_HALF);
+
+    private Call() {}
+
+    /** The likeliest fault, if one is likelier than not. */
+    static Optional<Question> strongest(Chances chances) {
+      return FAULTS.stream()
+          .max(Comparator.comparingDouble(chances::of))
+          .filter(fault -> chances.of(fault) >= 0.5);
+    }
   }
 }

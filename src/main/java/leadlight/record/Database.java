@@ -13,6 +13,7 @@ import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.HandleCallback;
+import org.jdbi.v3.core.HandleConsumer;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
@@ -62,11 +63,7 @@ final class Database implements AutoCloseable {
     boolean begun =
         read(h -> h.select("SELECT count(*) > 0 FROM entry").mapTo(Boolean.class).one());
     if (!begun) {
-      write(
-          h -> {
-            new Chain(h).begin();
-            return null;
-          });
+      change(h -> new Chain(h).begin());
     }
   }
 
@@ -120,6 +117,15 @@ final class Database implements AutoCloseable {
   /** All of it or, if it throws or the program dies, nothing. */
   synchronized <T> T write(HandleCallback<T, SQLException> change) {
     return guarded(() -> handle.inTransaction(change));
+  }
+
+  /** The same for a change that answers nothing. */
+  void change(HandleConsumer<SQLException> change) {
+    write(
+        transaction -> {
+          change.useHandle(transaction);
+          return null;
+        });
   }
 
   private interface Work<T> {

@@ -32,20 +32,12 @@ public final class DrillRecord implements AutoCloseable {
 
   /** Adds an answer; an earlier one to the same pin no longer counts. */
   public void answer(long sitting, DrillAnswer answer) {
-    database.write(
-        handle -> {
-          new DrillBook(handle).add(sitting, answer);
-          return null;
-        });
+    database.change(handle -> new DrillBook(handle).add(sitting, answer));
   }
 
   /** Marks a specimen as told; the last one ends the sitting. */
   public void tell(long sitting, int specimen, ZonedDateTime at) {
-    database.write(
-        handle -> {
-          new DrillBook(handle).tell(sitting, specimen, at);
-          return null;
-        });
+    database.change(handle -> new DrillBook(handle).tell(sitting, specimen, at));
   }
 
   /** The answers of a sitting that count, by specimen and pin. */

@@ -112,11 +112,7 @@ public final class JobRecord implements AutoCloseable {
 
   /** Ends a run. */
   public void endRun(long run, ZonedDateTime at) {
-    database.write(
-        handle -> {
-          new RunBook(handle).end(run, at);
-          return null;
-        });
+    database.change(handle -> new RunBook(handle).end(run, at));
   }
 
   /**
@@ -137,11 +133,7 @@ public final class JobRecord implements AutoCloseable {
 
   /** Sets what became of a photo of a run that was not scored by it. */
   public void put(long run, RunPhoto photo) {
-    database.write(
-        handle -> {
-          new RunBook(handle).put(run, photo);
-          return null;
-        });
+    database.change(handle -> new RunBook(handle).put(run, photo));
   }
 
   /** Takes what became of each photo of a run, by path; must not call the record. */
@@ -165,17 +157,12 @@ public final class JobRecord implements AutoCloseable {
   public List<String> rewriteResults(long scoring, Runnable write) {
     List<String> altered = database.read(handle -> ChainCheck.altered(handle, scoring));
     if (altered.isEmpty()) {
-      database.write(
-          handle -> {
-            Rewriting.begin(handle, scoring);
-            return null;
-          });
+      database.change(handle -> Rewriting.begin(handle, scoring));
       write.run();
-      database.write(
+      database.change(
           handle -> {
             new Chain(handle).add(EntryKind.SCORING, scoring);
             Rewriting.end(handle, scoring);
-            return null;
           });
     }
     return altered;
@@ -192,11 +179,7 @@ public final class JobRecord implements AutoCloseable {
    * @throws UserError if there is no such joint
    */
   public void overrule(long scoring, int pin, Overrule overrule) {
-    database.write(
-        handle -> {
-          new JointBook(handle, scoring, pin).add(overrule);
-          return null;
-        });
+    database.change(handle -> new JointBook(handle, scoring, pin).add(overrule));
   }
 
   /**
@@ -205,11 +188,7 @@ public final class JobRecord implements AutoCloseable {
    * @throws UserError if there is no such joint
    */
   public void bench(long scoring, int pin, BenchResult result) {
-    database.write(
-        handle -> {
-          new JointBook(handle, scoring, pin).add(result);
-          return null;
-        });
+    database.change(handle -> new JointBook(handle, scoring, pin).add(result));
   }
 
   /**
@@ -218,11 +197,7 @@ public final class JobRecord implements AutoCloseable {
    * @throws UserError if none stands
    */
   public void takeBackOverrule(long scoring, int pin, Withdrawal why) {
-    database.write(
-        handle -> {
-          new JointBook(handle, scoring, pin).takeBackOverrule(why);
-          return null;
-        });
+    database.change(handle -> new JointBook(handle, scoring, pin).takeBackOverrule(why));
   }
 
   /**
@@ -240,11 +215,7 @@ public final class JobRecord implements AutoCloseable {
   }
 
   private void takeBackBench(long scoring, int pin, Set<BenchTest> tests, Withdrawal why) {
-    database.write(
-        handle -> {
-          new JointBook(handle, scoring, pin).takeBackBench(tests, why);
-          return null;
-        });
+    database.change(handle -> new JointBook(handle, scoring, pin).takeBackBench(tests, why));
   }
 
   /**
@@ -267,11 +238,7 @@ public final class JobRecord implements AutoCloseable {
 
   /** Adds to a board's life; job and board are made if they are not there. */
   public void add(String job, String board, LifeEvent event) {
-    database.write(
-        handle -> {
-          new LifeBook(handle).add(job, board, event);
-          return null;
-        });
+    database.change(handle -> new LifeBook(handle).add(job, board, event));
   }
 
   /** A board's life beside its photos, oldest first. */

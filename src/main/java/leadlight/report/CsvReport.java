@@ -164,6 +164,6 @@ final class CsvReport {
   }
 
   private static String number(double value, int decimals) {
-    return JsonFields.rounded(value, decimals).toPlainString();
+    return Rounded.to(value, decimals).toPlainString();
   }
 }

@@ -30,14 +30,14 @@ final class JsonFields {
 
   void number(String name, double value, int decimals) throws IOException {
     json.writeFieldName(name);
-    json.writeNumber(rounded(value, decimals));
+    json.writeNumber(Rounded.to(value, decimals));
   }
 
   void point(String name, PointPx point) throws IOException {
     json.writeFieldName(name);
     json.writeStartArray();
-    json.writeNumber(rounded(point.x(), PX_DECIMALS));
-    json.writeNumber(rounded(point.y(), PX_DECIMALS));
+    json.writeNumber(Rounded.to(point.x(), PX_DECIMALS));
+    json.writeNumber(Rounded.to(point.y(), PX_DECIMALS));
     json.writeEndArray();
   }
 
@@ -63,10 +63,5 @@ final class JsonFields {
       json.writeNumber(new BigDecimal(value).round(MAP_DIGITS).stripTrailingZeros());
     }
     json.writeEndArray();
-  }
-
-  static BigDecimal rounded(double value, int decimals) {
-    BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
-    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
   }
 }

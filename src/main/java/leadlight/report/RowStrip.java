@@ -132,7 +132,7 @@ final class RowStrip implements Block {
         pen.rect(Pen.INK, x, y, length, 4);
         pen.rect(Pen.INK, x, y - 5, 2, 14);
         pen.rect(Pen.INK, x + length - 2, y - 5, 2, 14);
-        String text = JsonFields.rounded(mm, 3).toPlainString() + " mm";
+        String text = Rounded.to(mm, 3).toPlainString() + " mm";
         pen.text(TextStyle.BODY_BOLD, text, x, y - 10);
         return;
       }

@@ -90,7 +90,7 @@ final class Words {
         "%s, %d joints at %s mm, class %d",
         part,
         row.leads(),
-        JsonFields.rounded(row.pitchMm(), 3).toPlainString(),
+        Rounded.to(row.pitchMm(), 3).toPlainString(),
         productClass);
   }
 

@@ -20,7 +20,7 @@ record Choice(double row, double spread) {
       total += p;
       square += p * (y - best) * (y - best);
     }
-    double peak = best > from && best < to ? LeadRefiner.peak(scores, best) : best;
+    double peak = best > from && best < to ? Correlation.peak(scores, best) : best;
     return new Choice(peak, Math.sqrt(square / total));
   }
 }

@@ -2,10 +2,6 @@ package leadlight.row;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.model.ColourPatch;
-import leadlight.model.Homography;
-import leadlight.model.Plane;
-import leadlight.model.PointPx;
 import leadlight.vision.Pyramid;
 
 /**
@@ -33,14 +29,14 @@ final class CombSearch {
    * @param angleRad direction of the row looked for
    */
   List<CombHit> search(Pyramid photo, double photoPxPerPx, double angleRad) {
-    Turned turned = Turned.of(photo, photoPxPerPx, angleRad);
+    TurnedPicture turned = TurnedPicture.of(photo, photoPxPerPx, angleRad);
     List<CombHit> hits = new ArrayList<>();
-    double[] pitches = pitches(turned.grey.width());
+    double[] pitches = pitches(turned.grey().width());
     double[][] cos = new double[pitches.length][];
     double[][] sin = new double[pitches.length][];
     for (int i = 0; i < pitches.length; i++) {
-      cos[i] = wave(pitches[i], 0, turned.grey.width());
-      sin[i] = wave(pitches[i], -Math.PI / 2, turned.grey.width());
+      cos[i] = wave(pitches[i], 0, turned.grey().width());
+      sin[i] = wave(pitches[i], -Math.PI / 2, turned.grey().width());
     }
     double[][] bands = bands(turned);
     double floor = floor(bands);
@@ -60,7 +56,8 @@ final class CombSearch {
             inside,
             (x, pitch, score) ->
                 hits.add(
-                    new CombHit(turned.toPhoto.map(x, y), angleRad, pitch * photoPxPerPx, score)));
+                    new CombHit(
+                        turned.toPhoto().map(x, y), angleRad, pitch * photoPxPerPx, score)));
       }
     }
     return hits;
@@ -171,10 +168,10 @@ final class CombSearch {
   }
 
   /** Mean brightness down each band, less its own running mean along the row. */
-  private static double[][] bands(Turned turned) {
-    int w = turned.grey.width();
-    int count = Math.max(0, (turned.grey.height() - BAND) / BAND_STEP + 1);
-    float[] d = turned.grey.data();
+  private static double[][] bands(TurnedPicture turned) {
+    int w = turned.grey().width();
+    int count = Math.max(0, (turned.grey().height() - BAND) / BAND_STEP + 1);
+    float[] d = turned.grey().data();
     double[][] bands = new double[count][w];
     for (int b = 0; b < count; b++) {
       double[] mean = new double[w];
@@ -211,60 +208,5 @@ final class CombSearch {
       }
     }
     return Math.max(1.5, 0.3 * Math.sqrt(sum / Math.max(1, n)));
-  }
-
-  /** The reduced picture, turned. */
-  private record Turned(Plane grey, Homography toPhoto, int photoWidth, int photoHeight) {
-
-    static Turned of(Pyramid photo, double f, double angle) {
-      double c = Math.cos(angle);
-      double s = Math.sin(angle);
-      double w = photo.widthPx() / f;
-      double h = photo.heightPx() / f;
-      int width = (int) Math.ceil(Math.abs(w * c) + Math.abs(h * s));
-      int height = (int) Math.ceil(Math.abs(w * s) + Math.abs(h * c));
-      double mx = (photo.widthPx() - 1) / 2.0;
-      double my = (photo.heightPx() - 1) / 2.0;
-      double ox = (width - 1) / 2.0;
-      double oy = (height - 1) / 2.0;
-      Homography map =
-          new Homography(
-              f * c,
-              -f * s,
-              mx - f * (c * ox - s * oy),
-              f * s,
-              f * c,
-              my - f * (s * ox + c * oy),
-              0,
-              0,
-              1);
-      ColourPatch patch = photo.straightened(map, width, height, f);
-      return new Turned(Grey.of(patch), map, photo.widthPx(), photo.heightPx());
-    }
-
-    /** First and past-last column of row y that shows the photo. */
-    int[] inside(int y) {
-      PointPx a = toPhoto.map(0, y);
-      PointPx b = toPhoto.map(1, y);
-      double from = 0;
-      double to = grey.width();
-      double[][] limits = {
-        {a.x(), b.x() - a.x(), photoWidth - 1}, {a.y(), b.y() - a.y(), photoHeight - 1}
-      };
-      for (double[] l : limits) {
-        if (Math.abs(l[1]) < 1e-9) {
-          if (l[0] < 0 || l[0] > l[2]) {
-            return new int[] {0, 0};
-          }
-          continue;
-        }
-        double t0 = -l[0] / l[1];
-        double t1 = (l[2] - l[0]) / l[1];
-        from = Math.max(from, Math.min(t0, t1));
-        to = Math.min(to, Math.max(t0, t1));
-      }
-      int first = (int) Math.ceil(from);
-      return new int[] {first, Math.max(first, (int) Math.floor(to))};
-    }
   }
 }

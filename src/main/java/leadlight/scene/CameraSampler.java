@@ -62,16 +62,32 @@ final class CameraSampler {
 
   private CameraSpec.Sensing sensing(Mask mask) {
     double metering = mask.pale() ? PALE_GAIN : mask.dark() ? DARK_GAIN : 1;
+    return sensing(dice, mix.mosaic(), mix.noise(), mix.sharpen(), metering, 0.78);
+  }
+
+  /**
+   * Draws what a sensor makes of the light.
+   *
+   * @param metering how much more the camera exposes because of what it sees
+   * @param leastQuality of the file, at least
+   */
+  static CameraSpec.Sensing sensing(
+      Dice dice,
+      double mosaic,
+      double[] noise,
+      double sharpen,
+      double metering,
+      double leastQuality) {
     return new CameraSpec.Sensing(
-        dice.chance(mix.mosaic()),
-        dice.scale(mix.noise()),
+        dice.chance(mosaic),
+        dice.scale(noise),
         dice.even(0.92, 1.10),
         dice.even(0.88, 1.10),
         dice.even(0.10, 0.22) * metering,
         dice.even(0, 0.7),
         dice.even(0.85, 1.35),
-        dice.chance(mix.sharpen()) ? dice.even(0.3, 1.4) : 0,
-        dice.even(0.78, 0.96));
+        dice.chance(sharpen) ? dice.even(0.3, 1.4) : 0,
+        dice.even(leastQuality, 0.96));
   }
 
   /** Quarter turns of the picture that bring the body to a side. */

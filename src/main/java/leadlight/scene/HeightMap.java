@@ -21,6 +21,21 @@ final class HeightMap {
     this.busy = new boolean[width * height];
   }
 
+  /** A map of all that a camera sees of the plane of the board, and a margin round it. */
+  static HeightMap seen(CameraSpec size, Projection camera, double marginMm, double cellMm) {
+    double[] ray = new double[4];
+    double[] box = {1e9, 1e9, -1e9, -1e9};
+    for (int k = 0; k < 4; k++) {
+      camera.sight((k & 1) * size.widthPx(), (k >> 1) * size.heightPx(), ray);
+      box[0] = Math.min(box[0], ray[0]);
+      box[1] = Math.min(box[1], ray[1]);
+      box[2] = Math.max(box[2], ray[0]);
+      box[3] = Math.max(box[3], ray[1]);
+    }
+    double m = marginMm;
+    return new HeightMap(box[0] - m, box[1] - m, box[2] + m, box[3] + m, cellMm);
+  }
+
   /** Marks where the body stands; {@link #low} leaves it out. */
   final boolean[] tall;
 

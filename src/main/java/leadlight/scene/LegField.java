@@ -3,9 +3,8 @@ package leadlight.scene;
 /** Height and slope of the solder of one leg, solved once and then looked up. */
 final class LegField {
 
-  private static final int[] COARSER = {4, 2, 1};
   private static final int[] SWEEPS = {120, 60, 30};
-  private static final double OVER_RELAXATION = 1.72;
+
   private static final double MARGIN_MM = 0.1;
 
   /**
@@ -29,43 +28,13 @@ final class LegField {
     this.cell = cellMm;
     this.x0 = -plan.land().widthMm() / 2 - MARGIN_MM;
     this.y0 = -plan.land().heightMm() / 2 - MARGIN_MM;
-    this.width = multiple(-2 * x0 / cell);
-    this.height = multiple(-2 * y0 / cell);
-    CapillarySolver fine = solve();
+    this.width = CapillarySteps.multiple(-2 * x0 / cell);
+    this.height = CapillarySteps.multiple(-2 * y0 / cell);
+    CapillarySolver fine =
+        new CapillarySteps(x0, y0, width, height, cell, 1).solve(SWEEPS, this::fillCell);
     this.h = fine.h;
     this.wet = fine.wet.clone();
     spread();
-  }
-
-  private static int multiple(double cells) {
-    return (int) Math.ceil(cells / COARSER[0]) * COARSER[0] + COARSER[0];
-  }
-
-  private CapillarySolver solve() {
-    CapillarySolver coarse = null;
-    for (int level = 0; level < COARSER.length; level++) {
-      int step = COARSER[level];
-      CapillarySolver next = new CapillarySolver(width / step, height / step, cell * step);
-      fill(next, step, coarse);
-      next.relax(SWEEPS[level], OVER_RELAXATION);
-      coarse = next;
-    }
-    return coarse;
-  }
-
-  private void fill(CapillarySolver grid, int step, CapillarySolver coarser) {
-    int columns = width / step;
-    for (int row = 1; row < height / step - 1; row++) {
-      for (int column = 1; column < columns - 1; column++) {
-        int k = row * columns + column;
-        double x = x0 + (column + 0.5) * step * cell;
-        double y = y0 + (row + 0.5) * step * cell;
-        fillCell(grid, k, x, y);
-        if (grid.wet[k] && coarser != null) {
-          grid.h[k] = coarser.h[row / 2 * (columns / 2) + column / 2];
-        }
-      }
-    }
   }
 
   private void fillCell(CapillarySolver grid, int k, double x, double y) {

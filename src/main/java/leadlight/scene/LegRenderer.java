@@ -35,17 +35,7 @@ public final class LegRenderer {
 
   private static HeightMap heights(
       LegSceneSpec spec, Projection camera, LegTracer tracer, LegShell shell, double cell) {
-    double[] ray = new double[4];
-    double[] box = {1e9, 1e9, -1e9, -1e9};
-    for (int k = 0; k < 4; k++) {
-      camera.sight((k & 1) * spec.camera().widthPx(), (k >> 1) * spec.camera().heightPx(), ray);
-      box[0] = Math.min(box[0], ray[0]);
-      box[1] = Math.min(box[1], ray[1]);
-      box[2] = Math.max(box[2], ray[0]);
-      box[3] = Math.max(box[3], ray[1]);
-    }
-    double m = AROUND_MM;
-    HeightMap map = new HeightMap(box[0] - m, box[1] - m, box[2] + m, box[3] + m, cell);
+    HeightMap map = HeightMap.seen(spec.camera(), camera, AROUND_MM, cell);
     map.lastRow = -1;
     Arrays.fill(map.busy, false);
     for (int y = 0; y < map.height; y++) {

@@ -134,16 +134,7 @@ public final class LegSampler {
 
   private CameraSpec.Sensing sensing(Dice dice, Mask mask) {
     double metering = mask.pale() ? PALE_EXPOSURE : mask.dark() ? DARK_EXPOSURE : 1;
-    return new CameraSpec.Sensing(
-        dice.chance(mix.mosaic()),
-        dice.scale(mix.noise()),
-        dice.even(0.92, 1.10),
-        dice.even(0.88, 1.10),
-        dice.even(0.10, 0.22) * metering,
-        dice.even(0, 0.7),
-        dice.even(0.85, 1.35),
-        dice.chance(mix.sharpen()) ? dice.even(0.3, 1.4) : 0,
-        dice.even(0.8, 0.96));
+    return CameraSampler.sensing(dice, mix.mosaic(), mix.noise(), mix.sharpen(), metering, 0.8);
   }
 
   /** Residue and pools lie where soldering was done: on or beside a leg. */

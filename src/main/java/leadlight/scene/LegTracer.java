@@ -6,18 +6,14 @@ import java.util.Optional;
 /** Finds what each line of sight meets first on a board with anchor legs. */
 final class LegTracer implements Sight {
 
-  private static final double BOARD_MM = 1.6;
   private static final double MARGIN_MM = 0.4;
-  private static final double RIM_MM = 0.025;
-
-  /** How fast light fades down an open barrel. Common practice, no source. */
-  private static final double FADE_MM = 0.3;
 
   private final LegSceneSpec spec;
   private final List<LegField> solder;
   private final LegShell shell;
   private final Dust dust;
   private final Bump bumps;
+  private final LegBoard board;
   private final Blotches blotches;
 
   LegTracer(LegSceneSpec spec, LegShell shell, List<LegField> solder) {
@@ -26,6 +22,7 @@ final class LegTracer implements Sight {
     this.shell = shell;
     this.dust = new Dust(Optional.empty(), spec.dirt(), spec.seed() + 60);
     this.bumps = new Bump(spec.seed());
+    this.board = new LegBoard(spec, bumps);
     this.blotches = new Blotches(spec.metal().uneven(), bumps, spec.seed() + 110);
   }
 
@@ -41,10 +38,10 @@ final class LegTracer implements Sight {
       leg(k, ray, best);
       solder(k, ray, best);
       if (best.z < -8) {
-        copper(k, ray, best);
+        board.copper(spec.legs().get(k), ray, best);
       }
     } else if (best.z < -8) {
-      mask(ray, best, 1);
+      board.mask(ray, best, 1);
       best.plain = !shell.there();
     }
     dust.meet(ray, best);
@@ -78,7 +75,7 @@ final class LegTracer implements Sight {
     if (solder.get(k).wetAt(x, y)) {
       return Math.max(high, solder.get(k).heightAt(x, y));
     }
-    return plan.hole().inside(x, y) > 0 && high <= 0 ? -BOARD_MM / 2 : high;
+    return plan.hole().inside(x, y) > 0 && high <= 0 ? -LegBoard.THICK_MM / 2 : high;
   }
 
   private double tip(LegPlan plan) {
@@ -98,7 +95,7 @@ final class LegTracer implements Sight {
     };
     double top = tip(plan);
     double high = top;
-    double low = -BOARD_MM;
+    double low = -LegBoard.THICK_MM;
     int side = -1;
     for (int i = 0; i < 2; i++) {
       double slope = Math.abs(slabs[i][1]) < 1e-9 ? 1e-9 : slabs[i][1];
@@ -126,7 +123,7 @@ final class LegTracer implements Sight {
     best.paint(spec.metal().lead());
     best.surface = Shader.LEAD;
     bumps.lean(best, 0.1 * spec.metal().leadRoughness() + 0.02, 0.03);
-    double dark = high < 0 ? Math.exp(high / FADE_MM) : 1;
+    double dark = high < 0 ? Math.exp(high / LegBoard.FADE_MM) : 1;
     double worn = dark * (0.9 + 0.1 * Grain.cloud(spec.seed() + 40 + k, 4 * best.u, 4 * best.v));
     best.scale(worn, worn, worn);
     blotches.lead(best, k);
@@ -166,83 +163,8 @@ final class LegTracer implements Sight {
     bumps.lean(best, 0.5 * spec.metal().solderGrain() + 0.015, 0.09);
     blotches.solder(best, plan.number());
     if (plan.condition() == LegPlan.Condition.RECESSED) {
-      double dark = Math.exp(Math.min(0, z) / (2 * FADE_MM));
+      double dark = Math.exp(Math.min(0, z) / (2 * LegBoard.FADE_MM));
       best.scale(dark, dark, dark);
-    }
-  }
-
-  /** Bare land, hole, or the mask beside the land. */
-  private void copper(int k, double[] ray, Hit best) {
-    LegPlan plan = spec.legs().get(k);
-    double x = ray[0] - plan.uMm();
-    double y = ray[1] - plan.vMm();
-    double land = plan.land().inside(x, y);
-    if (land <= 0) {
-      mask(ray, best, -land);
-      return;
-    }
-    if (plan.hole().inside(x, y) > 0) {
-      barrel(plan, ray, best);
-      return;
-    }
-    face(ray, best);
-    best.paint(spec.finish());
-    best.surface = Shader.LAND;
-    double worn = 1 - 0.1 * (0.5 + 0.5 * Grain.cloud(spec.seed() + 6, 9 * best.u, 9 * best.v));
-    best.scale(worn, worn, worn);
-    double hole = -plan.hole().inside(x, y);
-    double round = Math.max(0, 1 - Math.min(land, hole) / 0.025);
-    best.normal(-0.3 * round * x, -0.3 * round * y, 1);
-    bumps.lean(best, 0.03, 0.012);
-  }
-
-  private static void face(double[] ray, Hit best) {
-    best.u = ray[0];
-    best.v = ray[1];
-    best.z = 0;
-    best.normal(0, 0, 1);
-  }
-
-  /** Down an open hole: the plated wall, ever darker, and at its end nothing. */
-  private void barrel(LegPlan plan, double[] ray, Hit best) {
-    face(ray, best);
-    for (double z = -0.02; z > -BOARD_MM; z -= 0.02) {
-      double x = ray[0] + ray[2] * z - plan.uMm();
-      double y = ray[1] + ray[3] * z - plan.vMm();
-      if (plan.hole().inside(x, y) <= 0) {
-        best.paint(Material.LAMINATE);
-        best.surface = Shader.MATTE;
-        double light = 0.8 * Math.exp(z / FADE_MM);
-        best.red = light * spec.finish().red;
-        best.green = light * spec.finish().green;
-        best.blue = light * spec.finish().blue;
-        return;
-      }
-    }
-    best.paint(Material.BLACK_PLASTIC);
-    best.surface = Shader.MATTE;
-    best.scale(0.3, 0.3, 0.3);
-  }
-
-  private void mask(double[] ray, Hit best, double fromLand) {
-    face(ray, best);
-    double fromRim = fromLand - spec.openingMm();
-    if (fromRim < 0) {
-      best.paint(Material.LAMINATE);
-      best.surface = Shader.MATTE;
-      return;
-    }
-    best.material = Material.MASK;
-    best.surface = Shader.MASK;
-    boolean pour = Grain.smooth(spec.seed() + 71, 0.22 * best.u, 0.22 * best.v) > 0.1;
-    double[] colour = pour ? spec.mask().copper : spec.mask().laminate;
-    double mottle = 1 + 0.07 * Grain.cloud(spec.seed() + 7, 1.3 * best.u, 1.3 * best.v);
-    best.red = colour[0] * mottle;
-    best.green = colour[1] * mottle;
-    best.blue = colour[2] * mottle;
-    bumps.lean(best, 0.012, 0.03);
-    if (fromRim < RIM_MM) {
-      bumps.lean(best, 0.4 * (1 - fromRim / RIM_MM), 0.05);
     }
   }
 }

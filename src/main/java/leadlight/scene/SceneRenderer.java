@@ -54,18 +54,7 @@ public final class SceneRenderer {
 
   static HeightMap heights(
       RowLayout row, Projection camera, Tracer tracer, BodyBox body, double cell) {
-    SceneSpec spec = row.spec;
-    double[] ray = new double[4];
-    double[] box = {1e9, 1e9, -1e9, -1e9};
-    for (int k = 0; k < 4; k++) {
-      camera.sight((k & 1) * spec.camera().widthPx(), (k >> 1) * spec.camera().heightPx(), ray);
-      box[0] = Math.min(box[0], ray[0]);
-      box[1] = Math.min(box[1], ray[1]);
-      box[2] = Math.max(box[2], ray[0]);
-      box[3] = Math.max(box[3], ray[1]);
-    }
-    double m = SHADOW_MARGIN_MM;
-    HeightMap map = new HeightMap(box[0] - m, box[1] - m, box[2] + m, box[3] + m, cell);
+    HeightMap map = HeightMap.seen(row.spec.camera(), camera, SHADOW_MARGIN_MM, cell);
     double near = 30 * cell + 0.3;
     map.lastRow = (int) map.row(row.part.landAheadMm() + near + row.part.pitchMm());
     map.firstColumn = (int) map.column(-near - row.part.pitchMm());

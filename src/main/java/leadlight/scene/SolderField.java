@@ -3,9 +3,8 @@ package leadlight.scene;
 /** Height and slope of all solder of a row, solved once and then looked up. */
 final class SolderField {
 
-  private static final int[] COARSER = {4, 2, 1};
   private static final int[] SWEEPS = {90, 45, 30};
-  private static final double OVER_RELAXATION = 1.72;
+
   private static final double MARGIN_MM = 0.12;
 
   private final RowLayout row;
@@ -30,45 +29,16 @@ final class SolderField {
     this.u0 = -part.landWidthMm()[0] / 2 - spread;
     this.v0 = row.landHeel() - spread;
     double uEnd = part.landsAtMm()[last] + part.landWidthMm()[last] / 2 + spread;
-    this.width = multiple((uEnd - u0) / cell);
-    this.height = multiple((part.landAheadMm() + spread - v0) / cell);
-    CapillarySolver fine = solve();
+    this.width = CapillarySteps.multiple((uEnd - u0) / cell);
+    this.height = CapillarySteps.multiple((part.landAheadMm() + spread - v0) / cell);
+    CapillarySolver fine =
+        new CapillarySteps(u0, v0, width, height, cell, 0).solve(SWEEPS, this::fillCell);
     boolean[] known = free(fine);
     extend(fine.h, known);
     extend(fine.h, known);
     this.h = toFloat(fine.h);
     this.slopeU = slopes(fine.h, 1);
     this.slopeV = slopes(fine.h, width);
-  }
-
-  private static int multiple(double cells) {
-    return (int) Math.ceil(cells / COARSER[0]) * COARSER[0] + COARSER[0];
-  }
-
-  private CapillarySolver solve() {
-    CapillarySolver coarse = null;
-    for (int level = 0; level < COARSER.length; level++) {
-      int step = COARSER[level];
-      CapillarySolver next = new CapillarySolver(width / step, height / step, cell * step);
-      fill(next, step, coarse);
-      next.relax(SWEEPS[level], OVER_RELAXATION);
-      coarse = next;
-    }
-    return coarse;
-  }
-
-  private void fill(CapillarySolver grid, int step, CapillarySolver coarser) {
-    int columns = width / step;
-    for (int y = 0; y < height / step; y++) {
-      double v = v0 + (y + 0.5) * step * cell;
-      for (int x = 0; x < columns; x++) {
-        int k = y * columns + x;
-        fillCell(grid, k, u0 + (x + 0.5) * step * cell, v);
-        if (grid.wet[k] && coarser != null) {
-          grid.h[k] = coarser.h[y / 2 * (columns / 2) + x / 2];
-        }
-      }
-    }
   }
 
   private void fillCell(CapillarySolver grid, int k, double u, double v) {

@@ -1,10 +1,12 @@
 package leadlight.statistics;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import leadlight.data.DataFile;
 
 /**
  * So many of so many, counted in clusters: joints of one photo, boards of one lot. What lies in one
@@ -147,5 +149,22 @@ public record ClusterRate(List<Part> parts) implements Rated {
     double meanWithin = within / (n - k);
     double size = (n - ownSize()) / (k - 1);
     return OptionalDouble.of((meanBetween - meanWithin) / (meanBetween + (size - 1) * meanWithin));
+  }
+
+  /**
+   * How alike the units of a cluster are thought to be before any is seen: {@code
+   * models/statistics/clusters.json}.
+   *
+   * @param priorLikeness intraclass correlation
+   * @param priorWeight how many events of the data's own outweigh it
+   * @param source where both come from
+   */
+  record ClusterRules(
+      @JsonProperty(required = true) double priorLikeness,
+      @JsonProperty(required = true) double priorWeight,
+      @JsonProperty(required = true) String source) {
+
+    static final ClusterRules BUILT_IN =
+        DataFile.builtIn("statistics/clusters.json").read(ClusterRules.class);
   }
 }

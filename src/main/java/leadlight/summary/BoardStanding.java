@@ -1,7 +1,6 @@
 package leadlight.summary;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,7 +16,6 @@ import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
 import leadlight.record.LegsSeen;
 import leadlight.record.LifeEvent;
-import leadlight.record.RecordedJoint;
 import leadlight.record.RecordedRow;
 import leadlight.record.Scoring;
 import leadlight.record.Search;
@@ -119,11 +117,7 @@ public record BoardStanding(
     List<Shot> shots = shots(record, job, board);
     List<LifeEvent> events = record.life(job, board);
     Map<Integer, Integer> heats = heats(events);
-    List<Point> open = new ArrayList<>();
-    ofPhotos(shots, events, open);
-    ofLegs(events, open);
-    ofEvents(shots, events, heats, mostHeats, open);
-    open.sort(Comparator.comparing(Point::code));
+    List<Point> open = new OpenList(shots, events).of(heats, mostHeats);
     return new BoardStanding(job, board, shots, events, heats, open);
   }
 
@@ -157,7 +151,7 @@ public record BoardStanding(
     return last(shots);
   }
 
-  private static List<Shot> last(List<Shot> shots) {
+  static List<Shot> last(List<Shot> shots) {
     Comparator<Subject> way = Comparator.comparing(Subject::stage).thenComparing(Subject::attempt);
     Map<String, Set<Shot>> rows = new LinkedHashMap<>();
     for (Map.Entry<String, List<Shot>> row : byRow(shots).entrySet()) {
@@ -172,7 +166,8 @@ public record BoardStanding(
     return rows.values().stream().flatMap(Set::stream).toList();
   }
 
-  private static Map<String, List<Shot>> byRow(List<Shot> shots) {
+  /** Photos by the row that they show, in the order in which the rows came. */
+  static Map<String, List<Shot>> byRow(List<Shot> shots) {
     return shots.stream()
         .collect(
             Collectors.groupingBy(BoardStanding::row, LinkedHashMap::new, Collectors.toList()));
@@ -183,16 +178,6 @@ public record BoardStanding(
         + " "
         + shot.scoring.method().settings().row().leads()
         + shot.scoring.subject().port().map(port -> " " + port).orElse("");
-  }
-
-  /** What tells a row from the others of its board; empty if it has no other. */
-  private static String name(Shot shot, List<Shot> shots) {
-    return byRow(shots).size() == 1
-        ? ""
-        : shot.scoring
-            .subject()
-            .port()
-            .orElse(shot.scoring.method().settings().row().connectorId());
   }
 
   /** Rows of which there are photos. */
@@ -216,113 +201,13 @@ public record BoardStanding(
     return open.stream().noneMatch(point -> point.code.forbids());
   }
 
-  private static void ofPhotos(List<Shot> shots, List<LifeEvent> events, List<Point> open) {
-    List<Shot> last = last(shots);
-    if (last.isEmpty()) {
-      open.add(new Point(Code.NO_PHOTO, List.of(), ""));
-    }
-    for (Shot shot : last) {
-      if (shot.row.joints().isEmpty()) {
-        open.add(new Point(Code.NO_ROW, List.of(), shot.scoring.photo().file()));
-      }
-      add(open, Code.DEFECT, pins(shot, Verdict.DEFECT), name(shot, shots));
-      add(open, Code.UNJUDGED, pins(shot, Verdict.UNJUDGED), name(shot, shots));
-    }
-    Map<String, List<Shot>> rows = byRow(shots);
-    // A heat names pins and no row: of several rows it settles none.
-    List<LifeEvent> heats = rows.size() == 1 ? events : List.of();
-    rows.values()
-        .forEach(
-            row ->
-                add(
-                    open,
-                    Code.BENCH_FAULT,
-                    BenchFaults.unsettled(row, last, heats),
-                    name(row.get(0), shots)));
-    add(open, Code.HEATED_SINCE, heatedSince(shots, events), "");
-  }
-
   /** Legs as they stand, by connector and side. */
   public List<LegsSeen> legs() {
     return LegsStanding.of(events);
   }
 
-  private static void ofLegs(List<LifeEvent> events, List<Point> open) {
-    for (LegsSeen seen : LegsStanding.of(events)) {
-      addLegs(open, Code.LEG_DEFECT, seen.numbers(Verdict.DEFECT));
-      addLegs(
-          open,
-          Code.LEGS_UNJUDGED,
-          seen.legs().isEmpty() ? List.of("-") : seen.numbers(Verdict.UNJUDGED));
-    }
-  }
-
-  private static void addLegs(List<Point> open, Code code, List<String> legs) {
-    if (!legs.isEmpty()) {
-      open.add(new Point(code, List.of(), String.join(", ", legs)));
-    }
-  }
-
-  /**
-   * Pins that were heated after the last photo: it shows them as they were before. A heat names no
-   * row, so of several rows the one counts whose last photo is the oldest.
-   */
-  private static List<Integer> heatedSince(List<Shot> shots, List<LifeEvent> events) {
-    Optional<Instant> photo =
-        byRow(shots).values().stream()
-            .map(row -> row.stream().map(BoardStanding::when).max(Instant::compareTo).orElseThrow())
-            .min(Instant::compareTo);
-    return events.stream()
-        .filter(event -> photo.isPresent() && event.at().toInstant().isAfter(photo.get()))
-        .flatMap(event -> event.pins().stream())
-        .distinct()
-        .sorted()
-        .toList();
-  }
-
-  private static Instant when(Shot shot) {
+  static Instant when(Shot shot) {
     return shot.scoring.scoredAt().toInstant();
-  }
-
-  private static void add(List<Point> open, Code code, List<Integer> pins, String row) {
-    if (!pins.isEmpty()) {
-      open.add(new Point(code, pins, row));
-    }
-  }
-
-  private static List<Integer> pins(Shot shot, Verdict verdict) {
-    return shot.row.joints().stream()
-        .filter(joint -> joint.verdict() == verdict)
-        .map(RecordedJoint::pin)
-        .toList();
-  }
-
-  private static void ofEvents(
-      List<Shot> shots,
-      List<LifeEvent> events,
-      Map<Integer, Integer> heats,
-      int mostHeats,
-      List<Point> open) {
-    add(
-        open,
-        Code.TOO_HOT,
-        heats.entrySet().stream()
-            .filter(entry -> entry.getValue() > mostHeats)
-            .map(Map.Entry::getKey)
-            .toList(),
-        "");
-    Optional<LifeEvent> test = current(shots, events, LifeEvent.Kind.FUNCTION_TEST);
-    if (test.isEmpty()) {
-      open.add(new Point(Code.NO_TEST, List.of(), ""));
-    } else if (!test.get().good().orElseThrow()) {
-      open.add(new Point(Code.TEST_FAILED, List.of(), test.get().words()));
-    }
-    Optional<LifeEvent> decision = current(shots, events, LifeEvent.Kind.HAND_BACK);
-    if (decision.isEmpty()) {
-      open.add(new Point(Code.NO_DECISION, List.of(), ""));
-    } else if (!decision.get().good().orElseThrow()) {
-      open.add(new Point(Code.NOT_HANDED_BACK, List.of(), decision.get().words()));
-    }
   }
 
   /**
@@ -333,7 +218,7 @@ public record BoardStanding(
   }
 
   /** The last event of a kind, unless the board was photographed or heated after it. */
-  private static Optional<LifeEvent> current(
+  static Optional<LifeEvent> current(
       List<Shot> shots, List<LifeEvent> events, LifeEvent.Kind kind) {
     Optional<Instant> changed =
         Stream.concat(

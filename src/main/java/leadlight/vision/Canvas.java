@@ -3,7 +3,6 @@ package leadlight.vision;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.Homography;
-import leadlight.model.PointPx;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -152,13 +151,14 @@ public final class Canvas implements AutoCloseable {
    */
   public void pasteStraightened(
       Frame picture, Homography toPicture, int x, int y, int widthPx, int heightPx) {
-    Rect seen = seen(picture, toPicture, widthPx, heightPx);
+    Rect seen = SeenPart.of(picture, toPicture, widthPx, heightPx);
     if (seen.empty()) {
       return;
     }
     try (MatScope scope = new MatScope()) {
       Mat source = scope.add(picture.mat().submat(seen));
-      double reduction = Math.sqrt(seenArea(toPicture, widthPx, heightPx) / widthPx / heightPx);
+      double reduction =
+          Math.sqrt(SeenPart.area(toPicture, widthPx, heightPx) / widthPx / heightPx);
       double factor = reduction > PLAIN_REDUCTION ? 1 / reduction : 1;
       if (factor < 1) {
         Mat small = scope.add(new Mat());
@@ -187,43 +187,6 @@ public final class Canvas implements AutoCloseable {
           (reduction < 1 ? Imgproc.INTER_CUBIC : Imgproc.INTER_LINEAR) | Imgproc.WARP_INVERSE_MAP,
           Core.BORDER_TRANSPARENT);
     }
-  }
-
-  private static PointPx[] corners(Homography toPicture, int widthPx, int heightPx) {
-    return new PointPx[] {
-      toPicture.map(-0.5, -0.5),
-      toPicture.map(widthPx - 0.5, -0.5),
-      toPicture.map(widthPx - 0.5, heightPx - 0.5),
-      toPicture.map(-0.5, heightPx - 0.5)
-    };
-  }
-
-  private static double seenArea(Homography toPicture, int widthPx, int heightPx) {
-    PointPx[] c = corners(toPicture, widthPx, heightPx);
-    double twice = 0;
-    for (int i = 0; i < 4; i++) {
-      PointPx next = c[(i + 1) % 4];
-      twice += c[i].x() * next.y() - next.x() * c[i].y();
-    }
-    return Math.abs(twice) / 2;
-  }
-
-  private static Rect seen(Frame picture, Homography toPicture, int widthPx, int heightPx) {
-    double left = picture.widthPx();
-    double top = picture.heightPx();
-    double right = 0;
-    double bottom = 0;
-    for (PointPx corner : corners(toPicture, widthPx, heightPx)) {
-      left = Math.min(left, corner.x());
-      top = Math.min(top, corner.y());
-      right = Math.max(right, corner.x());
-      bottom = Math.max(bottom, corner.y());
-    }
-    int x = (int) Math.max(0, Math.floor(left) - 2);
-    int y = (int) Math.max(0, Math.floor(top) - 2);
-    int width = (int) Math.min(picture.widthPx(), Math.ceil(right) + 3) - x;
-    int height = (int) Math.min(picture.heightPx(), Math.ceil(bottom) + 3) - y;
-    return width > 0 && height > 0 ? new Rect(x, y, width, height) : new Rect();
   }
 
   /**

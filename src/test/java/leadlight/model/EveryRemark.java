@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** Samples of every kind of doubt and note, with each sort of argument that changes the words. */
 public final class EveryRemark {
@@ -14,10 +13,7 @@ public final class EveryRemark {
 
   /** The kinds, as records. */
   public static List<Class<? extends Remark>> kinds() {
-    return Stream.of(Doubt.class, Note.class)
-        .flatMap(type -> Arrays.stream(type.getPermittedSubclasses()))
-        .<Class<? extends Remark>>map(kind -> kind.asSubclass(Remark.class))
-        .toList();
+    return Remark.kinds(Remark.class);
   }
 
   /** All samples of all kinds. */

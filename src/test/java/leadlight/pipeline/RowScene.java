@@ -68,7 +68,7 @@ record RowScene(TrialPhoto picture) {
   double offWhenScored(RowOutcome.Found row) {
     try (Photo photo = photo()) {
       RowOutcome scored =
-          new PhotoScorer(settings(spec(0), Opinions.BOTH), LIMITS).inPlace(photo, row);
+          new RowReading(settings(spec(0), Opinions.BOTH), new JointMeter()).inPlace(photo, row);
       return ((RowOutcome.Found) scored)
               .leads()
               .get(0)

@@ -98,15 +98,15 @@ class RowArithmeticTest {
     for (int i = 0; i < scores.length; i++) {
       scores[i] = -(i - 3 - top) * (i - 3 - top);
     }
-    assertThat(LeadRefiner.peak(scores, 3)).isCloseTo(3 + top, within(1e-9));
+    assertThat(Correlation.peak(scores, 3)).isCloseTo(3 + top, within(1e-9));
     assertThat(Choice.of(scores, 1, 5).row()).isCloseTo(3 + top, within(1e-9));
   }
 
   @Test
   void atTheEdgeAndOnAPlainThereIsNothingBetweenTheRows() {
-    assertThat(LeadRefiner.peak(new double[] {3, 2, 1}, 0)).isZero();
-    assertThat(LeadRefiner.peak(new double[] {1, 2, 3}, 2)).isEqualTo(2);
-    assertThat(LeadRefiner.peak(new double[] {1, 1, 1}, 1)).isEqualTo(1);
+    assertThat(Correlation.peak(new double[] {3, 2, 1}, 0)).isZero();
+    assertThat(Correlation.peak(new double[] {1, 2, 3}, 2)).isEqualTo(2);
+    assertThat(Correlation.peak(new double[] {1, 1, 1}, 1)).isEqualTo(1);
     assertThat(Choice.of(new double[] {1, 2, 3, 9}, 0, 2).row())
         .as("what lies outside the range is not looked at")
         .isEqualTo(2);
@@ -128,10 +128,10 @@ class RowArithmeticTest {
     double[][] upsideDown = {{-1}, {-2}, {-4}, {-2}, {-1}, {0}, {0}};
     double[][] later = {{0}, {1}, {2}, {4}, {2}, {1}, {0}};
 
-    assertThat(LeadRefiner.correlation(shape, 2, brighter, 2, 2)).isCloseTo(1, within(1e-3));
-    assertThat(LeadRefiner.correlation(shape, 2, upsideDown, 2, 2)).isCloseTo(-1, within(1e-3));
-    assertThat(LeadRefiner.correlation(shape, 2, later, 3, 2)).isCloseTo(1, within(1e-3));
-    assertThat(LeadRefiner.correlation(shape, 2, later, 2, 2)).isLessThan(0.6);
+    assertThat(Correlation.of(shape, 2, brighter, 2, 2)).isCloseTo(1, within(1e-3));
+    assertThat(Correlation.of(shape, 2, upsideDown, 2, 2)).isCloseTo(-1, within(1e-3));
+    assertThat(Correlation.of(shape, 2, later, 3, 2)).isCloseTo(1, within(1e-3));
+    assertThat(Correlation.of(shape, 2, later, 2, 2)).isLessThan(0.6);
   }
 
   // Smoothing.

@@ -1,0 +1,57 @@
+package leadlight.grade;
+
+import java.util.Optional;
+import leadlight.data.Figure;
+import leadlight.model.BenchOpinion;
+import leadlight.model.EnrolledRow;
+import leadlight.model.Familiarity;
+import leadlight.model.FindingKind;
+import leadlight.model.RowSpec;
+
+/**
+ * What all joints of a row are judged by.
+ *
+ * @param limits the limits
+ * @param productClass 1, 2 or 3
+ * @param decision the thresholds
+ * @param spec the row
+ * @param make whether the photo's make is familiar
+ * @param enrolled what an enrolled bench says of the row, if one was named
+ * @param bareThroughout whether the row's middle joint looks like a land without a lead
+ */
+record RowRules(
+    AcceptanceSet limits,
+    int productClass,
+    Decision decision,
+    RowSpec spec,
+    Familiarity make,
+    Optional<EnrolledRow> enrolled,
+    boolean bareThroughout) {
+
+  Rule rule(FindingKind kind) {
+    return limits.rule(kind, productClass);
+  }
+
+  boolean unfamiliarPhoto() {
+    return unfamiliar(make, decision);
+  }
+
+  static boolean unfamiliar(Familiarity make, Decision decision) {
+    Figure from = make.byReader() ? decision.unfamiliarFrom() : decision.unfamiliarFromByMeasures();
+    return make.unfamiliar() >= from.value();
+  }
+
+  /** Whether an enrolled bench judges this photo. */
+  boolean judged() {
+    return enrolled.filter(EnrolledRow::judges).isPresent();
+  }
+
+  /** What it says of a joint. */
+  Optional<BenchOpinion> said(int pin) {
+    return enrolled.filter(EnrolledRow::judges).map(row -> row.opinions().get(pin - 1));
+  }
+
+  String name() {
+    return enrolled.map(EnrolledRow::bench).orElse("");
+  }
+}

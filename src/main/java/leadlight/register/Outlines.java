@@ -9,12 +9,6 @@ import leadlight.model.Plane;
  */
 final class Outlines {
 
-  /** Spreads a pixel: fainter steps of evened light are noise. */
-  private static final float FAINT = 0.05f;
-
-  /** Least spread of the logarithm around a pixel. */
-  private static final double FLOOR = 0.1;
-
   private Outlines() {}
 
   /**
@@ -22,8 +16,9 @@ final class Outlines {
    *
    * @param even evened light
    * @param radius half side of the surroundings, pixels
+   * @param tuning what is too faint to count
    */
-  static Plane of(Plane even, int radius) {
+  static Plane of(Plane even, int radius, RegisterTuning tuning) {
     Plane soft = Focus.softer(Focus.softer(even));
     int w = soft.width();
     int h = soft.height();
@@ -32,10 +27,10 @@ final class Outlines {
       for (int x = 0; x < w; x++) {
         double gx = slope(soft, x, y, 1, 0);
         double gy = slope(soft, x, y, 0, 1);
-        out[y * w + x] = (float) Math.log(FAINT + Math.hypot(gx, gy));
+        out[y * w + x] = (float) Math.log(tuning.faintStep().value() + Math.hypot(gx, gy));
       }
     }
-    return Evened.of(new Plane(w, h, out), radius, FLOOR);
+    return Evened.of(new Plane(w, h, out), radius, tuning.outlineFloor().value());
   }
 
   private static double slope(Plane light, int x, int y, int dx, int dy) {

@@ -208,7 +208,7 @@ public final class Registrar {
 
   private Plane shown(Cut cut, Look look) {
     Plane even = evened(cut);
-    return look == Look.LIGHT ? even : Outlines.of(even, radius(cut.grid()));
+    return look == Look.LIGHT ? even : Outlines.of(even, radius(cut.grid()), tuning);
   }
 
   /** How long a pixel of the grid is in the other photo, at the middle. */

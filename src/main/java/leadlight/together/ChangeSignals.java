@@ -26,7 +26,7 @@ final class ChangeSignals {
 
   /**
    * The signals of one joint: apart ahead of the toe and on the side that changed more, unlike in
-   * the same two; NaN where a zone is not in both pictures.
+   * the same two; NaN where most of a zone is not in both pictures or is burnt out in both.
    */
   double[] of(LandZones zones) {
     Zone ahead = zone(zones.ahead());
@@ -34,22 +34,34 @@ final class ChangeSignals {
     Zone right = zone(zones.right());
     return new double[] {
       ahead.apart(),
-      Math.max(left.apart(), right.apart()),
+      worse(left.apart(), right.apart()),
       ahead.unlike(),
-      Math.max(left.unlike(), right.unlike())
+      worse(left.unlike(), right.unlike())
     };
+  }
+
+  /** The larger, or that of the side that shows. */
+  private static double worse(double left, double right) {
+    return Double.isNaN(left) || left < right ? right : left;
   }
 
   private Zone zone(LandZones.Box box) {
     Zone zone = new Zone();
     double spread = light.spread();
-    for (int i : box.pixels(light.after().width(), light.after().height())) {
-      if (overlay.seen(i)) {
+    int[] pixels = box.pixels(light.after().width(), light.after().height());
+    for (int i : pixels) {
+      if (overlay.seen(i) && !burnt(i)) {
         zone.add(
             light.before().data()[i] / spread, light.after().data()[i] / spread, apart[i] / spread);
       }
     }
-    return zone;
+    return zone.n > pixels.length / 2.0 ? zone : new Zone();
+  }
+
+  /** White in both photos: whatever happened there, it does not show. */
+  private boolean burnt(int i) {
+    return overlay.fixed().light().data()[i] >= SteadyLight.BURNT
+        && overlay.moving().light().data()[i] >= SteadyLight.BURNT;
   }
 
   /** Sums over a zone. */

@@ -1,5 +1,6 @@
 package leadlight.together;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import leadlight.model.RowOutcome;
@@ -53,12 +54,15 @@ final class Placed {
     return compared.noise() > tuning.mostNoise().value();
   }
 
-  /** Chance that solder came, by the signals of a joint. */
+  /** Chance that solder came, by the signals of a joint; even where a zone does not show. */
   double soldered(double[] signals) {
+    if (Arrays.stream(signals).anyMatch(Double::isNaN)) {
+      return 0.5;
+    }
     double sum = tuning.offset().value();
     for (int i = 0; i < signals.length; i++) {
-      double value = Double.isNaN(signals[i]) ? 0 : Math.max(0, signals[i]);
-      sum += tuning.weights().get(i) * Math.log(value + tuning.floor().value());
+      sum +=
+          tuning.weights().get(i) * Math.log(Math.max(0, signals[i]) + tuning.floor().value());
     }
     return 1 / (1 + Math.exp(-sum));
   }

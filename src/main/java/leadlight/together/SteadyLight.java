@@ -22,7 +22,7 @@ final class SteadyLight {
   private static final int ENOUGH = 20_000;
 
   /** Beyond it a pixel is burnt and its light is not known. */
-  private static final double BURNT = 250;
+  static final double BURNT = 250;
 
   /** Tukey's 4.685 spreads: 95 % efficiency for normal errors (Huber, Robust Statistics, 1981). */
   private static final double BIWEIGHT = 4.685;

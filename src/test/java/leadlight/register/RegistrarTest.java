@@ -80,7 +80,9 @@ class RegistrarTest {
   void underALampThatTurnsLightToDarkOutlinesStillFindThePlace() {
     Homography there = DrawnBoard.camera(1.02, 0.015, 9, -4);
     Homography found = there.after(new Homography(1, 0, 0.04, 0, 1, -0.05, 0, 0, 1));
-    assertThat(worstPx(byRows(board, there, found, OTHER_LAMP), there)).isLessThan(0.5);
+    // What 95 of 100 pairs of path-traced rows under several lamps keep to, 0.06 pitch.
+    double least = 0.06 * DrawnBoard.row(there).pitchPx();
+    assertThat(worstPx(byRows(board, there, found, OTHER_LAMP), there)).isLessThan(least);
   }
 
   @Test

@@ -27,6 +27,9 @@ class ChangeSignalsTest {
 
   private static final Shot BEFORE = new Shot(1, 0, 0, false);
 
+  /** So bright that all metal is white. */
+  private static final Shot BURNT = new Shot(3, 0, 0, false);
+
   private static double light(double x, double y, Shot shot) {
     double light = 60 + 6 * Math.sin(x / 9) * Math.cos(y / 7);
     for (int lead = 0; lead < 3; lead++) {
@@ -38,7 +41,7 @@ class ChangeSignalsTest {
       light = land && shot.soldered && lead == MIDDLE ? 190 - 2 * (y - 60) : light;
       light = top ? 170 + 5 * Math.sin(y / 4) : light;
     }
-    return light * (shot.gain + shot.fallOff * x / WIDTH) + shot.level;
+    return Math.min(255, light * (shot.gain + shot.fallOff * x / WIDTH) + shot.level);
   }
 
   private static Cut cut(Shot shot) {
@@ -52,7 +55,11 @@ class ChangeSignalsTest {
   }
 
   private static List<double[]> signals(Shot after) {
-    Overlay overlay = new Overlay(cut(after), cut(BEFORE), TO_MM, 1, 1, 1);
+    return signals(after, BEFORE);
+  }
+
+  private static List<double[]> signals(Shot after, Shot before) {
+    Overlay overlay = new Overlay(cut(after), cut(before), TO_MM, 1, 1, 1);
     // The photo is the grid itself.
     List<Lead> leads = List.of(lead(1), lead(2), lead(3));
     List<LandZones> zones = LandZones.of(leads, GRID, PITCH_MM, TO_MM);
@@ -97,5 +104,12 @@ class ChangeSignalsTest {
     assertThat(chance(joints.get(MIDDLE))).isGreaterThan(0.9);
     assertThat(chance(joints.get(0))).isLessThan(0.1);
     assertThat(chance(joints.get(2))).isLessThan(0.1);
+  }
+
+  @Test
+  void whatIsBurntOutInBothPhotosIsNotCalledUnchanged() {
+    for (double[] joint : signals(BURNT, BURNT)) {
+      assertThat(chance(joint)).isEqualTo(0.5);
+    }
   }
 }

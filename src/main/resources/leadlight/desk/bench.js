@@ -10,7 +10,7 @@
   let glancing = false;
   let stamp = "";
   let live = true;
-  let last = Promise.resolve();
+  let queued = Promise.resolve();
   let away = "";
   let seeking = false;
 
@@ -263,8 +263,8 @@
     const next = async () => {
       if (await post(path, body)) await refresh(0);
     };
-    last = last.then(next, next);
-    return last;
+    queued = queued.then(next, next);
+    return queued;
   }
 
   const note = (kind, text, pins, good) => done("note", { kind, words: text, pins, ...(good === undefined ? {} : { good }) });

@@ -6,9 +6,11 @@ import java.util.concurrent.Callable;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import leadlight.model.UserError;
 import leadlight.pipeline.InOrder;
 import leadlight.scene.BenchSets;
+import leadlight.scene.LampSets;
 import leadlight.scene.LegMix;
 import leadlight.scene.LegRenderer;
 import leadlight.scene.LegSampler;
@@ -125,6 +127,11 @@ final class SceneCommand implements Callable<Integer> {
     private boolean placed;
 
     @Option(
+        names = "--lamps",
+        description = "Sets instead: each row under three lamps, NAME-a, NAME-b and NAME-c.")
+    private boolean lamps;
+
+    @Option(
         names = "--benches",
         description =
             "Mock benches instead: of each a dozen photos under one lamp, sound, unsoldered, mixed.")
@@ -165,22 +172,25 @@ final class SceneCommand implements Callable<Integer> {
     }
 
     private IntConsumer legsDrawn() {
-      if (placed || benches) {
-        throw new UserError("--legs goes without --placed and --benches");
+      if (placed || lamps || benches) {
+        throw new UserError("--legs goes without --placed, --lamps and --benches");
       }
       LegSampler sampler = new LegSampler(LegMix.read(mix), seed);
       return number -> SceneFiles.write(LegRenderer.render(sampler.draw(number)), out);
     }
 
     private IntFunction<List<SceneSpec>> drawn(SceneMix from) {
-      if (placed && benches) {
-        throw new UserError("give --placed or --benches, not both");
+      if (Stream.of(placed, lamps, benches).filter(asked -> asked).count() > 1) {
+        throw new UserError("give one of --placed, --lamps and --benches");
       }
       if (benches) {
         return new BenchSets(from, seed)::bench;
       }
       if (placed) {
         return new PlacedPairs(from, seed)::pair;
+      }
+      if (lamps) {
+        return new LampSets(from, seed)::set;
       }
       SceneSet set = new SceneSet(from, seed);
       return number -> List.of(set.spec(number));

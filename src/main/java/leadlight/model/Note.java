@@ -381,6 +381,9 @@ public sealed interface Note extends Remark {
    */
   record ChangeUnclear(double soldered) implements Note {}
 
+  /** What cannot have changed looks so different in two photos that no change of solder shows. */
+  record OtherLight() implements Note {}
+
   /** A land that is torn off the board may hold a lead firmly and join it to nothing. */
   record TornLand() implements Note {}
 

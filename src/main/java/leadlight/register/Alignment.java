@@ -5,11 +5,21 @@ import leadlight.model.Homography;
 import leadlight.model.Plane;
 
 /**
- * One step of laying a cut over another: the projective change that makes their evened light agree
- * best, by Gauss and Newton (Lucas and Kanade 1981; Baker and Matthews 2004), robust against what
- * only one of them shows (Tukey's biweight).
+ * One step of laying a cut over another: the change of place that makes two pictures agree best, by
+ * Gauss and Newton (Lucas and Kanade 1981; Baker and Matthews 2004), robust against what only one
+ * of them shows (Tukey's biweight).
  */
 final class Alignment {
+
+  /** What a step may do; the fewer, the less does what only one picture shows lead it astray. */
+  enum Freedom {
+    /** Shift, turn and scale. */
+    SIMILAR,
+    /** Shear and another scale across, besides: a small tilt. */
+    AFFINE,
+    /** All that a camera does to a plane. */
+    PROJECTIVE
+  }
 
   private static final int UNKNOWNS = 8;
 
@@ -22,12 +32,14 @@ final class Alignment {
   private final Plane fixed;
   private final Plane moving;
   private final boolean[] use;
+  private final Freedom freedom;
   private final double half;
 
-  Alignment(Plane fixed, Plane moving, boolean[] use) {
+  Alignment(Plane fixed, Plane moving, boolean[] use, Freedom freedom) {
     this.fixed = fixed;
     this.moving = moving;
     this.use = use;
+    this.freedom = freedom;
     this.half = fixed.width() / 2.0;
   }
 
@@ -48,7 +60,7 @@ final class Alignment {
         }
       }
     }
-    return map(normal.solution());
+    return map(full(normal.solution()));
   }
 
   /** The mean gradient of both: errors of second order cancel. */
@@ -70,6 +82,28 @@ final class Alignment {
     double both = gx * x + gy * y;
     row[6] = both * x;
     row[7] = both * y;
+    if (freedom == Freedom.AFFINE) {
+      row[6] = 0;
+      row[7] = 0;
+    }
+    if (freedom == Freedom.SIMILAR) {
+      similar(row);
+    }
+  }
+
+  /** Scale and turn in the places of the first two slopes, nothing in those of the others. */
+  private static void similar(double[] row) {
+    row[1] += row[5];
+    row[2] -= row[4];
+    Arrays.fill(row, 4, UNKNOWNS, 0);
+  }
+
+  /** What a fit with fewer unknowns found, as the eight of a projective map. */
+  private double[] full(double[] c) {
+    if (freedom == Freedom.SIMILAR) {
+      return new double[] {c[0], c[1], c[2], c[3], -c[2], c[1], 0, 0};
+    }
+    return c;
   }
 
   /** The small change as a projective map, right to first order in it. */

@@ -16,6 +16,8 @@ import leadlight.data.Figure;
  * @param reachPitch how far the camera may have moved, pitches
  * @param evenPitch half side of the surroundings that light is evened against, pitches
  * @param floorLevels least spread of light around a pixel, grey levels
+ * @param faintStep step of evened light from pixel to pixel that is noise, spreads
+ * @param outlineFloor least spread of the outlines around a pixel, of a natural logarithm
  * @param rounds steps at each level
  * @param mostStretch how many times larger or smaller steps may make a map; beyond it they have run
  *     away, as over a photo of something else
@@ -30,6 +32,8 @@ public record RegisterTuning(
     @JsonProperty(required = true) Figure reachPitch,
     @JsonProperty(required = true) Figure evenPitch,
     @JsonProperty(required = true) Figure floorLevels,
+    @JsonProperty(required = true) Figure faintStep,
+    @JsonProperty(required = true) Figure outlineFloor,
     @JsonProperty(required = true) Figure rounds,
     @JsonProperty(required = true) Figure mostStretch) {
 

@@ -8,6 +8,7 @@ import leadlight.model.Lead;
 import leadlight.model.Plane;
 import leadlight.model.PointPx;
 import leadlight.model.RowOutcome;
+import leadlight.register.Alignment.Freedom;
 import leadlight.vision.Frame;
 import leadlight.vision.Matching;
 
@@ -73,7 +74,7 @@ public final class Registrar {
 
   /** Lays a photo over, taken by a camera that moved little. */
   public Overlay overlay(Frame moving) {
-    return refined(moving, near(moving));
+    return refined(moving, near(moving), Look.LIGHT);
   }
 
   /**
@@ -88,12 +89,20 @@ public final class Registrar {
             .map(pins -> counted(moving, mmToMoving, pins))
             .sorted(Comparator.comparingDouble(Overlay::ownLikeness).reversed())
             .toList();
-    Overlay best = tried.get(0);
+    Overlay best = closer(moving, tried.get(0));
     return best.withMargin(best.ownLikeness() - tried.get(1).ownLikeness());
   }
 
+  /** Laid by light from there on, if that makes the two more alike: under one lamp it does. */
+  private Overlay closer(Frame moving, Overlay by) {
+    Homography mmToMoving = by.gridToMoving().after(inverseMm(grid));
+    Overlay closer =
+        compared(moving, laid(moving, grid, mmToMoving, Look.LIGHT, Freedom.PROJECTIVE));
+    return closer.likeness() > by.likeness() ? closer : by;
+  }
+
   private Overlay counted(Frame moving, Homography mmToMoving, int pins) {
-    return refined(moving, mmToMoving.after(shift(pins * pitchMm, 0)));
+    return refined(moving, mmToMoving.after(shift(pins * pitchMm, 0)), Look.OUTLINES);
   }
 
   private static Homography shift(double uMm, double vMm) {
@@ -131,45 +140,75 @@ public final class Registrar {
     return new ColourPatch(light, light, light);
   }
 
-  private Overlay refined(Frame moving, Homography mmToMoving) {
+  /** What two photos are laid over each other by. */
+  private enum Look {
+    /** Their light: most exact under one lamp, and led astray by another. */
+    LIGHT(Freedom.PROJECTIVE, Freedom.PROJECTIVE),
+    /** Their outlines, which no lamp moves; less exact, so fewer unknowns until the last level. */
+    OUTLINES(Freedom.SIMILAR, Freedom.AFFINE);
+
+    private final Freedom first;
+    private final Freedom last;
+
+    Look(Freedom first, Freedom last) {
+      this.first = first;
+      this.last = last;
+    }
+  }
+
+  private Overlay refined(Frame moving, Homography mmToMoving, Look look) {
     Homography map = mmToMoving;
     for (double pitchPx :
         new double[] {tuning.coarsePitchPx().value(), tuning.middlePitchPx().value()}) {
       if (pitchPx < row.pitchPx()) {
-        map = laid(moving, level(pitchPx), map).gridToMoving().after(inverseMm(level(pitchPx)));
+        RowGrid level = level(pitchPx);
+        map = laid(moving, level, map, look, look.first).after(inverseMm(level));
       }
     }
-    return laid(moving, grid, map);
+    return compared(moving, laid(moving, grid, map, look, look.last));
   }
 
   private RowGrid level(double pitchPx) {
     return grid.scaled(Math.min(1, pitchPx / (grid.pxPerMm() * pitchMm)));
   }
 
-  private Overlay laid(Frame moving, RowGrid level, Homography mmToMoving) {
+  /** The map from a level's grid to the other photo. */
+  private Homography laid(
+      Frame moving, RowGrid level, Homography mmToMoving, Look look, Freedom freedom) {
     Cut fixed = Cut.of(photo, level, row.mmToPx().after(level.toMm()));
-    Plane fixedEven = evened(fixed);
+    Plane shown = shown(fixed, look);
     Homography map = mmToMoving.after(level.toMm());
     int rounds = (int) tuning.rounds().value();
     double startPx = gridPixel(level, map);
     for (int round = 0; round < rounds; round++) {
       Cut other = Cut.of(moving, level, map);
       Homography next =
-          map.after(new Alignment(fixedEven, evened(other), both(fixed, other)).step());
+          map.after(new Alignment(shown, shown(other, look), both(fixed, other), freedom).step());
       double stretch = gridPixel(level, next) / startPx;
       if (!(stretch < tuning.mostStretch().value() && stretch > 1 / tuning.mostStretch().value())) {
         break;
       }
       map = next;
     }
-    Cut other = Cut.of(moving, level, map);
+    return map;
+  }
+
+  private Overlay compared(Frame moving, Homography map) {
+    Cut fixed = Cut.of(photo, grid, gridToPhoto());
+    Plane fixedEven = evened(fixed);
+    Cut other = Cut.of(moving, grid, map);
     Plane otherEven = evened(other);
     boolean[] both = both(fixed, other);
-    double pitchPx = level.pxPerMm() * pitchMm;
+    double pitchPx = grid.pxPerMm() * pitchMm;
     double own =
         Likeness.of(
-            Likeness.own(fixedEven, pitchPx), Likeness.own(otherEven, pitchPx), inner(both, level));
+            Likeness.own(fixedEven, pitchPx), Likeness.own(otherEven, pitchPx), inner(both, grid));
     return new Overlay(fixed, other, map, Likeness.of(fixedEven, otherEven, both), own, 0);
+  }
+
+  private Plane shown(Cut cut, Look look) {
+    Plane even = evened(cut);
+    return look == Look.LIGHT ? even : Outlines.of(even, radius(cut.grid()), tuning);
   }
 
   /** How long a pixel of the grid is in the other photo, at the middle. */
@@ -180,10 +219,12 @@ public final class Registrar {
   }
 
   /** Evened light of a cut, at its own scale. */
-  public Plane evened(Cut cut) {
-    int radius =
-        (int) Math.max(2, Math.round(tuning.evenPitch().value() * pitchMm * cut.grid().pxPerMm()));
-    return Evened.of(cut.light(), radius, tuning.floorLevels().value());
+  private Plane evened(Cut cut) {
+    return Evened.of(cut.light(), radius(cut.grid()), tuning.floorLevels().value());
+  }
+
+  private int radius(RowGrid level) {
+    return (int) Math.max(2, Math.round(tuning.evenPitch().value() * pitchMm * level.pxPerMm()));
   }
 
   /** Without the ends, which differ from the middle in one way in all rows. */

@@ -75,7 +75,8 @@ public final class PlacedPairs {
         dirt);
   }
 
-  private static CameraSpec moved(CameraSpec was, Dice dice) {
+  /** The camera over a board that was put down again, focused and exposed anew. */
+  static CameraSpec moved(CameraSpec was, Dice dice) {
     CameraSpec.Sensing s = was.sensor();
     return new CameraSpec(
         was.widthPx(),

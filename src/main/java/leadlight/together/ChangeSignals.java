@@ -1,83 +1,67 @@
 package leadlight.together;
 
-import leadlight.model.Homography;
-import leadlight.model.Lead;
 import leadlight.model.Plane;
-import leadlight.model.PointPx;
 import leadlight.register.Overlay;
-import leadlight.register.RowGrid;
 
 /**
- * How much a joint changed between two photos, zone by zone: one less the correlation of its evened
- * light, after a small blur that takes the difference of focus away. The shoulder of the lead and
- * the board ahead of the land cannot have changed; they say how alike the photos are there.
+ * How much a joint changed between two photos, once light and focus were made alike. Two things of
+ * each zone: how far its light lies outside what the other photo shows within a pixel (so that a
+ * photo laid over half a pixel off changes nothing), in spreads of the row's light; and one less
+ * the correlation of its pattern, which a smear of residue or a lamp that moved alters little.
  */
 final class ChangeSignals {
 
-  /** Zones: ahead of the toe, beside the foot, the whole land; then what cannot have changed. */
-  static final int COUNT = 6;
-
-  private static final double HALF_LAND = 0.3;
-  private static final double HALF_LEAD = 0.2;
+  /** A flat zone has no pattern to compare: a little is added to either side, squared spreads. */
+  private static final double FLAT = 0.02;
 
   private final Overlay overlay;
-  private final Plane before;
-  private final Plane after;
-  private final double pitchPx;
-  private final Homography photoToMm;
+  private final SteadyLight light;
+  private final float[] apart;
 
-  /**
-   * Takes two photos, evened.
-   *
-   * @param photoToMm of the photo that stays
-   */
-  ChangeSignals(Overlay overlay, Plane before, Plane after, double pitchMm, Homography photoToMm) {
+  ChangeSignals(Overlay overlay, SteadyLight light) {
     this.overlay = overlay;
-    this.before = blurred(before);
-    this.after = blurred(after);
-    this.pitchPx = pitchMm * overlay.fixed().grid().pxPerMm();
-    this.photoToMm = photoToMm;
+    this.light = light;
+    this.apart = apart(light.after(), light.before());
   }
 
-  /** The signals of one joint; NaN where a zone is not in both pictures. */
-  double[] of(Lead lead) {
-    RowGrid grid = overlay.fixed().grid();
-    PointPx toe = photoToMm.map(lead.toePx().x(), lead.toePx().y());
-    PointPx heel = photoToMm.map(lead.heelPx().x(), lead.heelPx().y());
-    PointPx land = photoToMm.map(lead.landToePx().x(), lead.landToePx().y());
-    double x = grid.column(toe.x());
-    double toeY = grid.row(toe.y());
-    double heelY = grid.row(heel.y());
-    double landY = grid.row(land.y());
-    double w = HALF_LAND * pitchPx;
-    double in = HALF_LEAD * pitchPx;
-    Zone ahead = zone(x - w, x + w, toeY - 0.1 * pitchPx, landY);
-    Zone left = zone(x - w, x - in * 0.8, heelY, toeY);
-    Zone right = zone(x + in * 0.8, x + w, heelY, toeY);
-    Zone whole = zone(x - w, x + w, heelY, landY);
-    Zone shoulder = zone(x - in, x + in, heelY - 0.3 * pitchPx, heelY + 0.3 * (toeY - heelY));
+  /**
+   * The signals of one joint: apart ahead of the toe and on the side that changed more, unlike in
+   * the same two; NaN where most of a zone is not in both pictures or is burnt out in both.
+   */
+  double[] of(LandZones zones) {
+    Zone ahead = zone(zones.ahead());
+    Zone left = zone(zones.left());
+    Zone right = zone(zones.right());
     return new double[] {
+      ahead.apart(),
+      worse(left.apart(), right.apart()),
       ahead.unlike(),
-      (left.unlike() + right.unlike()) / 2,
-      whole.unlike(),
-      shoulder.unlike(),
-      ahead.difference(),
-      whole.difference()
+      worse(left.unlike(), right.unlike())
     };
   }
 
-  private Zone zone(double x0, double x1, double y0, double y1) {
+  /** The larger, or that of the side that shows. */
+  private static double worse(double left, double right) {
+    return Double.isNaN(left) || left < right ? right : left;
+  }
+
+  private Zone zone(LandZones.Box box) {
     Zone zone = new Zone();
-    int w = before.width();
-    for (int y = (int) Math.max(0, Math.ceil(y0)); y <= Math.min(before.height() - 1, y1); y++) {
-      for (int x = (int) Math.max(0, Math.ceil(x0)); x <= Math.min(w - 1, x1); x++) {
-        int i = y * w + x;
-        if (overlay.seen(i)) {
-          zone.add(before.data()[i], after.data()[i]);
-        }
+    double spread = light.spread();
+    int[] pixels = box.pixels(light.after().width(), light.after().height());
+    for (int i : pixels) {
+      if (overlay.seen(i) && !burnt(i)) {
+        zone.add(
+            light.before().data()[i] / spread, light.after().data()[i] / spread, apart[i] / spread);
       }
     }
-    return zone;
+    return zone.n > pixels.length / 2.0 ? zone : new Zone();
+  }
+
+  /** White in both photos: whatever happened there, it does not show. */
+  private boolean burnt(int i) {
+    return overlay.fixed().light().data()[i] >= SteadyLight.BURNT
+        && overlay.moving().light().data()[i] >= SteadyLight.BURNT;
   }
 
   /** Sums over a zone. */
@@ -88,51 +72,54 @@ final class ChangeSignals {
     private double aa;
     private double bb;
     private double ab;
-    private double apart;
+    private double off;
 
-    void add(double before, double after) {
+    void add(double before, double after, double apart) {
       n++;
       a += before;
       b += after;
       aa += before * before;
       bb += after * after;
       ab += before * after;
-      apart += Math.abs(before - after);
+      off += apart;
     }
 
     double unlike() {
-      double va = aa - a * a / n;
-      double vb = bb - b * b / n;
-      // A flat zone has no pattern to compare: a little is added to either side.
-      double floor = 0.02 * n;
-      return 1 - (ab - a * b / n + floor) / Math.sqrt((va + floor) * (vb + floor));
+      double floor = FLAT * n;
+      double va = Math.max(0, aa - a * a / n) + floor;
+      double vb = Math.max(0, bb - b * b / n) + floor;
+      return 1 - (ab - a * b / n + floor) / Math.sqrt(va * vb);
     }
 
-    double difference() {
-      return apart / n;
+    double apart() {
+      return off / n;
     }
   }
 
-  /** A box of three by three, twice. */
-  private static Plane blurred(Plane light) {
-    return once(once(light));
+  /**
+   * How far each pixel lies outside the other picture's range around it, the nearer of both ways.
+   */
+  private static float[] apart(Plane a, Plane b) {
+    float[] apart = new float[a.data().length];
+    for (int i = 0; i < apart.length; i++) {
+      apart[i] = Math.min(outside(a, b, i), outside(b, a, i));
+    }
+    return apart;
   }
 
-  private static Plane once(Plane light) {
-    int w = light.width();
-    int h = light.height();
-    float[] out = light.data().clone();
-    for (int y = 1; y < h - 1; y++) {
-      for (int x = 1; x < w - 1; x++) {
-        float sum = 0;
-        for (int dy = -1; dy <= 1; dy++) {
-          for (int dx = -1; dx <= 1; dx++) {
-            sum += light.data()[(y + dy) * w + x + dx];
-          }
-        }
-        out[y * w + x] = sum / 9;
-      }
+  private static float outside(Plane of, Plane range, int i) {
+    int w = range.width();
+    float[] data = range.data();
+    float low = data[i];
+    float high = low;
+    int x = i % w;
+    for (int k = 0; k < 4; k++) {
+      int to = i + (k == 0 ? -1 : k == 1 ? 1 : k == 2 ? -w : w);
+      boolean in = k > 1 ? to >= 0 && to < data.length : k == 0 ? x > 0 : x < w - 1;
+      low = in ? Math.min(low, data[to]) : low;
+      high = in ? Math.max(high, data[to]) : high;
     }
-    return new Plane(w, h, out);
+    float light = of.data()[i];
+    return Math.max(0, Math.max(light - high, low - light));
   }
 }

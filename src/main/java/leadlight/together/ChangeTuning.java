@@ -9,6 +9,7 @@ import leadlight.data.Figure;
  * When a joint counts as changed: {@code models/motion/change.json}.
  *
  * @param leastLikeness likeness from which two photos may show one row
+ * @param mostNoise how far apart light alone may leave two photos, spreads of the row's light
  * @param offset of the log odds that solder came
  * @param weights of the signals, in the order of {@link ChangeSignals}
  * @param source what the log odds were fitted on
@@ -18,6 +19,7 @@ import leadlight.data.Figure;
  */
 record ChangeTuning(
     @JsonProperty(required = true) Figure leastLikeness,
+    @JsonProperty(required = true) Figure mostNoise,
     @JsonProperty(required = true) Figure offset,
     @JsonProperty(required = true) List<Double> weights,
     @JsonProperty(required = true) String source,

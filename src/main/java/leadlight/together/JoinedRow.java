@@ -54,23 +54,50 @@ public final class JoinedRow {
   /** Joins; the first view's row must have been found for anything to be joined. */
   public Result of(List<View> views) {
     ScoredPhoto first = views.get(0).scored();
+    List<Optional<Note>> refused = refused(views);
     List<Besides.Other> others = new ArrayList<>();
     List<ScoredPhoto> taken = new ArrayList<>(List.of(first));
-    for (View view : views.subList(1, views.size())) {
-      Optional<Note> refused = refused(views.get(0), view);
+    for (int i = 1; i < views.size(); i++) {
+      ScoredPhoto other = views.get(i).scored();
       others.add(
           new Besides.Other(
-              view.scored().photo().file(),
-              view.scored().photo().sha256(),
-              Besides.Role.SAME_ROW,
-              refused));
-      if (refused.isEmpty()) {
-        taken.add(view.scored());
+              other.photo().file(), other.photo().sha256(), Besides.Role.SAME_ROW, refused.get(i)));
+      if (refused.get(i).isEmpty()) {
+        taken.add(other);
       }
     }
     List<List<String>> seenIn = first.joints().stream().map(j -> seenIn(taken, j.pin())).toList();
     return new Result(
         taken.size() == 1 ? first : joined(taken), new Besides(others, seenIn, List.of()));
+  }
+
+  /**
+   * Why each view is refused, if it is, in the order given; the first never is. One that cannot be
+   * told to be the first view's row may be told to be that of another which is: a ring hides what a
+   * coaxial lamp shows, and a side lamp shows both.
+   */
+  private List<Optional<Note>> refused(List<View> views) {
+    List<Optional<Note>> refused = new ArrayList<>(List.of(Optional.empty()));
+    List<View> same = new ArrayList<>(List.of(views.get(0)));
+    for (View view : views.subList(1, views.size())) {
+      refused.add(refused(views.get(0), view));
+    }
+    for (int at = 0; at < same.size(); at++) {
+      for (int i = 1; i < views.size(); i++) {
+        if (at > 0 && unlike(refused.get(i)) && refused(same.get(at), views.get(i)).isEmpty()) {
+          refused.set(i, Optional.empty());
+        }
+        if (refused.get(i).isEmpty() && !same.contains(views.get(i))) {
+          same.add(views.get(i));
+        }
+      }
+    }
+    return refused;
+  }
+
+  /** Whether a view is refused for want of likeness, which another view may have. */
+  private static boolean unlike(Optional<Note> refused) {
+    return refused.stream().anyMatch(Note.OtherRow.class::isInstance);
   }
 
   private static List<String> seenIn(List<ScoredPhoto> taken, int pin) {
@@ -109,6 +136,7 @@ public final class JoinedRow {
     boolean same =
         overlay.ownLikeness() >= tuning.leastOwn().value()
             && overlay.margin() >= tuning.leastMargin().value()
+            && overlay.margin() >= tuning.marginOfOwn().value() * overlay.ownLikeness()
             && SamePins.are(overlay, row, there);
     return same
         ? Optional.empty()

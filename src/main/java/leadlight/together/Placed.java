@@ -1,8 +1,8 @@
 package leadlight.together;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import leadlight.model.Homography;
 import leadlight.model.RowOutcome;
 import leadlight.model.RowSpec;
 import leadlight.register.Overlay;
@@ -19,9 +19,10 @@ final class Placed {
    * What was found.
    *
    * @param likeness how much of what is this row's own was found again
+   * @param noise how far apart light alone leaves the two, in spreads of the row's light
    * @param signals of each joint, pin 1 first
    */
-  record Compared(double likeness, List<double[]> signals) {}
+  record Compared(double likeness, double noise, List<double[]> signals) {}
 
   /** Compares; nothing if the two do not show one row. */
   Optional<Compared> compare(
@@ -36,24 +37,32 @@ final class Placed {
         || !SamePins.are(overlay, afterRow, beforeRow)) {
       return Optional.empty();
     }
-    Homography toMm = afterRow.mmToPx().inverse();
-    ChangeSignals signals =
-        new ChangeSignals(
-            overlay,
-            registrar.evened(overlay.moving()),
-            registrar.evened(overlay.fixed()),
-            spec.pitchMm(),
-            toMm);
+    List<LandZones> zones =
+        LandZones.of(
+            afterRow.leads(), overlay.fixed().grid(), spec.pitchMm(), afterRow.mmToPx().inverse());
+    SteadyLight light = new SteadyLight(overlay, zones);
+    ChangeSignals signals = new ChangeSignals(overlay, light);
     return Optional.of(
-        new Compared(overlay.likeness(), afterRow.leads().stream().map(signals::of).toList()));
+        new Compared(
+            overlay.likeness(),
+            light.noise() / light.spread(),
+            zones.stream().map(signals::of).toList()));
   }
 
-  /** Chance that solder came, by the signals of a joint. */
+  /** Whether light alone differs by more than was ever learned from. */
+  boolean otherLight(Compared compared) {
+    return compared.noise() > tuning.mostNoise().value();
+  }
+
+  /** Chance that solder came, by the signals of a joint; even where a zone does not show. */
   double soldered(double[] signals) {
+    if (Arrays.stream(signals).anyMatch(Double::isNaN)) {
+      return 0.5;
+    }
     double sum = tuning.offset().value();
     for (int i = 0; i < signals.length; i++) {
-      double value = Double.isNaN(signals[i]) ? 0 : Math.max(0, signals[i]);
-      sum += tuning.weights().get(i) * Math.log(value + tuning.floor().value());
+      sum +=
+          tuning.weights().get(i) * Math.log(Math.max(0, signals[i]) + tuning.floor().value());
     }
     return 1 / (1 + Math.exp(-sum));
   }

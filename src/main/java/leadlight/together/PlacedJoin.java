@@ -35,13 +35,16 @@ public final class PlacedJoin {
   public JoinedRow.Result of(JoinedRow.View after, JoinedRow.View before) {
     Optional<Placed.Compared> compared = compared(after, before);
     Optional<Note> refused =
-        compared.isPresent() ? Optional.empty() : Optional.of(why(before.scored()));
+        compared.isEmpty()
+            ? Optional.of(why(before.scored()))
+            : compared.filter(placed::otherLight).map(differs -> new Note.OtherLight());
     List<Besides.Change> changes = new ArrayList<>();
     List<GradedJoint> joints = new ArrayList<>();
     Rule open = limits.rule(FindingKind.OPEN, after.scored().settings().productClass());
     for (GradedJoint joint : after.scored().joints()) {
       Besides.Change change =
           compared
+              .filter(c -> refused.isEmpty())
               .map(c -> change(placed.soldered(c.signals().get(joint.pin() - 1))))
               .orElseGet(() -> new Besides.Change(OptionalDouble.empty(), refused));
       boolean unchanged =

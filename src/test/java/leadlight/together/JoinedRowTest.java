@@ -52,4 +52,28 @@ class JoinedRowTest {
       assertThat(same.photos().get(0).refused()).isEmpty();
     }
   }
+
+  @Test
+  void aSideLampTellsThatRingAndCoaxialLampShowOneRow() {
+    RowSpec row = RowSpec.plain(20, 0.8, OptionalDouble.empty(), OptionalDouble.empty());
+    PhotoScorer scorer =
+        new PhotoScorer(new Settings(row, 2, LIMITS.id(), Optional.empty(), Opinions.BOTH), LIMITS);
+    try (Photo ring = lamp("a");
+        Photo coaxial = lamp("b");
+        Photo side = lamp("c")) {
+      List<JoinedRow.View> views =
+          List.of(ring, coaxial, side).stream()
+              .map(photo -> new JoinedRow.View(photo.frame(), scorer.score(photo)))
+              .toList();
+      JoinedRow joiner = new JoinedRow(LIMITS);
+      assertThat(joiner.of(views.subList(0, 2)).besides().photos().get(0).refused())
+          .containsInstanceOf(Note.OtherRow.class);
+      assertThat(joiner.of(views).besides().photos())
+          .allSatisfy(other -> assertThat(other.refused()).isEmpty());
+    }
+  }
+
+  private static Photo lamp(String shot) {
+    return new PhotoReader().read(Path.of("src/test/resources/lamps/lamps-010-" + shot + ".jpg"));
+  }
 }

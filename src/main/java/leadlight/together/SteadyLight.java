@@ -1,0 +1,207 @@
+package leadlight.together;
+
+import java.util.Arrays;
+import java.util.List;
+import leadlight.model.Plane;
+import leadlight.register.Focus;
+import leadlight.register.Normal;
+import leadlight.register.Overlay;
+
+/**
+ * Two overlaid photos made alike by what cannot have changed: mask, print and the tops of the
+ * leads. The light of the one is the other's times a gain that varies over the row as a polynomial
+ * of second order, plus a level of first order, fitted robustly (Tukey's biweight); the sharper is
+ * softened. What then differs there is what light alone does in this pair.
+ */
+final class SteadyLight {
+
+  private static final int UNKNOWNS = 9;
+  private static final int ROUNDS = 8;
+
+  /** More pixels than this say nothing more of nine unknowns. */
+  private static final int ENOUGH = 20_000;
+
+  /** Beyond it a pixel is burnt and its light is not known. */
+  static final double BURNT = 250;
+
+  /** Tukey's 4.685 spreads: 95 % efficiency for normal errors (Huber, Robust Statistics, 1981). */
+  private static final double BIWEIGHT = 4.685;
+
+  /** Spread of normal errors from their median size. */
+  private static final double FROM_MEDIAN = 1.4826;
+
+  /** The belief, worth a thousandth of the pixels, that gain is 1 and the levels are alike. */
+  private static final double BELIEF = 1e-3;
+
+  /** A camera rounds to whole grey levels: half a level is never told. */
+  private static final double ROUNDING = 0.5;
+
+  private final Plane after;
+  private final Plane before;
+  private final double noise;
+  private final double spread;
+
+  /** Takes the photo after soldering as the fixed one. */
+  SteadyLight(Overlay overlay, List<LandZones> zones) {
+    Plane fixed = overlay.fixed().light();
+    boolean[] joint = joints(zones, fixed);
+    boolean[] steady = new boolean[joint.length];
+    for (int i = 0; i < joint.length; i++) {
+      steady[i] = !joint[i] && overlay.seen(i);
+    }
+    for (LandZones zone : zones) {
+      for (int i : zone.top().pixels(fixed.width(), fixed.height())) {
+        steady[i] = overlay.seen(i);
+      }
+    }
+    Plane lit = lit(overlay.moving().light(), fixed, steady);
+    Focus.Pair alike = Focus.alike(fixed, lit, i -> steady[i]);
+    this.after = Focus.softer(Focus.softer(alike.a()));
+    this.before = Focus.softer(Focus.softer(alike.b()));
+    this.noise = FROM_MEDIAN * median(steady) + ROUNDING;
+    this.spread = spread(joint, overlay);
+  }
+
+  /** The photo after soldering. */
+  Plane after() {
+    return after;
+  }
+
+  /** The photo before, in the other's light. */
+  Plane before() {
+    return before;
+  }
+
+  /** How far apart light alone leaves the two, grey levels, robust. */
+  double noise() {
+    return noise;
+  }
+
+  /** Spread of the light of all joints after soldering, grey levels. */
+  double spread() {
+    return spread;
+  }
+
+  private static boolean[] joints(List<LandZones> zones, Plane of) {
+    boolean[] joint = new boolean[of.data().length];
+    for (LandZones zone : zones) {
+      for (int i : zone.joint().pixels(of.width(), of.height())) {
+        joint[i] = true;
+      }
+    }
+    return joint;
+  }
+
+  private static Plane lit(Plane moving, Plane fixed, boolean[] steady) {
+    int[] used = used(moving, fixed, steady);
+    double[] c = {1, 0, 0, 0, 0, 0, 0, 0, 0};
+    double limit = Double.MAX_VALUE;
+    double[] row = new double[UNKNOWNS];
+    for (int round = 0; round < ROUNDS && used.length > UNKNOWNS; round++) {
+      Normal normal = believed(used.length);
+      for (int i : used) {
+        fill(row, moving, i);
+        double q = (fixed.data()[i] - dot(row, c)) / limit;
+        if (Math.abs(q) < 1) {
+          normal.add(row, fixed.data()[i], (1 - q * q) * (1 - q * q));
+        }
+      }
+      c = normal.solution();
+      limit = BIWEIGHT * FROM_MEDIAN * median(moving, fixed, used, c) + 1e-2;
+    }
+    float[] lit = new float[moving.data().length];
+    for (int i = 0; i < lit.length; i++) {
+      fill(row, moving, i);
+      lit[i] = (float) dot(row, c);
+    }
+    return new Plane(moving.width(), moving.height(), lit);
+  }
+
+  private static int[] used(Plane moving, Plane fixed, boolean[] steady) {
+    int[] all = new int[steady.length];
+    int n = 0;
+    for (int i = 0; i < steady.length; i++) {
+      if (steady[i] && moving.data()[i] < BURNT && fixed.data()[i] < BURNT) {
+        all[n++] = i;
+      }
+    }
+    int every = Math.max(1, n / ENOUGH);
+    int[] used = new int[n / every];
+    for (int k = 0; k < used.length; k++) {
+      used[k] = all[k * every];
+    }
+    return used;
+  }
+
+  private static Normal believed(int pixels) {
+    Normal normal = new Normal(UNKNOWNS);
+    for (int k = 0; k < UNKNOWNS; k++) {
+      double[] one = new double[UNKNOWNS];
+      one[k] = 1;
+      normal.add(one, k == 0 ? 1 : 0, BELIEF * pixels);
+    }
+    return normal;
+  }
+
+  private static void fill(double[] row, Plane moving, int i) {
+    double half = moving.width() / 2.0;
+    double x = (i % moving.width() - half) / half;
+    double y = (i / moving.width() - moving.height() / 2.0) / half;
+    double light = moving.data()[i];
+    row[0] = light;
+    row[1] = light * x;
+    row[2] = light * y;
+    row[3] = light * x * x;
+    row[4] = light * x * y;
+    row[5] = light * y * y;
+    row[6] = 1;
+    row[7] = x;
+    row[8] = y;
+  }
+
+  private static double dot(double[] row, double[] c) {
+    double sum = 0;
+    for (int k = 0; k < c.length; k++) {
+      sum += row[k] * c[k];
+    }
+    return sum;
+  }
+
+  private static double median(Plane moving, Plane fixed, int[] used, double[] c) {
+    double[] sizes = new double[used.length];
+    double[] row = new double[UNKNOWNS];
+    for (int k = 0; k < sizes.length; k++) {
+      fill(row, moving, used[k]);
+      sizes[k] = Math.abs(fixed.data()[used[k]] - dot(row, c));
+    }
+    Arrays.sort(sizes);
+    return sizes[sizes.length / 2];
+  }
+
+  private double median(boolean[] steady) {
+    double[] sizes = new double[steady.length];
+    int n = 0;
+    for (int i = 0; i < steady.length; i++) {
+      if (steady[i]) {
+        sizes[n++] = Math.abs(after.data()[i] - before.data()[i]);
+      }
+    }
+    Arrays.sort(sizes, 0, n);
+    return n == 0 ? 0 : sizes[n / 2];
+  }
+
+  private double spread(boolean[] joint, Overlay overlay) {
+    double n = 0;
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < joint.length; i++) {
+      if (joint[i] && overlay.seen(i)) {
+        double light = after.data()[i];
+        n++;
+        sum += light;
+        squares += light * light;
+      }
+    }
+    return n == 0 ? 1 : Math.max(1, Math.sqrt(Math.max(0, squares / n - sum * sum / n / n)));
+  }
+}

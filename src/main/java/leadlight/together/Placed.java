@@ -61,8 +61,7 @@ final class Placed {
     }
     double sum = tuning.offset().value();
     for (int i = 0; i < signals.length; i++) {
-      sum +=
-          tuning.weights().get(i) * Math.log(Math.max(0, signals[i]) + tuning.floor().value());
+      sum += tuning.weights().get(i) * Math.log(Math.max(0, signals[i]) + tuning.floor().value());
     }
     return 1 / (1 + Math.exp(-sum));
   }

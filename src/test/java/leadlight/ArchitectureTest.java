@@ -43,6 +43,8 @@ class ArchitectureTest {
           Map.entry("register", Set.of("model", "vision", "data")),
           Map.entry("motion", Set.of("model", "vision", "data", "register")),
           Map.entry("together", Set.of("model", "vision", "data", "register", "grade")),
+          Map.entry(
+              "rowcheck", Set.of("model", "data", "vision", "photo", "row", "joint", "reader")),
           Map.entry("connector", Set.of("model", "data")),
           Map.entry("grade", Set.of("model", "data")),
           Map.entry("leg", Set.of("model", "data", "vision", "grade", "connector")),
@@ -64,7 +66,16 @@ class ArchitectureTest {
           Map.entry(
               "pipeline",
               Set.of(
-                  "model", "data", "vision", "photo", "row", "joint", "reader", "grade", "enrol")),
+                  "model",
+                  "data",
+                  "vision",
+                  "photo",
+                  "row",
+                  "joint",
+                  "reader",
+                  "rowcheck",
+                  "grade",
+                  "enrol")),
           Map.entry("record", Set.of("model", "data", "text")),
           Map.entry(
               "life",
@@ -133,6 +144,35 @@ class ArchitectureTest {
                   "report",
                   "record")));
 
+  /**
+   * The rooms of each house that has several, in order: a room may use those that stand before it.
+   * The dot is the package of the house itself; other houses may enter where a star stands.
+   */
+  private static final Map<String, String> ROOMS =
+      Map.ofEntries(
+          Map.entry("batch", "list* .*"),
+          Map.entry(
+              "cli",
+              "terminal option drill bench batch connector quality record trial scene score ."),
+          Map.entry("connector", ".* footprint*"),
+          Map.entry("drill", "skill* pool* set* sitting* .*"),
+          Map.entry("enrol", "learn* .*"),
+          Map.entry("grade", "limits* .*"),
+          Map.entry("joint", "cut dirt place signal judge .*"),
+          Map.entry("leg", "find* measure .*"),
+          Map.entry("model", ".* picture* remark* row* joint* result*"),
+          Map.entry("page", "words* look photo* .*"),
+          Map.entry("photo", "jpeg limit header .*"),
+          Map.entry(
+              "quality", ".* grades* agreement* bench* chart* gauge.variance gauge* sampling*"),
+          Map.entry("record", "said* scoring* file* book .*"),
+          Map.entry("report", "words* json paint* strip* picture* .*"),
+          Map.entry("row", "strip tuning find place .*"),
+          Map.entry("scene", "chance camera plan* light solids board draw* render* legs* .*"),
+          Map.entry("summary", "board* day*"),
+          Map.entry("trial", "truth* outcome* .* list* sets*"),
+          Map.entry("vision", "load .* blur* decode*"));
+
   @ArchTest
   static final ArchRule nothing_depends_on_the_commands =
       noClasses()
@@ -156,8 +196,15 @@ class ArchitectureTest {
                   .toArray(String[]::new));
 
   @ArchTest
-  static final ArchRule packages_form_no_cycle =
+  static final ArchRule houses_form_no_cycle =
       slices().matching("leadlight.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule rooms_are_entered_as_stated = classes().should(enterRoomsAsStated());
+
+  @ArchTest
+  static final ArchRule rooms_form_no_cycle =
+      slices().matching("leadlight.(**)").should().beFreeOfCycles();
 
   @ArchTest
   static final ArchRule the_model_needs_the_jdk_alone =
@@ -224,6 +271,48 @@ class ArchitectureTest {
         }
       }
     };
+  }
+
+  private static ArchCondition<JavaClass> enterRoomsAsStated() {
+    return new ArchCondition<>("enter rooms as ROOMS says") {
+      @Override
+      public void check(JavaClass type, ConditionEvents events) {
+        if (place(type) < 0) {
+          events.add(
+              SimpleConditionEvent.violated(
+                  type, type.getName() + " is in a room without a place"));
+        }
+        for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
+          JavaClass target = dependency.getTargetClass();
+          if (target.getPackageName().startsWith("leadlight.") && !mayEnter(type, target)) {
+            events.add(SimpleConditionEvent.violated(type, dependency.getDescription()));
+          }
+        }
+      }
+    };
+  }
+
+  private static boolean mayEnter(JavaClass from, JavaClass to) {
+    return packageOf(from).equals(packageOf(to)) ? place(to) <= place(from) : isDoor(to);
+  }
+
+  /** Which room of its house, counted from 0; negative if none is stated. */
+  private static int place(JavaClass type) {
+    return rooms(type).map(room -> room.replace("*", "")).toList().indexOf(roomOf(type));
+  }
+
+  private static boolean isDoor(JavaClass type) {
+    return rooms(type).anyMatch(room -> room.equals(roomOf(type) + "*"));
+  }
+
+  private static Stream<String> rooms(JavaClass type) {
+    return Stream.of(ROOMS.getOrDefault(packageOf(type), ".*").split(" "));
+  }
+
+  /** The part after the house's name; a dot for the house itself. */
+  private static String roomOf(JavaClass type) {
+    String room = type.getPackageName().replaceFirst("^leadlight\\.[^.]+\\.?", "");
+    return room.isEmpty() ? "." : room;
   }
 
   /** The part after "leadlight.", without what lies below it. */

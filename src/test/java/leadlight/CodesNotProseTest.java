@@ -42,10 +42,10 @@ class CodesNotProseTest {
   /** Each with what it takes apart instead. */
   private static final Set<String> NO_SENTENCE =
       Set.of(
-          "model/Remark.java", // the names of its arguments
+          "model/remark/Remark.java", // the names of its arguments
           "page/DayPage.java", // the ending of a file's name
           "photo/FileName.java", // the same
-          "cli/RecordLines.java", // characters that would move a terminal's cursor
+          "cli/terminal/RecordLines.java", // characters that would move a terminal's cursor
           "page/SheetMaker.java", // the day of a time
           "page/SheetPdf.java"); // lines that are too long for the page
 

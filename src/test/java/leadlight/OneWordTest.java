@@ -81,7 +81,7 @@ class OneWordTest {
     List<Path> commands = new ArrayList<>();
     try (var files = Files.walk(Path.of("src/main/java/leadlight"))) {
       files
-          .filter(file -> file.toString().matches(".*/(cli|drill)/[^/]+\\.java"))
+          .filter(file -> file.toString().matches(".*/(cli|drill)/.+\\.java"))
           .forEach(commands::add);
     }
     assertThat(commands).hasSizeGreaterThan(100);

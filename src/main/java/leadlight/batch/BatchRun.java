@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import leadlight.batch.list.JobPhoto;
 import leadlight.pipeline.InOrder;
 import leadlight.record.JobRecord;
-import leadlight.record.OpenRun;
-import leadlight.record.RunStart;
+import leadlight.record.scoring.OpenRun;
+import leadlight.record.scoring.RunStart;
 
 /**
  * A run over photos, with a folder of its own. One that was broken off, in whatever way, is gone on

@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import leadlight.batch.list.Arrivals;
+import leadlight.batch.list.Defaults;
+import leadlight.batch.list.FolderRule;
+import leadlight.batch.list.JobPhoto;
 import leadlight.model.UserError;
 
 /**

@@ -2,8 +2,9 @@ package leadlight.batch;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import leadlight.batch.list.JobPhoto;
 import leadlight.model.Verdict;
-import leadlight.record.RunPhoto;
+import leadlight.record.scoring.RunPhoto;
 
 /**
  * What became of a photo.

@@ -18,9 +18,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import leadlight.batch.list.FolderName;
 import leadlight.data.WholeFile;
 import leadlight.model.UserError;
-import leadlight.record.Subject;
+import leadlight.record.scoring.Subject;
 
 /**
  * A folder that one run alone writes to, held by a lock that the system lets go when the run ends

@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import leadlight.enrol.Bench;
-import leadlight.grade.AcceptanceSet;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
-import leadlight.model.ScoredPhoto;
-import leadlight.report.ReportContext;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.report.words.ReportContext;
 import leadlight.vision.Frame;
 
 /**

@@ -3,12 +3,13 @@ package leadlight.batch;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import leadlight.batch.list.JobPhoto;
 import leadlight.enrol.Bench;
 import leadlight.model.Opinions;
-import leadlight.model.RowHint;
-import leadlight.model.Settings;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowHint;
 import leadlight.pipeline.PhotoScorer;
-import leadlight.record.Method;
+import leadlight.record.scoring.Method;
 
 /** One scorer for each row and class that a run asks for. Safe for threads. */
 final class Scorers {

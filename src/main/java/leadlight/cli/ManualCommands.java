@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
 import leadlight.text.Likeness;
 import picocli.AutoComplete;

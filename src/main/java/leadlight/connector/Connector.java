@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import leadlight.model.LandSpec;
-import leadlight.model.RowSpec;
 import leadlight.model.UserError;
+import leadlight.model.row.LandSpec;
+import leadlight.model.row.RowSpec;
 
 /**
  * A connector as its file has it ({@code models/schema/connector.schema.json}).
@@ -40,7 +40,7 @@ public record Connector(
   /** The version of the file format. */
   public static final String SCHEMA = "leadlight/connector/1";
 
-  static final String ID_RULE = "id must be lower-case letters, digits, dots and dashes";
+  public static final String ID_RULE = "id must be lower-case letters, digits, dots and dashes";
 
   /** Copies the lists; refuses a file without rows and pins that no row has. */
   public Connector {
@@ -61,7 +61,7 @@ public record Connector(
     requirePins(rows, signals, bridges);
   }
 
-  static boolean isId(String id) {
+  public static boolean isId(String id) {
     return id.matches("[a-z0-9][a-z0-9.-]*");
   }
 

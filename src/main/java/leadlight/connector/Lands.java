@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import leadlight.model.LandSpec;
+import leadlight.model.row.LandSpec;
 
 /** The lands of a row: evenly pitched, or each with its own place. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.DEDUCTION)

@@ -3,7 +3,7 @@ package leadlight.connector;
 import java.util.OptionalDouble;
 
 /** Lengths checked at construction. */
-final class Mm {
+public final class Mm {
 
   /** No land, lead or leg of a fine-pitch part is longer. */
   private static final double LONGEST = 100;
@@ -31,7 +31,7 @@ final class Mm {
   }
 
   /** To the nanometre: hides what binary fractions add. */
-  static double tidy(double mm) {
+  public static double tidy(double mm) {
     return Math.round(mm * 1e6) / 1e6 + 0.0;
   }
 }

@@ -2,7 +2,7 @@ package leadlight.connector;
 
 import java.util.List;
 import java.util.TreeMap;
-import leadlight.model.LandSpec;
+import leadlight.model.row.LandSpec;
 
 /** The nominal pitch of a row. */
 final class Pitch {

@@ -3,8 +3,8 @@ package leadlight.connector;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import leadlight.model.RowSpec;
 import leadlight.model.UserError;
+import leadlight.model.row.RowSpec;
 
 /**
  * Which row a person asks for: one of a connector, or a plain row given by numbers.

@@ -17,12 +17,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
 import leadlight.model.FindingKind;
-import leadlight.model.Note;
 import leadlight.model.Question;
-import leadlight.model.Remark;
+import leadlight.model.joint.Chances;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.Remark;
 
 /**
  * Remarks and chances in files. A remark is {@code {"code": ..., "args": {...}}} and is read back

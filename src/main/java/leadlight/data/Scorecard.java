@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import leadlight.model.Reason;
+import leadlight.model.remark.Reason;
 
 /**
  * Answers one question about a joint, a gap or a leg from its signals: small decision trees each

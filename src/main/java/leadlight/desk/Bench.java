@@ -11,18 +11,18 @@ import leadlight.life.JobScorer;
 import leadlight.life.PhotoShelf;
 import leadlight.life.Presets;
 import leadlight.life.StandingPhoto;
-import leadlight.model.Settings;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
+import leadlight.model.result.Settings;
 import leadlight.page.HandBack;
-import leadlight.record.BenchResult;
-import leadlight.record.BenchTest;
 import leadlight.record.JobRecord;
-import leadlight.record.LifeEvent;
-import leadlight.record.Overrule;
-import leadlight.record.Stage;
-import leadlight.record.Subject;
-import leadlight.summary.BoardStanding;
+import leadlight.record.said.BenchResult;
+import leadlight.record.said.BenchTest;
+import leadlight.record.said.LifeEvent;
+import leadlight.record.said.Overrule;
+import leadlight.record.scoring.Stage;
+import leadlight.record.scoring.Subject;
+import leadlight.summary.board.BoardStanding;
 
 /**
  * A bench at work: which board lies there, what it is looked for, and what is done to it. All that

@@ -16,7 +16,7 @@ import leadlight.page.BenchPage;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
 import leadlight.serve.Reply;
-import leadlight.summary.BoardStanding;
+import leadlight.summary.board.BoardStanding;
 import leadlight.text.Messages;
 
 /** What is answered to an admitted request of the bench page, by the path after the token. */

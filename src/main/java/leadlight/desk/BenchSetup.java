@@ -5,11 +5,11 @@ import java.time.Clock;
 import java.util.Optional;
 import leadlight.connector.RowRequest;
 import leadlight.enrol.Bench;
-import leadlight.grade.AcceptanceSet;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.life.Presets;
 import leadlight.record.JobRecord;
-import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
+import leadlight.report.words.ReportContext;
 import leadlight.text.Messages;
 
 /**

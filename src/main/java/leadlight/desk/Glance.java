@@ -6,10 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.life.BenchRules;
-import leadlight.model.Note;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.UserError;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.row.RowOutcome;
 import leadlight.photo.Deadline;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
@@ -58,14 +60,14 @@ record Glance(boolean row, int leads, boolean near, boolean sharp, List<String> 
     Note reason = ((RowOutcome.NotFound) scored.row()).reason();
     hints.add(sentences.of(reason));
     hints.addAll(sentences.of(scored.fitness()));
-    int counted = reason instanceof Note.OtherCount other ? other.shown() : 0;
+    int counted = reason instanceof NoteOfRow.OtherCount other ? other.shown() : 0;
     return new Glance(false, counted, false, false, hints);
   }
 
   private static boolean isOfSharpness(Note note) {
-    return note instanceof Note.SoftForPitch
-        || note instanceof Note.SoftForPixels
-        || note instanceof Note.NoEdges;
+    return note instanceof NoteOfPhoto.SoftForPitch
+        || note instanceof NoteOfPhoto.SoftForPixels
+        || note instanceof NoteOfPhoto.NoEdges;
   }
 
   private static void discard(Path aside) {

@@ -3,7 +3,7 @@ package leadlight.desk;
 import leadlight.life.LegsFile;
 import leadlight.life.ShotRow;
 import leadlight.page.BoardPage;
-import leadlight.summary.BoardStanding;
+import leadlight.summary.board.BoardStanding;
 
 /** The timeline of the board on the bench. */
 final class LifePage {

@@ -6,16 +6,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import leadlight.model.Note;
-import leadlight.model.Nudge;
-import leadlight.model.RowOutcome;
 import leadlight.model.UserError;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.Nudge;
+import leadlight.model.row.RowOutcome;
 import leadlight.motion.NudgeReader;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.record.BenchTest;
-import leadlight.record.RecordedRow;
-import leadlight.record.Scoring;
+import leadlight.record.said.BenchTest;
+import leadlight.record.said.RecordedRow;
+import leadlight.record.scoring.Scoring;
 import leadlight.text.LengthUnit;
 import leadlight.text.Sentences;
 
@@ -80,7 +80,7 @@ final class NudgeShot {
       }
     }
     if (lines.isEmpty()) {
-      lines.add(new Sentences(bench.setup().words(), LengthUnit.MM).of(new Note.NoPick()));
+      lines.add(new Sentences(bench.setup().words(), LengthUnit.MM).of(new NoteOfPhoto.NoPick()));
     }
     return lines;
   }

@@ -8,9 +8,9 @@ import java.util.OptionalInt;
 import java.util.function.Predicate;
 import leadlight.data.JsonText;
 import leadlight.model.Verdict;
-import leadlight.record.BenchTest;
-import leadlight.record.LifeEvent;
-import leadlight.record.Subject;
+import leadlight.record.said.BenchTest;
+import leadlight.record.said.LifeEvent;
+import leadlight.record.scoring.Subject;
 import leadlight.serve.Reply;
 
 /**

@@ -8,15 +8,15 @@ import java.util.TreeMap;
 import leadlight.life.BenchRules;
 import leadlight.life.Presets;
 import leadlight.page.OpenPoints;
-import leadlight.page.RecordWords;
-import leadlight.record.BenchResult;
+import leadlight.page.words.RecordWords;
 import leadlight.record.JobRecord;
-import leadlight.record.LifeEvent;
-import leadlight.record.Overrule;
-import leadlight.record.RecordedJoint;
-import leadlight.record.Subject;
-import leadlight.record.TakenBack;
-import leadlight.summary.BoardStanding;
+import leadlight.record.said.BenchResult;
+import leadlight.record.said.LifeEvent;
+import leadlight.record.said.Overrule;
+import leadlight.record.said.RecordedJoint;
+import leadlight.record.said.TakenBack;
+import leadlight.record.scoring.Subject;
+import leadlight.summary.board.BoardStanding;
 import leadlight.text.Messages;
 
 /** What the page shows of the bench as a whole. */

@@ -6,16 +6,23 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.data.Hash;
 import leadlight.data.JsonText;
-import leadlight.enrol.Enrolment.Fold;
-import leadlight.enrol.Enrolment.Kind;
-import leadlight.enrol.Enrolment.Setting;
-import leadlight.enrol.Enrolment.Shown;
-import leadlight.model.BenchOpinion;
-import leadlight.model.BenchOpinion.Side;
-import leadlight.model.EnrolledRow;
-import leadlight.model.Note;
+import leadlight.enrol.learn.Alike;
+import leadlight.enrol.learn.Distances;
+import leadlight.enrol.learn.EnrolTuning;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Fold;
+import leadlight.enrol.learn.Enrolment.Kind;
+import leadlight.enrol.learn.Enrolment.Setting;
+import leadlight.enrol.learn.Enrolment.Shown;
+import leadlight.enrol.learn.JointFeatures;
+import leadlight.enrol.learn.Proof;
 import leadlight.model.Opinions;
 import leadlight.model.UserError;
+import leadlight.model.joint.BenchOpinion;
+import leadlight.model.joint.BenchOpinion.Side;
+import leadlight.model.joint.EnrolledRow;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
 
 /** An enrolled bench: judges photos that are as those were that it was shown. */
 public final class Bench {
@@ -135,13 +142,13 @@ public final class Bench {
   private Note note(Optional<String> notAs) {
     String name = enrolment.bench();
     if (!vouches()) {
-      return new Note.NotYetEnrolled(name, enrolment.version());
+      return new NoteOfRow.NotYetEnrolled(name, enrolment.version());
     }
     return notAs
-        .<Note>map(why -> new Note.NotAsEnrolled(name, enrolment.version(), why))
+        .<Note>map(why -> new NoteOfRow.NotAsEnrolled(name, enrolment.version(), why))
         .orElseGet(
             () ->
-                new Note.AsEnrolled(
+                new NoteOfRow.AsEnrolled(
                     name,
                     enrolment.version(),
                     proof.unsoldered(),

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
+import leadlight.enrol.learn.Enrolment;
 import leadlight.model.UserError;
 
 /**

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import leadlight.data.DataFile;
-import leadlight.enrol.Enrolment.Setting;
+import leadlight.enrol.learn.EnrolTuning;
+import leadlight.enrol.learn.Enrolment.Setting;
+import leadlight.enrol.learn.JointFeatures;
 import leadlight.model.UserError;
 
 /**

@@ -7,8 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import leadlight.enrol.Enrolment.Photo;
-import leadlight.enrol.Enrolment.Shown;
+import leadlight.enrol.learn.EnrolTuning;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Photo;
+import leadlight.enrol.learn.Enrolment.Shown;
+import leadlight.enrol.learn.JointFeatures;
+import leadlight.enrol.learn.Learning;
 import leadlight.model.UserError;
 
 /** Takes photos of a bench whose joints are known, and makes an enrolment of them. */

@@ -2,9 +2,12 @@ package leadlight.enrol;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.enrol.Enrolment.Photo;
-import leadlight.enrol.Enrolment.Shown;
-import leadlight.model.BenchOpinion.Side;
+import leadlight.enrol.learn.EnrolTuning;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Photo;
+import leadlight.enrol.learn.Enrolment.Shown;
+import leadlight.enrol.learn.Learning;
+import leadlight.model.joint.BenchOpinion.Side;
 
 /**
  * What the bench would have said of its own joints had their photo not been shown: all is learned

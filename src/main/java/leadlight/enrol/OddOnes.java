@@ -2,8 +2,9 @@ package leadlight.enrol;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.enrol.Enrolment.Fold;
-import leadlight.enrol.Enrolment.Shown;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Fold;
+import leadlight.enrol.learn.Enrolment.Shown;
 
 /**
  * Joints that look like the other kind to the photos that they are not of: a row of the wrong name,

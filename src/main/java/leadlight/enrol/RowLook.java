@@ -1,7 +1,8 @@
 package leadlight.enrol;
 
 import java.util.List;
-import leadlight.model.RowPictures;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.model.picture.RowPictures;
 
 /**
  * What a bench needs of a photo's row.

@@ -4,13 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import leadlight.model.BenchOpinion;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
+import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
-import leadlight.model.Note;
 import leadlight.model.Question;
+import leadlight.model.joint.BenchOpinion;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Finding;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
 
 /**
  * What an enrolled bench's own joints say of one joint. Where the general opinions count, too, the
@@ -51,7 +53,7 @@ final class BenchWetting {
     if (general && (lacks() || opinion.differ(Question.UNWETTED))) {
       return doubts.add(new Doubt.BenchDiffers(rules.name(), true));
     }
-    return !perhapsStarved() && grounds.add(new Note.SolderedByBench(rules.name(), chance));
+    return !perhapsStarved() && grounds.add(new NoteOfRow.SolderedByBench(rules.name(), chance));
   }
 
   private boolean unsoldered(double chance, List<Finding> findings, List<Doubt> doubts) {
@@ -90,7 +92,7 @@ final class BenchWetting {
         rule.verdict(),
         chance,
         OptionalDouble.empty(),
-        Optional.of(new Note.UnsolderedByBench(rules.name())),
+        Optional.of(new NoteOfRow.UnsolderedByBench(rules.name())),
         List.of(),
         rule.basis().words(),
         rule.settleBy().orElse(""));

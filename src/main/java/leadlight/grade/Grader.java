@@ -5,17 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.EnrolledRow;
-import leadlight.model.Familiarity;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Note;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.Question;
-import leadlight.model.RowSpec;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.EnrolledRow;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.row.RowSpec;
 
 /**
  * Judges measured joints by one set of limits in one product class. A joint is not judged until
@@ -106,12 +108,12 @@ public final class Grader {
    */
   private Optional<Note> likeness(List<GradedJoint> joints, RowRules rules) {
     if (rules.unfamiliarPhoto() && !rules.judged()) {
-      return Optional.of(new Note.Unfamiliar());
+      return Optional.of(new NoteOfRow.Unfamiliar());
     }
     long fit = joints.stream().filter(it -> it.joint().unfitBecause().isEmpty()).count();
     long doubted = joints.stream().filter(Grader::wettingInDoubt).count();
     return doubted > 0 && doubted >= decision.alikeFrom().value() * fit
-        ? Optional.of(new Note.AlikeThroughout())
+        ? Optional.of(new NoteOfRow.AlikeThroughout())
         : Optional.empty();
   }
 
@@ -134,7 +136,7 @@ public final class Grader {
   public List<Note> notes(List<Note> notes, List<GradedJoint> joints) {
     return Stream.concat(
             prodOrder(joints).stream(),
-            notes.stream().filter(note -> !(note instanceof Note.ProdOrder)))
+            notes.stream().filter(note -> !(note instanceof NoteOfRow.ProdOrder)))
         .toList();
   }
 
@@ -153,7 +155,7 @@ public final class Grader {
                     .thenComparing(GradedJoint::pin))
             .map(it -> String.valueOf(it.pin()))
             .collect(Collectors.joining(", "));
-    return degrees > 1 ? Optional.of(new Note.ProdOrder(pins)) : Optional.empty();
+    return degrees > 1 ? Optional.of(new NoteOfRow.ProdOrder(pins)) : Optional.empty();
   }
 
   private double suspicion(GradedJoint joint) {

@@ -4,15 +4,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
 import leadlight.model.Question;
-import leadlight.model.Reading;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
+import leadlight.model.remark.Doubt;
 
 /** The grading of one joint: collects findings, doubts and grounds, then weighs them. */
 final class JointGrading {

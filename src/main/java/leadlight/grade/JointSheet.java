@@ -5,16 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.Evidence;
-import leadlight.model.Finding;
+import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
-import leadlight.model.Joint;
-import leadlight.model.Note;
 import leadlight.model.Question;
-import leadlight.model.Reason;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Evidence;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.Joint;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.Reason;
 
 /** What was gathered of one joint: findings, doubts and grounds, and how each is put. */
 final class JointSheet {

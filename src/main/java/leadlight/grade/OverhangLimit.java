@@ -3,15 +3,21 @@ package leadlight.grade;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
+import leadlight.grade.limits.Bound;
+import leadlight.grade.limits.Conformance;
+import leadlight.grade.limits.Feature;
+import leadlight.grade.limits.JointGeometry;
+import leadlight.grade.limits.Limit;
+import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
-import leadlight.model.Joint;
-import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
-import leadlight.model.Note;
 import leadlight.model.Quantity;
 import leadlight.model.Question;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.LimitCheck;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfJoint;
 
 /**
  * The side overhang of one joint against its limit, decided by the measure with its uncertainty
@@ -87,7 +93,8 @@ final class OverhangLimit {
             rule.verdict(),
             1 - kept.getAsDouble(),
             OptionalDouble.empty(),
-            Optional.of(new Note.AgainstLimit(overhang.value(), overhang.u(), passed.value())),
+            Optional.of(
+                new NoteOfJoint.AgainstLimit(overhang.value(), overhang.u(), passed.value())),
             List.of(),
             passed.basis().words(),
             rule.settleBy().orElse("")));

@@ -2,11 +2,13 @@ package leadlight.grade;
 
 import java.util.Optional;
 import leadlight.data.Figure;
-import leadlight.model.BenchOpinion;
-import leadlight.model.EnrolledRow;
-import leadlight.model.Familiarity;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
-import leadlight.model.RowSpec;
+import leadlight.model.joint.BenchOpinion;
+import leadlight.model.joint.EnrolledRow;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.row.RowSpec;
 
 /**
  * What all joints of a row are judged by.

@@ -5,16 +5,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import leadlight.data.Figure;
-import leadlight.model.BenchOpinion;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.EnrolledRow;
-import leadlight.model.Joint;
 import leadlight.model.Measure;
-import leadlight.model.Note;
 import leadlight.model.Quantity;
 import leadlight.model.Question;
-import leadlight.model.Reading;
+import leadlight.model.joint.BenchOpinion;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.EnrolledRow;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfJoint;
 
 /**
  * Whether solder is seen to hold a joint's lead: the lead on its land, the fillet, room for it, and
@@ -46,7 +46,7 @@ final class SolderSeen {
     boolean seen =
         missingTo(opinion.measures(), measuresTo) && missingTo(opinion.reader(), decision.leadTo());
     if (seen) {
-      sheet.grounds().add(new Note.LeadSeen(chance));
+      sheet.grounds().add(new NoteOfJoint.LeadSeen(chance));
     } else {
       sheet.doubts().add(new Doubt.LeadNotSeen(chance));
     }
@@ -112,7 +112,7 @@ final class SolderSeen {
     OptionalDouble measures = unwetted(opinion.measures());
     OptionalDouble reader = unwetted(opinion.reader());
     if (seen) {
-      sheet.grounds().add(new Note.FilletSeen(measures, reader));
+      sheet.grounds().add(new NoteOfJoint.FilletSeen(measures, reader));
     } else {
       sheet.doubts().add(new Doubt.FilletNotSeen(measures, reader));
     }
@@ -132,7 +132,7 @@ final class SolderSeen {
     Quantity ahead = joint.measures().get(Measure.LAND_AHEAD);
     double neededMm = decision.roomFrom().value() * rules.spec().pitchMm();
     if (ahead != null && ahead.value() >= neededMm) {
-      sheet.grounds().add(new Note.RoomForFillet(ahead.value()));
+      sheet.grounds().add(new NoteOfJoint.RoomForFillet(ahead.value()));
     } else {
       sheet.doubts().add(new Doubt.NoRoomForFillet(ahead == null ? 0 : ahead.value(), neededMm));
     }
@@ -158,13 +158,13 @@ final class SolderSeen {
         .ifPresent(
             strangeness -> {
               if (strangeness <= decision.knownTo().value()) {
-                sheet.grounds().add(new Note.LikeKnown(strangeness));
+                sheet.grounds().add(new NoteOfJoint.LikeKnown(strangeness));
               } else {
                 sheet.doubts().add(new Doubt.UnlikeKnown());
               }
             });
     if (!rules.unfamiliarPhoto()) {
-      sheet.grounds().add(new Note.FamiliarPhoto(rules.make().unfamiliar()));
+      sheet.grounds().add(new NoteOfJoint.FamiliarPhoto(rules.make().unfamiliar()));
     }
   }
 }

@@ -3,8 +3,8 @@ package leadlight.grade;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Map;
 import leadlight.data.DataFile;
-import leadlight.model.Chances;
 import leadlight.model.Question;
+import leadlight.model.joint.Chances;
 
 /**
  * How the measures' and the second reader's chances become one: {@code models/grade/opinions.json}.

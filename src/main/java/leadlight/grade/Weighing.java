@@ -1,11 +1,11 @@
 package leadlight.grade;
 
 import java.util.Optional;
-import leadlight.model.Chances;
-import leadlight.model.Joint;
 import leadlight.model.Opinions;
 import leadlight.model.Question;
-import leadlight.model.Reading;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
 
 /** From two opinions on a joint to one. */
 final class Weighing {

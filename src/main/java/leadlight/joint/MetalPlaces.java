@@ -3,6 +3,10 @@ package leadlight.joint;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import leadlight.joint.cut.LevelledPatch;
+import leadlight.joint.cut.RowGeometry;
+import leadlight.joint.cut.Stats;
+import leadlight.joint.cut.Zone;
 
 /**
  * How much each place of a row looks like the row's own metal: 1 as its typical lead on its land, 0

@@ -1,7 +1,10 @@
 package leadlight.joint;
 
 import java.util.List;
-import leadlight.model.RowPictures;
+import leadlight.joint.cut.LevelledPatch;
+import leadlight.joint.cut.PatchGrid;
+import leadlight.joint.cut.TypicalJoint;
+import leadlight.model.picture.RowPictures;
 
 /**
  * From the straightened joints to the small pictures that the second reader looks at. The reader

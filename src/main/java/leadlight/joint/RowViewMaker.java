@@ -4,12 +4,18 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
-import leadlight.model.ColourPatch;
+import leadlight.joint.cut.JointPatch;
+import leadlight.joint.cut.PatchGrid;
+import leadlight.joint.cut.Stats;
+import leadlight.joint.cut.Zone;
+import leadlight.joint.signal.RowSignals;
+import leadlight.joint.signal.ToeSignals;
 import leadlight.model.Homography;
-import leadlight.model.JointView;
-import leadlight.model.Lead;
-import leadlight.model.Plane;
-import leadlight.model.RowView;
+import leadlight.model.picture.ColourPatch;
+import leadlight.model.picture.JointView;
+import leadlight.model.picture.Plane;
+import leadlight.model.picture.RowView;
+import leadlight.model.row.Lead;
 
 /** From the straightened joints to what people are shown of them. */
 final class RowViewMaker {

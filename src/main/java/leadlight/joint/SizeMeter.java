@@ -3,19 +3,23 @@ package leadlight.joint;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import leadlight.joint.cut.JointPatch;
+import leadlight.joint.cut.RowGeometry;
+import leadlight.joint.place.PlacedLead;
+import leadlight.joint.place.PlacementModel;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
-import leadlight.model.RowSpec;
+import leadlight.model.row.RowSpec;
 
 /** Lengths of a joint in millimetres, with their standard uncertainties (JCGM 100:2008, 5.1.2). */
-final class SizeMeter {
+public final class SizeMeter {
 
   private final RowSpec spec;
   private final double pitchMm;
   private final RowGeometry geometry;
   private final PlacementModel.Shifts model;
 
-  SizeMeter(RowSpec spec, RowGeometry geometry, PlacementModel.Shifts model) {
+  public SizeMeter(RowSpec spec, RowGeometry geometry, PlacementModel.Shifts model) {
     this.spec = spec;
     this.pitchMm = spec.pitchMm();
     this.geometry = geometry;
@@ -23,7 +27,7 @@ final class SizeMeter {
   }
 
   /** All lengths that this joint gives. */
-  Map<Measure, Quantity> measure(JointPatch joint, PlacedLead placed) {
+  public Map<Measure, Quantity> measure(JointPatch joint, PlacedLead placed) {
     Map<Measure, Quantity> sizes = new EnumMap<>(Measure.class);
     int pin = placed.lead().pin();
     double uLead = uHalf(spec.leadWidthMm().isPresent());

@@ -5,6 +5,7 @@ import java.util.List;
 import leadlight.connector.AnchorLegs;
 import leadlight.connector.Connector;
 import leadlight.connector.Leg;
+import leadlight.leg.find.LegRequest;
 import leadlight.model.UserError;
 
 /** The legs in plated holes that a connector has. */

@@ -5,17 +5,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import leadlight.grade.AcceptanceSet;
-import leadlight.grade.Conformance;
-import leadlight.grade.Feature;
-import leadlight.grade.JointGeometry;
-import leadlight.grade.Limit;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.grade.limits.Conformance;
+import leadlight.grade.limits.Feature;
+import leadlight.grade.limits.JointGeometry;
+import leadlight.grade.limits.Limit;
+import leadlight.leg.find.FoundLeg;
+import leadlight.leg.measure.LegJudgement;
+import leadlight.leg.measure.LegMeter;
 import leadlight.model.BoardSide;
-import leadlight.model.Doubt;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedLeg;
 import leadlight.model.Quantity;
 import leadlight.model.Verdict;
+import leadlight.model.remark.Doubt;
+import leadlight.model.result.GradedLeg;
 
 /**
  * Judges a measured leg in one product class: enough solder all round and over the land, decided

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import leadlight.model.BoardSide;
-import leadlight.model.Doubt;
-import leadlight.model.GradedLeg;
-import leadlight.model.LegSet;
 import leadlight.model.Verdict;
+import leadlight.model.remark.Doubt;
+import leadlight.model.result.GradedLeg;
+import leadlight.model.result.LegSet;
 
 /**
  * Joins what photos of both sides say of a connector's legs. A fault seen from either side stands;

@@ -2,10 +2,17 @@ package leadlight.leg;
 
 import java.util.List;
 import java.util.Optional;
-import leadlight.grade.AcceptanceSet;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.leg.find.BoardAround;
+import leadlight.leg.find.FoundLeg;
+import leadlight.leg.find.LegFinder;
+import leadlight.leg.find.LegRequest;
+import leadlight.leg.find.LegTuning;
+import leadlight.leg.measure.LegJudgement;
+import leadlight.leg.measure.LegMeter;
 import leadlight.model.BoardSide;
-import leadlight.model.Doubt;
-import leadlight.model.GradedLeg;
+import leadlight.model.remark.Doubt;
+import leadlight.model.result.GradedLeg;
 import leadlight.vision.Frame;
 
 /** From a photo to judged anchor legs. Safe for threads. */

@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import leadlight.data.DataFile;
 import leadlight.model.Verdict;
-import leadlight.record.LegsSeen;
+import leadlight.record.said.LegsSeen;
 
 /**
  * The anchor legs in the report of a whole connector, as {@code leadlight score --legs} wrote it:

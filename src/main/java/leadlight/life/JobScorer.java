@@ -8,21 +8,21 @@ import java.time.ZonedDateTime;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import leadlight.enrol.Bench;
-import leadlight.grade.AcceptanceSet;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.UserError;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
 import leadlight.photo.Photo;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.JobRecord;
-import leadlight.record.Method;
-import leadlight.record.NewScoring;
-import leadlight.record.Scoring;
-import leadlight.record.Subject;
-import leadlight.report.ReportContext;
+import leadlight.record.scoring.Method;
+import leadlight.record.scoring.NewScoring;
+import leadlight.record.scoring.Scoring;
+import leadlight.record.scoring.Subject;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
+import leadlight.report.words.ReportContext;
 
 /**
  * Scores photos of jobs straight into the record, and brings their results up to date when people

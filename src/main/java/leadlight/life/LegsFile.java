@@ -10,9 +10,9 @@ import java.util.OptionalInt;
 import leadlight.data.DataFile;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
-import leadlight.record.LegsSeen;
-import leadlight.record.LifeEvent;
-import leadlight.report.MarkedRow;
+import leadlight.record.said.LegsSeen;
+import leadlight.record.said.LifeEvent;
+import leadlight.report.strip.MarkedRow;
 import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 

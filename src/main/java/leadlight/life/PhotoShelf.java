@@ -9,11 +9,11 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import leadlight.data.Hash;
 import leadlight.data.WholeFile;
-import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
+import leadlight.model.result.PhotoInfo;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
-import leadlight.record.Scoring;
+import leadlight.record.scoring.Scoring;
 import leadlight.vision.Frame;
 
 /**

@@ -1,12 +1,12 @@
 package leadlight.life;
 
 import java.util.Optional;
-import leadlight.model.RowOutcome;
+import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
-import leadlight.record.RecordedRow;
-import leadlight.record.Scoring;
-import leadlight.report.MarkedRow;
-import leadlight.report.ShownRow;
+import leadlight.record.said.RecordedRow;
+import leadlight.record.scoring.Scoring;
+import leadlight.report.strip.MarkedRow;
+import leadlight.report.strip.ShownRow;
 
 /** The row of a recorded photo with its pins marked by what stands, for a board's timeline. */
 public final class ShotRow {

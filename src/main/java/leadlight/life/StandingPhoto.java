@@ -1,13 +1,13 @@
 package leadlight.life;
 
 import java.util.Optional;
-import leadlight.grade.AcceptanceSet;
-import leadlight.model.ScoredPhoto;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.model.result.ScoredPhoto;
 import leadlight.photo.Photo;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.JobRecord;
-import leadlight.record.RecordedRow;
-import leadlight.record.Scoring;
+import leadlight.record.said.RecordedRow;
+import leadlight.record.scoring.Scoring;
 import leadlight.report.ReportWriter;
 
 /**

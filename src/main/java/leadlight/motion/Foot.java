@@ -1,8 +1,8 @@
 package leadlight.motion;
 
 import leadlight.model.Homography;
-import leadlight.model.Lead;
 import leadlight.model.PointPx;
+import leadlight.model.row.Lead;
 import leadlight.register.RowGrid;
 
 /**

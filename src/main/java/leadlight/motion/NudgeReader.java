@@ -8,15 +8,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
-import leadlight.model.Note;
-import leadlight.model.Nudge;
-import leadlight.model.Nudge.Motion;
-import leadlight.model.Nudge.Moved;
-import leadlight.model.Nudge.Pushed;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.Nudge;
+import leadlight.model.result.Nudge.Motion;
+import leadlight.model.result.Nudge.Moved;
+import leadlight.model.result.Nudge.Pushed;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
 import leadlight.register.Matched;
 import leadlight.register.Overlay;
 import leadlight.register.RegisterTuning;
@@ -68,13 +69,13 @@ public final class NudgeReader {
   public Read read(Frame photo, String file, String sha256) {
     Overlay overlay = registrar.overlay(photo);
     if (overlay.likeness() < tuning.leastLikeness().value()) {
-      return refused(file, sha256, new Note.OtherRow(Math.max(0, overlay.likeness())));
+      return refused(file, sha256, new NoteOfPhoto.OtherRow(Math.max(0, overlay.likeness())));
     }
     Overlay alike = Matched.of(overlay);
     Optional<Pick> pick = new PickFinder(alike, feet, tuning, pitchPx).find();
     Optional<Foot> touched = pick.flatMap(this::touched);
     if (touched.isEmpty()) {
-      return refused(file, sha256, new Note.NoPick());
+      return refused(file, sha256, new NoteOfPhoto.NoPick());
     }
     return judged(alike, pick.orElseThrow(), touched.get(), file, sha256);
   }
@@ -102,7 +103,7 @@ public final class NudgeReader {
     Stillness still = stillness(meter, touched);
     PointPx tip = registrar.gridToPhoto().map(pick.tipX(), pick.tipY());
     if (still.moved(tuning)) {
-      Note why = new Note.RowMoved(Math.abs(still.medianUm));
+      Note why = new NoteOfPhoto.RowMoved(Math.abs(still.medianUm));
       return new Read(
           new Pushed(
               file, sha256, OptionalInt.of(touched.pin()), Optional.of(tip), Optional.of(why)),
@@ -142,7 +143,8 @@ public final class NudgeReader {
       return lead(foot, moves ? Motion.MOVES : Motion.FIRM, um, u, file, Optional.empty());
     }
     boolean unclear = shift.ratio() >= tuning.clearlyMoved().value();
-    Note why = unclear ? new Note.MotionUnclear() : new Note.MotionBetween(Math.abs(um), u);
+    Note why =
+        unclear ? new NoteOfPhoto.MotionUnclear() : new NoteOfPhoto.MotionBetween(Math.abs(um), u);
     return lead(foot, Motion.CANNOT_TELL, um, u, file, Optional.of(why));
   }
 

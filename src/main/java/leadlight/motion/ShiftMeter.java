@@ -1,7 +1,7 @@
 package leadlight.motion;
 
 import java.util.Arrays;
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 import leadlight.register.Normal;
 import leadlight.register.Overlay;
 

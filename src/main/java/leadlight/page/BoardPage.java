@@ -8,9 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import leadlight.model.Verdict;
-import leadlight.record.LifeEvent;
-import leadlight.report.MarkedRow;
-import leadlight.summary.BoardStanding;
+import leadlight.page.look.Assets;
+import leadlight.page.photo.PinView;
+import leadlight.page.words.RecordWords;
+import leadlight.page.words.SafeText;
+import leadlight.record.said.LifeEvent;
+import leadlight.report.strip.MarkedRow;
+import leadlight.summary.board.BoardStanding;
 import leadlight.text.Messages;
 
 /**

@@ -4,7 +4,9 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import leadlight.model.ScoredPhoto;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.page.look.Assets;
+import leadlight.page.words.PageContext;
 import leadlight.vision.Frame;
 
 /**

@@ -3,8 +3,8 @@ package leadlight.page;
 import java.util.List;
 import java.util.stream.Collectors;
 import leadlight.model.UserError;
-import leadlight.summary.BoardStanding;
-import leadlight.summary.BoardStanding.Point;
+import leadlight.summary.board.BoardStanding;
+import leadlight.summary.board.BoardStanding.Point;
 import leadlight.text.Messages;
 
 /** Whether a decision to hand a board back, or not to, may be recorded. */

@@ -1,7 +1,9 @@
 package leadlight.page;
 
 import java.util.List;
-import leadlight.summary.BoardStanding;
+import leadlight.page.photo.ReworkView;
+import leadlight.page.words.SafeText;
+import leadlight.summary.board.BoardStanding;
 import leadlight.text.Messages;
 
 /** What of a board stands open, in sentences. */

@@ -3,8 +3,11 @@ package leadlight.page;
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.nio.charset.StandardCharsets;
-import leadlight.model.ScoredPhoto;
-import leadlight.report.LegPhotos;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.page.look.Assets;
+import leadlight.page.photo.PageMaker;
+import leadlight.page.words.PageContext;
+import leadlight.report.picture.LegPhotos;
 import leadlight.vision.Frame;
 
 /**

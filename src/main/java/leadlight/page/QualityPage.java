@@ -4,6 +4,8 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import leadlight.page.look.Assets;
+import leadlight.page.words.SafeText;
 import leadlight.quality.Page;
 
 /** Pages of sampling, agreement, gauges, charts and drills: one HTML file without script. */

@@ -2,7 +2,7 @@ package leadlight.page;
 
 import java.util.List;
 import java.util.Optional;
-import leadlight.record.LegsSeen;
+import leadlight.record.said.LegsSeen;
 
 /**
  * What the record says of the board, for the customer's sheet.

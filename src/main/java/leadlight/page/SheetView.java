@@ -1,6 +1,9 @@
 package leadlight.page;
 
 import java.util.List;
+import leadlight.page.look.Assets;
+import leadlight.page.photo.PageView;
+import leadlight.page.photo.PinView;
 
 /**
  * What the customer's sheet says: the same for the page and the PDF.

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import leadlight.model.UserError;
+import leadlight.photo.limit.PhotoLimits;
 
 /**
  * The time that one photo may take. Work that takes longer is left behind, as native code cannot be

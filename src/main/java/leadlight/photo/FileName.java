@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import leadlight.model.Note;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
 
 /** Whether a file's extension fits its content. */
 final class FileName {
@@ -26,6 +27,6 @@ final class FileName {
     String extension = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     return EXTENSIONS.get(format).contains(extension)
         ? Optional.empty()
-        : Optional.of(new Note.OtherFormat(format.toUpperCase(Locale.ROOT)));
+        : Optional.of(new NoteOfPhoto.OtherFormat(format.toUpperCase(Locale.ROOT)));
   }
 }

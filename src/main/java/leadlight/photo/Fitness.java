@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.model.Note;
-import leadlight.vision.BlurMeter;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.photo.limit.PhotoLimits;
 import leadlight.vision.Frame;
-import leadlight.vision.ToneMeter;
+import leadlight.vision.blur.BlurMeter;
+import leadlight.vision.blur.ToneMeter;
 
 /**
  * Judges a picture before its joints. The bounds are those of {@code models/photo/limits.json};
@@ -52,7 +54,7 @@ public final class Fitness {
   public List<Note> advice(PictureFacts facts, OptionalDouble pitchPx) {
     List<Note> advice = new ArrayList<>();
     if (facts.edgeBlurPx().isEmpty()) {
-      advice.add(new Note.NoEdges());
+      advice.add(new NoteOfPhoto.NoEdges());
     } else if (pitchPx.isPresent()) {
       softForPitch(facts.edgeBlurPx().getAsDouble(), pitchPx.getAsDouble()).ifPresent(advice::add);
     } else {
@@ -68,27 +70,28 @@ public final class Fitness {
     return blurPitch <= limits.edgeBlurOfPitchFull().value()
         ? Optional.empty()
         : Optional.of(
-            new Note.SoftForPitch(blurPx, blurPitch, blurPx <= limits.edgeBlurPxMax().value()));
+            new NoteOfPhoto.SoftForPitch(
+                blurPx, blurPitch, blurPx <= limits.edgeBlurPxMax().value()));
   }
 
   private Optional<Note> softForPixels(double blurPx) {
     return blurPx <= limits.edgeBlurPxMax().value()
         ? Optional.empty()
-        : Optional.of(new Note.SoftForPixels(blurPx, blurPx / limits.sharpEdgePx().value()));
+        : Optional.of(new NoteOfPhoto.SoftForPixels(blurPx, blurPx / limits.sharpEdgePx().value()));
   }
 
   private void tones(PictureFacts facts, List<Note> advice) {
     if (facts.burntOutShare() > limits.burntOutShareMax().value()) {
-      advice.add(new Note.BurntOut(facts.burntOutShare()));
+      advice.add(new NoteOfPhoto.BurntOut(facts.burntOutShare()));
     }
     if (facts.blackShare() > limits.blackShareMax().value()) {
-      advice.add(new Note.Black(facts.blackShare()));
+      advice.add(new NoteOfPhoto.Black(facts.blackShare()));
     }
     if (facts.contrast() < limits.contrastMin().value()) {
-      advice.add(new Note.LowContrast());
+      advice.add(new NoteOfPhoto.LowContrast());
     }
     if (facts.noise() > limits.noiseMax().value()) {
-      advice.add(new Note.Noisy());
+      advice.add(new NoteOfPhoto.Noisy());
     }
   }
 }

@@ -1,6 +1,9 @@
 package leadlight.photo;
 
 import java.util.Locale;
+import leadlight.photo.header.Header;
+import leadlight.photo.header.Source;
+import leadlight.photo.limit.PhotoLimits;
 
 /** Refuses what is too large or too small, from its header and before memory is taken. */
 final class IntakeCheck {

@@ -1,8 +1,8 @@
 package leadlight.photo;
 
 import java.util.List;
-import leadlight.model.Note;
-import leadlight.model.PhotoInfo;
+import leadlight.model.remark.Note;
+import leadlight.model.result.PhotoInfo;
 import leadlight.vision.Frame;
 
 /**

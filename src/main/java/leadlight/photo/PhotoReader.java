@@ -11,25 +11,29 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import leadlight.model.Note;
-import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.PhotoInfo;
+import leadlight.photo.header.Header;
+import leadlight.photo.header.Source;
 import leadlight.photo.jpeg.JpegLimits;
 import leadlight.photo.jpeg.JpegWalk;
-import leadlight.vision.ApartDecoder;
-import leadlight.vision.ApartDecoder.Way;
-import leadlight.vision.Codec.Decoded;
-import leadlight.vision.EncodedPicture;
+import leadlight.photo.limit.PhotoLimits;
 import leadlight.vision.Frame;
+import leadlight.vision.decode.ApartDecoder;
+import leadlight.vision.decode.ApartDecoder.Way;
+import leadlight.vision.decode.Codec.Decoded;
+import leadlight.vision.decode.EncodedPicture;
 
 /**
  * Reads JPEG, PNG, TIFF, BMP and WebP files, told by content, into upright photos.
  *
- * <p>16-bit values are scaled to 8 by division (see {@link leadlight.vision.Codec}); grey becomes
- * three equal channels; an alpha channel is dropped; of a TIFF of several pages the first is taken,
- * with a note. Colour profiles are not applied. Refused with one line: CMYK, moving pictures, raw
- * camera files and other formats, files that are cut short or damaged, and sizes beyond {@code
- * models/photo/limits.json}, these before memory is taken.
+ * <p>16-bit values are scaled to 8 by division (see {@link leadlight.vision.decode.Codec}); grey
+ * becomes three equal channels; an alpha channel is dropped; of a TIFF of several pages the first
+ * is taken, with a note. Colour profiles are not applied. Refused with one line: CMYK, moving
+ * pictures, raw camera files and other formats, files that are cut short or damaged, and sizes
+ * beyond {@code models/photo/limits.json}, these before memory is taken.
  */
 public final class PhotoReader {
 
@@ -48,7 +52,7 @@ public final class PhotoReader {
     this(PhotoLimits.standard());
   }
 
-  PhotoReader(PhotoLimits limits) {
+  public PhotoReader(PhotoLimits limits) {
     check = new IntakeCheck(limits.intake());
     whole = limits.whole().jpeg();
     apart =
@@ -105,7 +109,7 @@ public final class PhotoReader {
       throw e;
     }
     if (decoded.significantBits() != header.bitsPerChannel()) {
-      notes.add(new Note.FewBits(decoded.significantBits()));
+      notes.add(new NoteOfPhoto.FewBits(decoded.significantBits()));
     }
     Frame frame = upright(header, decoded.frame(), notes);
     return new Photo(info(source, header, frame, hash), frame, notes);
@@ -151,7 +155,7 @@ public final class PhotoReader {
   private Frame upright(Header header, Frame stored, List<Note> notes) {
     Frame frame = stored;
     if (check.half(header)) {
-      notes.add(new Note.HalfSize());
+      notes.add(new NoteOfPhoto.HalfSize());
       if (!halvedOnTheWay(header)) {
         frame = replaced(frame, frame.shrunk(0.5));
       }

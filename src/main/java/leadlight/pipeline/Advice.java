@@ -6,11 +6,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.data.DataFile;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Note;
-import leadlight.model.RowSpec;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.row.RowSpec;
 
 /**
  * What every report must say besides its findings: what a photo from above cannot show, and the
@@ -66,6 +67,6 @@ record Advice(
   }
 
   private static List<Note> said(Stream<Sentence> sentences, RowSpec row) {
-    return sentences.<Note>map(it -> new Note.Advice(it.id(), row.leads())).toList();
+    return sentences.<Note>map(it -> new NoteOfPhoto.Advice(it.id(), row.leads())).toList();
   }
 }

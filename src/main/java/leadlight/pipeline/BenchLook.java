@@ -3,14 +3,14 @@ package leadlight.pipeline;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
-import leadlight.enrol.Enrolment;
 import leadlight.enrol.RowLook;
+import leadlight.enrol.learn.Enrolment;
 import leadlight.grade.Grader;
 import leadlight.joint.JointMeter;
-import leadlight.model.Joint;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
-import leadlight.model.RowOutcome;
+import leadlight.model.joint.Joint;
+import leadlight.model.row.RowOutcome;
 
 /** From a scored row to what a bench is enrolled by, and judges by. */
 final class BenchLook {

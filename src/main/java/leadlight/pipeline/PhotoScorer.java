@@ -10,21 +10,22 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import leadlight.enrol.Bench;
 import leadlight.enrol.RowLook;
-import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.joint.JointMeter;
-import leadlight.model.Chances;
-import leadlight.model.Familiarity;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Note;
 import leadlight.model.Opinions;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowPictures;
-import leadlight.model.RowView;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.picture.RowPictures;
+import leadlight.model.picture.RowView;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowOutcome;
 import leadlight.photo.Deadline;
 import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
@@ -190,7 +191,8 @@ public final class PhotoScorer {
    * @param scored this photo's result
    */
   public RowLook look(Photo photo, ScoredPhoto scored, RowOutcome.Found row) {
-    boolean unfamiliar = scored.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
+    boolean unfamiliar =
+        scored.rowNotes().stream().anyMatch(NoteOfRow.Unfamiliar.class::isInstance);
     List<Joint> joints = scored.joints().stream().map(GradedJoint::joint).toList();
     return new BenchLook(grader, unfamiliar).of(cut(photo, row), row, joints);
   }

@@ -3,10 +3,10 @@ package leadlight.pipeline;
 import java.util.List;
 import java.util.Optional;
 import leadlight.joint.JointMeter;
-import leadlight.model.Familiarity;
-import leadlight.model.Joint;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowView;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.Joint;
+import leadlight.model.picture.RowView;
+import leadlight.model.row.RowOutcome;
 
 /** A row with its joints as measured and read; without joints if none was found. */
 record ReadRow(

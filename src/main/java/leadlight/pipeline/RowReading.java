@@ -6,22 +6,26 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import leadlight.joint.JointMeter;
-import leadlight.model.Familiarity;
-import leadlight.model.Joint;
 import leadlight.model.Opinions;
-import leadlight.model.Reading;
-import leadlight.model.RowOutcome;
-import leadlight.model.Settings;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
 import leadlight.reader.SecondReader;
 import leadlight.row.RowFinder;
 import leadlight.row.RowSearch;
+import leadlight.rowcheck.LeadCount;
+import leadlight.rowcheck.PinCount;
+import leadlight.rowcheck.RowCheck;
+import leadlight.rowcheck.RowEye;
 
 /**
  * From a photo to its row with each joint measured and read: the row is looked for, checked by what
  * its places show, and counted from its true first lead before anything is graded.
  */
-final class RowReading {
+public final class RowReading {
 
   private final Settings settings;
   private final JointMeter meter;
@@ -30,7 +34,7 @@ final class RowReading {
   private final PinCount count;
   private final LeadCount leadCount;
 
-  RowReading(Settings settings, JointMeter meter) {
+  public RowReading(Settings settings, JointMeter meter) {
     this.settings = settings;
     this.meter = meter;
     RowEye eye = new RowEye(meter, settings);
@@ -93,7 +97,7 @@ final class RowReading {
   }
 
   /** Where a row found there would be scored. */
-  RowOutcome inPlace(Photo photo, RowOutcome.Found row) {
+  public RowOutcome inPlace(Photo photo, RowOutcome.Found row) {
     return inPlace(photo, read(photo, row)).outcome();
   }
 

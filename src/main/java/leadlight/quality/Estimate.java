@@ -22,7 +22,7 @@ public record Estimate(double value, double lower, double upper) {
   }
 
   /** Value plus and minus 1.96 standard errors, cut to -1 to 1. */
-  static Estimate correlation(double value, double standardError) {
+  public static Estimate correlation(double value, double standardError) {
     double half = Z * standardError;
     return new Estimate(
         value, Math.max(-1, Math.min(value, value - half)), Math.min(1, value + half));

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import leadlight.model.RowPictures;
+import leadlight.model.picture.RowPictures;
 
 /**
  * Finds what a call rests on: parts of the joint's picture are covered with grey, one after the

@@ -11,8 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import leadlight.data.WholeFile;
-import leadlight.model.RowPictures;
 import leadlight.model.UserError;
+import leadlight.model.picture.RowPictures;
 
 /**
  * Writes the pictures that a reader is trained on: {@code joints.bin} holds one picture a joint,

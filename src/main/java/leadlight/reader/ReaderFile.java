@@ -4,8 +4,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import leadlight.data.DataFile;
-import leadlight.model.Chances;
 import leadlight.model.Question;
+import leadlight.model.joint.Chances;
 
 /**
  * What belongs to a trained network: a .json file of {@code models/reader}.

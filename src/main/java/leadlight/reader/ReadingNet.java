@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import leadlight.data.DataFile;
 import leadlight.data.Hash;
-import leadlight.model.Chances;
 import leadlight.model.Question;
-import leadlight.model.RowPictures;
+import leadlight.model.joint.Chances;
+import leadlight.model.picture.RowPictures;
 import leadlight.vision.Network;
 
 /** One trained network with what belongs to it. */

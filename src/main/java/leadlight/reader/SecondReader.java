@@ -6,11 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import leadlight.model.Chances;
 import leadlight.model.Question;
-import leadlight.model.Reading;
-import leadlight.model.Region;
-import leadlight.model.RowPictures;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Reading;
+import leadlight.model.picture.Region;
+import leadlight.model.picture.RowPictures;
 
 /**
  * Reads the joints of a row with three small networks that learned from rendered scenes. One looks

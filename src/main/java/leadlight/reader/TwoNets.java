@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import leadlight.data.DataFile;
 import leadlight.data.Figure;
-import leadlight.model.Chances;
 import leadlight.model.Question;
+import leadlight.model.joint.Chances;
 
 /**
  * How the opinions of two networks become one: {@code models/reader/together.json}. The network

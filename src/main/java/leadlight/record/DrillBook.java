@@ -11,6 +11,9 @@ import java.util.TreeSet;
 import leadlight.data.JsonText;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.record.book.Ids;
+import leadlight.record.book.ScoringReader;
+import leadlight.record.book.ScoringWriter;
 import org.jdbi.v3.core.Handle;
 
 /** Reads and writes sittings and answers; runs within a transaction. */

@@ -5,6 +5,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Set;
 import leadlight.model.UserError;
+import leadlight.record.file.Database;
 
 /**
  * The trainees' part of the record in a folder. An answer is on the disk when {@link #answer}

@@ -14,6 +14,33 @@ import java.util.Set;
 import java.util.function.Consumer;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
+import leadlight.record.book.RowReader;
+import leadlight.record.book.RunBook;
+import leadlight.record.book.SaidBook;
+import leadlight.record.book.ScoringReader;
+import leadlight.record.book.ScoringWriter;
+import leadlight.record.file.Backup;
+import leadlight.record.file.Chain;
+import leadlight.record.file.ChainCheck;
+import leadlight.record.file.Check;
+import leadlight.record.file.Database;
+import leadlight.record.file.Dump;
+import leadlight.record.file.EntryKind;
+import leadlight.record.file.Rewriting;
+import leadlight.record.file.Seal;
+import leadlight.record.said.BenchResult;
+import leadlight.record.said.BenchTest;
+import leadlight.record.said.LifeEvent;
+import leadlight.record.said.Overrule;
+import leadlight.record.said.RecordedRow;
+import leadlight.record.scoring.Method;
+import leadlight.record.scoring.NewScoring;
+import leadlight.record.scoring.OpenRun;
+import leadlight.record.scoring.RunPhoto;
+import leadlight.record.scoring.RunStart;
+import leadlight.record.scoring.Scoring;
+import leadlight.record.scoring.Search;
+import leadlight.record.scoring.Subject;
 
 /**
  * The record in a folder. Each change is whole and on the disk when its method returns, or was

@@ -5,6 +5,12 @@ import static java.util.stream.Collectors.joining;
 import java.util.Set;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
+import leadlight.record.book.ScoringWriter;
+import leadlight.record.file.Chain;
+import leadlight.record.file.EntryKind;
+import leadlight.record.said.BenchResult;
+import leadlight.record.said.BenchTest;
+import leadlight.record.said.Overrule;
 import org.jdbi.v3.core.Handle;
 
 /** What people and the bench say of one joint. */

@@ -6,6 +6,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import leadlight.data.JsonText;
+import leadlight.record.book.Ids;
+import leadlight.record.book.ScoringReader;
+import leadlight.record.book.ScoringWriter;
+import leadlight.record.file.Chain;
+import leadlight.record.file.EntryKind;
+import leadlight.record.said.LifeEvent;
 import org.jdbi.v3.core.Handle;
 
 /** Reads and writes boards' lives; runs within a transaction. */

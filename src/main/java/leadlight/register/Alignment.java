@@ -2,7 +2,7 @@ package leadlight.register;
 
 import java.util.Arrays;
 import leadlight.model.Homography;
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 
 /**
  * One step of laying a cut over another: the change of place that makes two pictures agree best, by

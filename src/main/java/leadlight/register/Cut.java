@@ -1,8 +1,8 @@
 package leadlight.register;
 
 import leadlight.model.Homography;
-import leadlight.model.Plane;
 import leadlight.model.PointPx;
+import leadlight.model.picture.Plane;
 import leadlight.vision.Frame;
 
 /**

@@ -1,6 +1,6 @@
 package leadlight.register;
 
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 
 /**
  * Light evened out: each pixel against the mean and the spread of light around it, so that

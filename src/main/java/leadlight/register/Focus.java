@@ -1,7 +1,7 @@
 package leadlight.register;
 
 import java.util.function.IntPredicate;
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 
 /** How sharp pictures over one grid are, and how to soften one until it is as soft as another. */
 public final class Focus {

@@ -1,6 +1,6 @@
 package leadlight.register;
 
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 
 /** How alike two pictures over one grid are. */
 final class Likeness {

@@ -1,7 +1,7 @@
 package leadlight.register;
 
 import java.util.Arrays;
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 
 /**
  * Exposure and focus of two overlaid photos made alike: light by the median ratio, focus by

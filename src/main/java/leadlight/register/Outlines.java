@@ -1,6 +1,6 @@
 package leadlight.register;
 
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 
 /**
  * Where a picture changes, whichever way: the logarithm of its gradient's size, evened. A lamp that

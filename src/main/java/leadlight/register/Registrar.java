@@ -2,12 +2,12 @@ package leadlight.register;
 
 import java.util.Comparator;
 import java.util.List;
-import leadlight.model.ColourPatch;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
-import leadlight.model.Plane;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
+import leadlight.model.picture.ColourPatch;
+import leadlight.model.picture.Plane;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
 import leadlight.register.Alignment.Freedom;
 import leadlight.vision.Frame;
 import leadlight.vision.Matching;

@@ -10,10 +10,17 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.BoardSide;
-import leadlight.model.GradedLeg;
-import leadlight.model.Note;
-import leadlight.model.PhotoInfo;
 import leadlight.model.Verdict;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.GradedLeg;
+import leadlight.model.result.PhotoInfo;
+import leadlight.report.json.JsonFields;
+import leadlight.report.json.JsonLegs;
+import leadlight.report.json.JsonRemarks;
+import leadlight.report.words.Columns;
+import leadlight.report.words.LegWords;
+import leadlight.report.words.Words;
 import leadlight.text.Sentences;
 
 /**
@@ -39,7 +46,7 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
   }
 
   private static List<Note> notVisible() {
-    return List.of(new Note.HoleFill(), new Note.UnderLump(), new Note.OtherSide());
+    return List.of(new NoteOfRow.HoleFill(), new NoteOfRow.UnderLump(), new NoteOfRow.OtherSide());
   }
 
   /** The report, UTF-8. */

@@ -13,10 +13,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.model.Note;
-import leadlight.model.Nudge;
-import leadlight.model.Nudge.Motion;
-import leadlight.model.ScoredPhoto;
+import leadlight.model.remark.Note;
+import leadlight.model.result.Nudge;
+import leadlight.model.result.Nudge.Motion;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.report.json.JsonFields;
+import leadlight.report.json.JsonRemarks;
+import leadlight.report.words.Columns;
+import leadlight.report.words.ReportContext;
+import leadlight.report.words.Words;
 import leadlight.text.Sentences;
 
 /** What a nudge showed, as JSON and as lines for the terminal. */

@@ -5,8 +5,13 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import leadlight.model.Besides;
-import leadlight.model.ScoredPhoto;
+import leadlight.model.result.Besides;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.report.json.CsvReport;
+import leadlight.report.json.JsonReport;
+import leadlight.report.picture.AnnotatedPicture;
+import leadlight.report.picture.LegPhotos;
+import leadlight.report.words.ReportContext;
 import leadlight.vision.Frame;
 
 /**

@@ -14,8 +14,9 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import leadlight.data.WholeFile;
-import leadlight.model.PhotoInfo;
 import leadlight.model.UserError;
+import leadlight.model.result.PhotoInfo;
+import leadlight.report.json.JsonReport;
 
 /**
  * The files of one photo in an output folder. All are written aside first and renamed when

@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import leadlight.model.GradedJoint;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.row.RowOutcome;
+import leadlight.report.words.Columns;
+import leadlight.report.words.HandsOn;
+import leadlight.report.words.Words;
 import leadlight.text.Sentences;
 
 /** A scored photo in a few plain lines of at most 80 characters, worst first. */

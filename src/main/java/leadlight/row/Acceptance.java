@@ -1,7 +1,13 @@
 package leadlight.row;
 
 import java.util.Optional;
-import leadlight.model.Note;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.row.find.EndChoice;
+import leadlight.row.find.RowFit;
+import leadlight.row.strip.Lattice;
+import leadlight.row.strip.Strip;
+import leadlight.row.tuning.AcceptanceTuning;
 
 /** Whether a fitted row is good enough to be reported; if not, what is wrong and what to change. */
 final class Acceptance {
@@ -18,7 +24,7 @@ final class Acceptance {
   Optional<Note> refusal(RowFit fit, Lattice lattice) {
     Optional<Note> size = refusalOfPlace(fit, lattice).or(() -> refusalOfNumber(fit));
     if (size.isEmpty() && !looksLikeLeads(fit)) {
-      return Optional.of(new Note.NotLikeLeads(leads));
+      return Optional.of(new NoteOfRow.NotLikeLeads(leads));
     }
     return size;
   }
@@ -26,10 +32,10 @@ final class Acceptance {
   /** Why the row lies where it cannot be scored, if so. */
   Optional<Note> refusalOfPlace(RowFit fit, Lattice lattice) {
     if (fit.ends().cropped()) {
-      return Optional.of(new Note.RowCropped(leads));
+      return Optional.of(new NoteOfRow.RowCropped(leads));
     }
     if (Strip.pitchPx(fit.uvToPhoto(), lattice.span() / 2, 0) < tuning.leastPitchPx()) {
-      return Optional.of(new Note.TooSmall(tuning.leastPitchPx()));
+      return Optional.of(new NoteOfRow.TooSmall(tuning.leastPitchPx()));
     }
     return Optional.empty();
   }
@@ -40,10 +46,10 @@ final class Acceptance {
     if (ends.inside() >= tuning.leastInside()
         && ends.outside() > tuning.mostOutside()
         && !ends.runsOut()) {
-      return Optional.of(new Note.MoreLeads(leads));
+      return Optional.of(new NoteOfRow.MoreLeads(leads));
     }
     if (ends.lastLead() < tuning.leastLastLead()) {
-      return Optional.of(new Note.FewerLeads(leads));
+      return Optional.of(new NoteOfRow.FewerLeads(leads));
     }
     return Optional.empty();
   }

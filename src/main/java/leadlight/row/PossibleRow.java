@@ -1,6 +1,6 @@
 package leadlight.row;
 
-import leadlight.model.RowOutcome;
+import leadlight.model.row.RowOutcome;
 
 /**
  * A row that might be meant.

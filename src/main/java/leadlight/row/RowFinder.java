@@ -1,9 +1,10 @@
 package leadlight.row;
 
 import java.util.Optional;
-import leadlight.model.RowHint;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
+import leadlight.model.row.RowHint;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
+import leadlight.row.tuning.RowTuning;
 import leadlight.vision.Frame;
 
 /**

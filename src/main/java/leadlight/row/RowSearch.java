@@ -6,12 +6,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import leadlight.model.BodySide;
-import leadlight.model.Note;
 import leadlight.model.PointPx;
-import leadlight.model.RowCandidate;
-import leadlight.model.RowHint;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.row.RowCandidate;
+import leadlight.model.row.RowHint;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
+import leadlight.row.find.CoarseSearch;
+import leadlight.row.find.CombHit;
+import leadlight.row.find.EvenRun;
+import leadlight.row.find.RowFit;
+import leadlight.row.place.RowBuilder;
+import leadlight.row.strip.Lattice;
+import leadlight.row.strip.Strip;
+import leadlight.row.tuning.RowTuning;
 import leadlight.vision.Frame;
 import leadlight.vision.Pyramid;
 
@@ -53,7 +62,7 @@ public final class RowSearch implements AutoCloseable {
     search();
     List<RowCandidate> considered = considered();
     if (fits.isEmpty()) {
-      return new RowOutcome.NotFound(new Note.NoRow(spec.leads()), considered);
+      return new RowOutcome.NotFound(new NoteOfRow.NoRow(spec.leads()), considered);
     }
     Optional<Note> refusal = acceptance.refusal(fits.get(0), lattice);
     if (refusal.isPresent()) {
@@ -122,7 +131,7 @@ public final class RowSearch implements AutoCloseable {
               && length(best) / length(other) < tuning.acceptance().larger()
               && best.score() - other.score() < tuning.acceptance().alike();
       if (alike) {
-        return new RowOutcome.NotFound(new Note.TwoRows(spec.leads()), considered);
+        return new RowOutcome.NotFound(new NoteOfRow.TwoRows(spec.leads()), considered);
       }
     }
     return new RowBuilder(tuning, spec, lattice, told).build(photo, best, considered);

@@ -2,6 +2,14 @@ package leadlight.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.scene.camera.CameraSpec;
+import leadlight.scene.chance.Dice;
+import leadlight.scene.chance.Grain;
+import leadlight.scene.draw.JointSampler;
+import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
+import leadlight.scene.plan.LampSpec;
+import leadlight.scene.plan.SceneSpec;
 
 /**
  * Photos of mock benches: one microscope, one lamp, one camera and one kind of part and board each.

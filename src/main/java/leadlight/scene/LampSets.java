@@ -2,6 +2,14 @@ package leadlight.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.scene.camera.CameraSpec;
+import leadlight.scene.chance.Dice;
+import leadlight.scene.chance.Grain;
+import leadlight.scene.draw.LampSampler;
+import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
+import leadlight.scene.plan.LampSpec;
+import leadlight.scene.plan.SceneSpec;
 
 /**
  * Sets of scenes: one row, soldered, under three lamps, the board put down again for each photo:

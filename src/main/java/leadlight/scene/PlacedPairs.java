@@ -2,6 +2,17 @@ package leadlight.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.scene.camera.CameraSpec;
+import leadlight.scene.chance.Dice;
+import leadlight.scene.chance.Grain;
+import leadlight.scene.draw.JointSampler;
+import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
+import leadlight.scene.plan.Condition;
+import leadlight.scene.plan.Dirt;
+import leadlight.scene.plan.JointPlan;
+import leadlight.scene.plan.LampSpec;
+import leadlight.scene.plan.SceneSpec;
 
 /**
  * Pairs of scenes: a row as it was set down, before any iron, and the same row after. Between them

@@ -12,6 +12,10 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
+import leadlight.scene.legs.LegScene;
+import leadlight.scene.legs.LegSceneSpec;
+import leadlight.scene.plan.SceneSpec;
+import leadlight.scene.render.Scene;
 
 /** Scenes on disk: NAME.jpg, NAME.truth.json, NAME.scene.json. */
 public final class SceneFiles {
@@ -63,7 +67,7 @@ public final class SceneFiles {
   }
 
   /** The picture as JPEG, quality 0 to 1. */
-  static byte[] jpeg(BufferedImage picture, double quality) {
+  public static byte[] jpeg(BufferedImage picture, double quality) {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {

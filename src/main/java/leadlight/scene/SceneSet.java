@@ -1,5 +1,9 @@
 package leadlight.scene;
 
+import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
+import leadlight.scene.plan.SceneSpec;
+
 /** A set of scenes drawn from a mix: each picture depends on mix, seed and its number alone. */
 public final class SceneSet {
 

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
-import leadlight.model.Reason;
 import leadlight.model.UserError;
+import leadlight.model.remark.Reason;
 
 /**
  * The words of one language. A message may hold {0}, {1} ... for what is put in. Words of data

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import leadlight.model.Chances;
 import leadlight.model.Question;
+import leadlight.model.joint.Chances;
 
 /** What two opinions answer to the questions that are worth a line. */
 public final class Questions {

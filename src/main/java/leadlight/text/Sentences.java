@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import leadlight.model.Doubt;
-import leadlight.model.Evidence;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
-import leadlight.model.Note;
-import leadlight.model.Reason;
-import leadlight.model.Remark;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Evidence;
+import leadlight.model.joint.Finding;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.remark.Reason;
+import leadlight.model.remark.Remark;
 
 /**
  * Sentences of codes: the one place that makes them, in each language. A remark's words stand in
@@ -180,7 +181,7 @@ public final class Sentences {
     if (remark.args().get("why") instanceof String why) {
       return key + "." + why;
     }
-    return remark instanceof Note.Advice advice ? key + "." + advice.id() : key;
+    return remark instanceof NoteOfPhoto.Advice advice ? key + "." + advice.id() : key;
   }
 
   private String key(Remark remark) {
@@ -213,7 +214,7 @@ public final class Sentences {
       said.put("kind", words.get("kind." + kind));
       said.put("settle", words.get("settle." + kind));
     }
-    if (remark instanceof Note.Advice advice) {
+    if (remark instanceof NoteOfPhoto.Advice advice) {
       said.put("last_pair", (advice.leads() - 1) + "-" + advice.leads());
     }
     return said;

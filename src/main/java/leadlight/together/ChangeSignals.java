@@ -1,6 +1,6 @@
 package leadlight.together;
 
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 import leadlight.register.Overlay;
 
 /**

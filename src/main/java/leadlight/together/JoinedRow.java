@@ -3,18 +3,20 @@ package leadlight.together;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
-import leadlight.model.Besides;
-import leadlight.model.Familiarity;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Note;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.Besides;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowOutcome;
 import leadlight.register.Overlay;
 import leadlight.register.RegisterTuning;
 import leadlight.register.Registrar;
@@ -97,7 +99,7 @@ public final class JoinedRow {
 
   /** Whether a view is refused for want of likeness, which another view may have. */
   private static boolean unlike(Optional<Note> refused) {
-    return refused.stream().anyMatch(Note.OtherRow.class::isInstance);
+    return refused.stream().anyMatch(NoteOfPhoto.OtherRow.class::isInstance);
   }
 
   private static List<String> seenIn(List<ScoredPhoto> taken, int pin) {
@@ -117,13 +119,13 @@ public final class JoinedRow {
    */
   private Optional<Note> refused(View first, View other) {
     if (!(first.scored().row() instanceof RowOutcome.Found row)) {
-      return Optional.of(new Note.OtherRow(0));
+      return Optional.of(new NoteOfPhoto.OtherRow(0));
     }
     if (other.scored().row() instanceof RowOutcome.NotFound none) {
       return Optional.of(none.reason());
     }
     if (unfamiliar(other.scored()) && !unfamiliar(first.scored())) {
-      return Optional.of(new Note.Unfamiliar());
+      return Optional.of(new NoteOfRow.Unfamiliar());
     }
     RowOutcome.Found there = (RowOutcome.Found) other.scored().row();
     Overlay overlay =
@@ -140,7 +142,7 @@ public final class JoinedRow {
             && SamePins.are(overlay, row, there);
     return same
         ? Optional.empty()
-        : Optional.of(new Note.OtherRow(Math.max(0, overlay.ownLikeness())));
+        : Optional.of(new NoteOfPhoto.OtherRow(Math.max(0, overlay.ownLikeness())));
   }
 
   private ScoredPhoto joined(List<ScoredPhoto> taken) {
@@ -171,7 +173,7 @@ public final class JoinedRow {
   }
 
   private static boolean unfamiliar(ScoredPhoto photo) {
-    return photo.rowNotes().stream().anyMatch(Note.Unfamiliar.class::isInstance);
+    return photo.rowNotes().stream().anyMatch(NoteOfRow.Unfamiliar.class::isInstance);
   }
 
   /** How familiar a photo was, as its notes say. */

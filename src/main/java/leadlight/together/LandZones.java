@@ -2,8 +2,8 @@ package leadlight.together;
 
 import java.util.List;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
 import leadlight.model.PointPx;
+import leadlight.model.row.Lead;
 import leadlight.register.RowGrid;
 
 /**

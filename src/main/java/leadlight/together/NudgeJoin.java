@@ -4,21 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
-import leadlight.grade.Rule;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Note;
-import leadlight.model.Nudge;
-import leadlight.model.Nudge.Motion;
 import leadlight.model.Question;
-import leadlight.model.Reading;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.Nudge;
+import leadlight.model.result.Nudge.Motion;
+import leadlight.model.result.ScoredPhoto;
 
 /**
  * The nudge joined into the photo's report. A lead that moves is open, whatever the photo looked
@@ -54,7 +55,7 @@ public final class NudgeJoin {
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
         grader.notes(rest.rowNotes(), joints),
         rest.fitness(),
-        Stream.concat(rest.notVisible().stream(), Stream.of(new Note.TornLand())).toList(),
+        Stream.concat(rest.notVisible().stream(), Stream.of(new NoteOfPhoto.TornLand())).toList(),
         rest.cautions());
   }
 
@@ -100,7 +101,7 @@ public final class NudgeJoin {
   }
 
   private static GradedJoint moves(GradedJoint joint, Nudge.Moved lead, Rule open) {
-    Note moves = new Note.Moves(Math.abs(lead.shiftUm().orElse(0)), lead.uUm().orElse(0));
+    Note moves = new NoteOfPhoto.Moves(Math.abs(lead.shiftUm().orElse(0)), lead.uUm().orElse(0));
     return OpenByJoin.of(joint, SURE, moves, open);
   }
 
@@ -129,7 +130,7 @@ public final class NudgeJoin {
           held.joint(), Verdict.UNJUDGED, held.findings(), held.checks(), doubts, List.of());
     }
     List<Note> grounds = new ArrayList<>(held.grounds());
-    grounds.add(new Note.Firm(toUm));
+    grounds.add(new NoteOfPhoto.Firm(toUm));
     return new GradedJoint(
         held.joint(), held.verdict(), held.findings(), held.checks(), List.of(), grounds);
   }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.grade.Rule;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
+import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Note;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
 
 /** A joint that more than its photo showed to be open, whatever it looks like. */
 final class OpenByJoin {

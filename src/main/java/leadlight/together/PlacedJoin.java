@@ -4,16 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
-import leadlight.grade.Rule;
-import leadlight.model.Besides;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Note;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.Besides;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.row.RowOutcome;
 import leadlight.vision.Frame;
 
 /**
@@ -37,7 +38,7 @@ public final class PlacedJoin {
     Optional<Note> refused =
         compared.isEmpty()
             ? Optional.of(why(before.scored()))
-            : compared.filter(placed::otherLight).map(differs -> new Note.OtherLight());
+            : compared.filter(placed::otherLight).map(differs -> new NoteOfPhoto.OtherLight());
     List<Besides.Change> changes = new ArrayList<>();
     List<GradedJoint> joints = new ArrayList<>();
     Rule open = limits.rule(FindingKind.OPEN, after.scored().settings().productClass());
@@ -66,7 +67,7 @@ public final class PlacedJoin {
     boolean clear = placed.unchanged(soldered) || placed.changed(soldered);
     return new Besides.Change(
         OptionalDouble.of(soldered),
-        clear ? Optional.empty() : Optional.of(new Note.ChangeUnclear(soldered)));
+        clear ? Optional.empty() : Optional.of(new NoteOfPhoto.ChangeUnclear(soldered)));
   }
 
   private Optional<Placed.Compared> compared(JoinedRow.View after, JoinedRow.View before) {
@@ -86,7 +87,9 @@ public final class PlacedJoin {
   }
 
   private static Note why(ScoredPhoto before) {
-    return before.row() instanceof RowOutcome.NotFound none ? none.reason() : new Note.OtherRow(0);
+    return before.row() instanceof RowOutcome.NotFound none
+        ? none.reason()
+        : new NoteOfPhoto.OtherRow(0);
   }
 
   /** A missing lead stays what it is: nothing was set down there. */
@@ -94,7 +97,7 @@ public final class PlacedJoin {
     if (joint.findings().stream().anyMatch(f -> f.kind() == FindingKind.MISSING_LEAD)) {
       return joint;
     }
-    return OpenByJoin.of(joint, 1 - soldered, new Note.Unchanged(soldered), open);
+    return OpenByJoin.of(joint, 1 - soldered, new NoteOfPhoto.Unchanged(soldered), open);
   }
 
   private ScoredPhoto with(ScoredPhoto was, List<GradedJoint> joints) {

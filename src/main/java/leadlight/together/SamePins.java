@@ -2,8 +2,8 @@ package leadlight.together;
 
 import java.util.Comparator;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
-import leadlight.model.RowOutcome;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
 import leadlight.register.Overlay;
 
 /** Whether two photos' own numberings give each lead the same pin. */

@@ -7,14 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.Familiarity;
-import leadlight.model.Joint;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.Question;
-import leadlight.model.Reading;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
+import leadlight.model.remark.Doubt;
 
 /**
  * One joint as several photos of it show it. Chances are joined as log odds: what each photo adds

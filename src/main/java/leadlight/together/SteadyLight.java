@@ -2,7 +2,7 @@ package leadlight.together;
 
 import java.util.Arrays;
 import java.util.List;
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 import leadlight.register.Focus;
 import leadlight.register.Normal;
 import leadlight.register.Overlay;

@@ -3,6 +3,8 @@ package leadlight.trial;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import leadlight.trial.outcome.PhotoOutcome;
+import leadlight.trial.truth.PhotoTruth;
 
 /**
  * A group of photos that is rated by itself.

@@ -3,6 +3,9 @@ package leadlight.trial;
 import java.util.List;
 import leadlight.model.FindingKind;
 import leadlight.statistics.ClusterRate;
+import leadlight.trial.outcome.JointOutcome;
+import leadlight.trial.outcome.JointResult;
+import leadlight.trial.truth.TrueClass;
 
 /**
  * The rates of the defects that have one kind of finding, in found rows.

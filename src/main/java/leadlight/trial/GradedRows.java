@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.Predicate;
 import leadlight.model.Verdict;
 import leadlight.statistics.ClusterRate;
+import leadlight.trial.outcome.NoteOutcome;
+import leadlight.trial.truth.RowNote;
 
 /**
  * What was said of the joints of real rows that a careful eye has graded; those it was unsure of
@@ -112,7 +114,7 @@ public record GradedRows(
   }
 
   /** Whether any joint was graded. */
-  boolean any() {
+  public boolean any() {
     return notFound.of() > 0;
   }
 

@@ -6,6 +6,10 @@ import java.util.Map;
 import java.util.function.Predicate;
 import leadlight.model.Verdict;
 import leadlight.statistics.ClusterRate;
+import leadlight.trial.outcome.NoteOutcome;
+import leadlight.trial.outcome.Quantiles;
+import leadlight.trial.outcome.RowResult;
+import leadlight.trial.truth.RowNote;
 
 /**
  * The figures of a trial on real photos.

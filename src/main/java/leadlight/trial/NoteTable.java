@@ -3,6 +3,8 @@ package leadlight.trial;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import leadlight.trial.outcome.NoteOutcome;
+import leadlight.trial.outcome.RowResult;
 
 /** The figures of a trial on real photos as a table for people. */
 public final class NoteTable {

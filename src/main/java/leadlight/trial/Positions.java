@@ -2,10 +2,14 @@ package leadlight.trial;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.model.Lead;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
+import leadlight.model.row.Lead;
 import leadlight.statistics.ClusterRate;
+import leadlight.trial.outcome.JointOutcome;
+import leadlight.trial.outcome.PhotoOutcome;
+import leadlight.trial.outcome.Quantiles;
+import leadlight.trial.outcome.RowResult;
 
 /**
  * How exact the places are, over the leads of right rows, and how honest the stated uncertainties.

@@ -2,6 +2,7 @@ package leadlight.trial;
 
 import java.util.List;
 import leadlight.statistics.Rate;
+import leadlight.trial.outcome.RowResult;
 
 /**
  * How many rows were right.

@@ -3,6 +3,9 @@ package leadlight.trial;
 import java.util.List;
 import java.util.function.Predicate;
 import leadlight.statistics.ClusterRate;
+import leadlight.trial.outcome.JointOutcome;
+import leadlight.trial.outcome.JointResult;
+import leadlight.trial.truth.TrueClass;
 
 /**
  * The rates of a group of joints of found rows. Joints of one photo are alike, so intervals are by

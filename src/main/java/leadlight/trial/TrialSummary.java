@@ -5,6 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import leadlight.model.FindingKind;
+import leadlight.trial.outcome.JointOutcome;
+import leadlight.trial.outcome.PhotoOutcome;
+import leadlight.trial.outcome.RowResult;
+import leadlight.trial.truth.TrueClass;
 
 /**
  * The figures of a trial on photos with truth.

@@ -133,7 +133,7 @@ public final class TrialTable {
   }
 
   /** As "3/269 1.1 % (0.4-3.2)", of lines that are no table: decimals as told. */
-  static String plain(Rated rate, int decimals) {
+  public static String plain(Rated rate, int decimals) {
     String format = "%d/%d %.0f %% (%.0f-%.0f)".replace(".0f", "." + decimals + "f");
     return rate.of() == 0
         ? "none"

@@ -3,6 +3,7 @@ package leadlight.vision;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.Homography;
+import leadlight.vision.load.NativeLibrary;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;

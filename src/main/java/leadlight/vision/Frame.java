@@ -1,9 +1,10 @@
 package leadlight.vision;
 
 import java.util.concurrent.atomic.AtomicInteger;
-import leadlight.model.ColourPatch;
 import leadlight.model.Homography;
-import leadlight.model.Plane;
+import leadlight.model.picture.ColourPatch;
+import leadlight.model.picture.Plane;
+import leadlight.vision.load.NativeLibrary;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -23,7 +24,7 @@ public final class Frame implements AutoCloseable {
   private boolean open = true;
 
   /** Takes over the image, which must be of 8 bits and three channels. */
-  Frame(Mat mat) {
+  public Frame(Mat mat) {
     if (mat.type() != CvType.CV_8UC3) {
       throw new IllegalArgumentException("a frame has 8 bits and 3 channels, not " + mat);
     }
@@ -59,7 +60,7 @@ public final class Frame implements AutoCloseable {
   }
 
   /** The native image, for this package alone. */
-  Mat mat() {
+  public Mat mat() {
     if (!open) {
       throw new IllegalStateException("the frame is closed");
     }

@@ -6,11 +6,11 @@ import java.util.Deque;
 import org.opencv.core.Mat;
 
 /** Temporaries of one operation, released together. */
-final class MatScope implements AutoCloseable {
+public final class MatScope implements AutoCloseable {
 
   private final Deque<Mat> mats = new ArrayDeque<>();
 
-  <M extends Mat> M add(M mat) {
+  public <M extends Mat> M add(M mat) {
     mats.push(mat);
     return mat;
   }
@@ -27,7 +27,7 @@ final class MatScope implements AutoCloseable {
    * while its own native method still runs, and the finalizer of {@code Mat} would then free the
    * same memory a second time; the fence keeps it until the method has returned.
    */
-  static void release(Mat mat) {
+  public static void release(Mat mat) {
     mat.release();
     Reference.reachabilityFence(mat);
   }

@@ -1,7 +1,8 @@
 package leadlight.vision;
 
-import leadlight.model.ColourPatch;
-import leadlight.model.Plane;
+import leadlight.model.picture.ColourPatch;
+import leadlight.model.picture.Plane;
+import leadlight.vision.load.NativeLibrary;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.imgproc.Imgproc;

@@ -1,5 +1,6 @@
 package leadlight.vision;
 
+import leadlight.vision.load.NativeLibrary;
 import org.opencv.core.CvException;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;

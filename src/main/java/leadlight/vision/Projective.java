@@ -3,6 +3,7 @@ package leadlight.vision;
 import java.util.List;
 import leadlight.model.Homography;
 import leadlight.model.PointPx;
+import leadlight.vision.load.NativeLibrary;
 import org.opencv.calib3d.Calib3d;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfPoint2f;

@@ -2,8 +2,8 @@ package leadlight.vision;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.model.ColourPatch;
 import leadlight.model.Homography;
+import leadlight.model.picture.ColourPatch;
 
 /**
  * A picture and its halved, quartered ... copies, so that a straightened piece is always taken from

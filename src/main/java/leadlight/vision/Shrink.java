@@ -12,12 +12,12 @@ import org.opencv.imgproc.Imgproc;
  * far end stands up to one pixel of the small picture too far out. For showing and for finding busy
  * parts; what is measured comes from halved copies ({@link Pyramid}).
  */
-final class Shrink {
+public final class Shrink {
 
   private Shrink() {}
 
   /** Fills {@code target} with {@code source}, shrunk to {@code size}. */
-  static void area(Mat source, Mat target, Size size) {
+  public static void area(Mat source, Mat target, Size size) {
     if (source.cols() < 2 * size.width || source.rows() < 2 * size.height) {
       Imgproc.resize(source, target, size, 0, 0, Imgproc.INTER_AREA);
       return;

@@ -1,5 +1,6 @@
 package leadlight.vision;
 
+import leadlight.vision.load.NativeLibrary;
 import org.opencv.core.Core;
 
 /** How many threads OpenCV works with; its own choice, one per core, unless set. */

@@ -5,16 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import leadlight.model.GradedJoint;
-import leadlight.model.Note;
 import leadlight.model.Opinions;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
-import leadlight.trial.PhotoOutcome;
-import leadlight.trial.RowResult;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.ScoredPhoto;
 import leadlight.trial.Tally;
-import leadlight.trial.TrialPhoto;
-import leadlight.trial.TruthFolder;
+import leadlight.trial.outcome.PhotoOutcome;
+import leadlight.trial.outcome.RowResult;
+import leadlight.trial.truth.TrialPhoto;
+import leadlight.trial.truth.TruthFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,13 +59,13 @@ class AlteredPhotoTest {
   void aBlurredPhotoIsToldSo() throws IOException {
     ScoredPhoto scored = result("base-station-video-good", Alteration.blurred(0.15)).scored();
 
-    assertThat(scored.fitness()).anyMatch(note -> note instanceof Note.SoftForPitch);
+    assertThat(scored.fitness()).anyMatch(note -> note instanceof NoteOfPhoto.SoftForPitch);
   }
 
   @Test
   void aBurntOutPhotoIsToldSo() throws IOException {
     ScoredPhoto scored = result("base-station-video-good", Alteration.overexposed(3)).scored();
 
-    assertThat(scored.fitness()).anyMatch(note -> note instanceof Note.BurntOut);
+    assertThat(scored.fitness()).anyMatch(note -> note instanceof NoteOfPhoto.BurntOut);
   }
 }

@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import leadlight.quality.Estimate;
-import leadlight.quality.Spread;
 import leadlight.quality.agreement.Calls;
 import leadlight.quality.agreement.Coefficient;
-import leadlight.quality.gauge.Cells;
-import leadlight.quality.gauge.Reml;
-import leadlight.quality.gauge.Sureness;
+import leadlight.quality.gauge.variance.Cells;
+import leadlight.quality.gauge.variance.Reml;
+import leadlight.quality.gauge.variance.Spread;
+import leadlight.quality.gauge.variance.Sureness;
 import leadlight.statistics.ClusterRate;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 

@@ -10,18 +10,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import leadlight.model.Doubt;
 import leadlight.model.Opinions;
-import leadlight.model.Reading;
-import leadlight.model.Remark;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
+import leadlight.model.joint.Reading;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Remark;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.row.RowOutcome;
 import leadlight.statistics.Rate;
 import leadlight.text.Sentences;
 import leadlight.trial.RowTally;
 import leadlight.trial.Tally;
-import leadlight.trial.TrialPhoto;
-import leadlight.trial.TruthFolder;
+import leadlight.trial.truth.TrialPhoto;
+import leadlight.trial.truth.TruthFolder;
 
 /**
  * What is done with unfit photos: alters every picture of a folder with truth in every way of

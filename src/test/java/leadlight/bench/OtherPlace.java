@@ -3,11 +3,11 @@ package leadlight.bench;
 import java.util.List;
 import leadlight.model.BodySide;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
-import leadlight.trial.PhotoTruth;
-import leadlight.trial.TruthRow;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
+import leadlight.trial.truth.PhotoTruth;
+import leadlight.trial.truth.TruthRow;
 
 /**
  * A place where a row is claimed to be: the true row turned about its middle, scaled and moved.

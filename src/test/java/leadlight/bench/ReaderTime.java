@@ -10,18 +10,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.grade.AcceptanceSet;
-import leadlight.model.RowPictures;
-import leadlight.model.RowSpec;
-import leadlight.model.Settings;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.model.picture.RowPictures;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowSpec;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.reader.SecondReader;
-import leadlight.trial.PhotoTruth;
-import leadlight.trial.TrialPhoto;
-import leadlight.trial.TruthFolder;
-import leadlight.trial.TruthRow;
+import leadlight.trial.truth.PhotoTruth;
+import leadlight.trial.truth.TrialPhoto;
+import leadlight.trial.truth.TruthFolder;
+import leadlight.trial.truth.TruthRow;
 import leadlight.vision.Threads;
 
 /**

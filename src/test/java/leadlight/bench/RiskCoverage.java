@@ -13,8 +13,8 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import leadlight.grade.TwoOpinions;
-import leadlight.model.Chances;
 import leadlight.model.Question;
+import leadlight.model.joint.Chances;
 import leadlight.statistics.Rate;
 
 /**

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import leadlight.enrol.BenchFolder;
-import leadlight.enrol.Enrolment;
+import leadlight.enrol.learn.Enrolment;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;

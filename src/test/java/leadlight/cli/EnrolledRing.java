@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The mock bench "ring", enrolled once by two photos of each kind and put where it is wanted. */
-final class EnrolledRing {
+public final class EnrolledRing {
 
   private static final Path PICTURES = Path.of("src/test/resources/enrol");
   private static byte[] version;
@@ -20,7 +20,7 @@ final class EnrolledRing {
   }
 
   /** Puts version 1 into a folder of benches. */
-  static synchronized void in(Path benches) {
+  public static synchronized void in(Path benches) {
     try {
       if (version == null) {
         version = enrolled();

@@ -9,8 +9,9 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.Random;
+import leadlight.cli.terminal.ExitStatus;
 import leadlight.record.JobRecord;
-import leadlight.record.RunStart;
+import leadlight.record.scoring.RunStart;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -13,9 +13,9 @@ import java.util.List;
  * @param out what it printed as result
  * @param err what it printed as message
  */
-record Run(int status, String out, String err) {
+public record Run(int status, String out, String err) {
 
-  static Run of(Object... args) {
+  public static Run of(Object... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     String[] words = new String[args.length];
@@ -31,7 +31,7 @@ record Run(int status, String out, String err) {
     return new PrintStream(to, true, StandardCharsets.UTF_8);
   }
 
-  List<String> errLines() {
+  public List<String> errLines() {
     return err.lines().toList();
   }
 }

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import leadlight.connector.Connector;
 import leadlight.connector.ConnectorLibrary;
-import leadlight.grade.AcceptanceSet;
+import leadlight.grade.limits.AcceptanceSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -5,12 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
 import leadlight.model.EveryRemark;
-import leadlight.model.Note;
 import leadlight.model.Question;
-import leadlight.model.Remark;
+import leadlight.model.joint.Chances;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.remark.Remark;
 import org.junit.jupiter.api.Test;
 
 class RemarksTest {
@@ -37,7 +38,7 @@ class RemarksTest {
 
   @Test
   void codeAndArgumentsStandInTheText() {
-    assertThat(JsonText.of(new Note.OtherCount(19, 20)))
+    assertThat(JsonText.of(new NoteOfRow.OtherCount(19, 20)))
         .isEqualTo("{\"code\":\"other-count\",\"args\":{\"leads\":19,\"shown\":20}}");
   }
 

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import leadlight.model.Reason;
+import leadlight.model.remark.Reason;
 import org.junit.jupiter.api.Test;
 
 class ScorecardTest {

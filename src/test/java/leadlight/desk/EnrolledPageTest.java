@@ -10,15 +10,15 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.connector.RowRequest;
 import leadlight.enrol.Bench;
-import leadlight.enrol.Enrolment;
-import leadlight.grade.AcceptanceSet;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.life.Presets;
-import leadlight.model.Note;
+import leadlight.model.remark.NoteOfRow;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.record.JobRecord;
-import leadlight.report.ReportContext;
 import leadlight.report.ReportWriter;
+import leadlight.report.words.ReportContext;
 import leadlight.text.Messages;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,7 +53,7 @@ class EnrolledPageTest {
               Clock.systemDefaultZone(),
               Optional.of(new Bench(nothingShown())));
       assertThat(new leadlight.desk.Bench(setup).scorer().glance(photo).rowNotes())
-          .contains(new Note.NotYetEnrolled("ring", 3));
+          .contains(new NoteOfRow.NotYetEnrolled("ring", 3));
     }
   }
 

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import leadlight.enrol.learn.Enrolment;
 import leadlight.model.UserError;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.stream.DoubleStream;
-import leadlight.enrol.Enrolment.Fold;
-import leadlight.enrol.Enrolment.Kind;
-import leadlight.enrol.Enrolment.Setting;
-import leadlight.enrol.Enrolment.Shown;
-import leadlight.model.BenchOpinion.Side;
-import leadlight.model.RowPictures;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Fold;
+import leadlight.enrol.learn.Enrolment.Kind;
+import leadlight.enrol.learn.Enrolment.Setting;
+import leadlight.enrol.learn.Enrolment.Shown;
+import leadlight.model.joint.BenchOpinion.Side;
+import leadlight.model.picture.RowPictures;
 import org.junit.jupiter.api.Test;
 
 /** On which side of its borders a bench sees a joint, and when it sees none. */

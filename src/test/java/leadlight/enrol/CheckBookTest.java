@@ -11,9 +11,9 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import leadlight.enrol.Enrolment.Setting;
-import leadlight.model.RowPictures;
+import leadlight.enrol.learn.Enrolment.Setting;
 import leadlight.model.UserError;
+import leadlight.model.picture.RowPictures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -2,7 +2,7 @@ package leadlight.enrol;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import leadlight.enrol.Enrolment.Kind;
+import leadlight.enrol.learn.Enrolment.Kind;
 import org.junit.jupiter.api.Test;
 
 class LeftOutTest {

@@ -4,17 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import leadlight.enrol.Enrolment.Kind;
-import leadlight.enrol.Enrolment.Photo;
-import leadlight.enrol.Enrolment.Setting;
-import leadlight.enrol.Enrolment.Shown;
+import leadlight.enrol.learn.EnrolTuning;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Kind;
+import leadlight.enrol.learn.Enrolment.Photo;
+import leadlight.enrol.learn.Enrolment.Setting;
+import leadlight.enrol.learn.Enrolment.Shown;
+import leadlight.enrol.learn.JointFeatures;
+import leadlight.enrol.learn.Learning;
 
 /** Photos and joints made of numbers: the first twenty tell what a joint is, the rest is noise. */
-final class Mock {
+public final class Mock {
 
   static final EnrolTuning TUNING = EnrolTuning.builtIn();
 
-  static final Setting SETTING = new Setting(40, Optional.of(0.03), 20, 200, true);
+  public static final Setting SETTING = new Setting(40, Optional.of(0.03), 20, 200, true);
 
   private static final int TELLING = 20;
 
@@ -31,7 +35,7 @@ final class Mock {
         .photo(Kind.UNSOLDERED, 15, 0.05);
   }
 
-  Mock photo(Kind kind, int count, double at) {
+  public Mock photo(Kind kind, int count, double at) {
     return photo(kind, count, at, SETTING);
   }
 
@@ -75,7 +79,7 @@ final class Mock {
     return new Learning(photos, joints, TUNING).enrolment("ring", 1, "reader", "both");
   }
 
-  Bench bench() {
+  public Bench bench() {
     return new Bench(enrolment());
   }
 }

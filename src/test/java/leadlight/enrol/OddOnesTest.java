@@ -2,7 +2,8 @@ package leadlight.enrol;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import leadlight.enrol.Enrolment.Kind;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Kind;
 import org.junit.jupiter.api.Test;
 
 /** What was shown under the wrong name is told, where the other photos can tell. */
@@ -27,6 +28,6 @@ class OddOnesTest {
     assertThat(OddOnes.of(enrolment)).filteredOn(OddOnes.Odd::soldered).hasSize(15);
     assertThat(new Bench(enrolment).opinion(Mock.features(0.3), 0).side())
         .as("it vouches for none the more")
-        .isNotEqualTo(leadlight.model.BenchOpinion.Side.SOLDERED);
+        .isNotEqualTo(leadlight.model.joint.BenchOpinion.Side.SOLDERED);
   }
 }

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import leadlight.enrol.Enrolment.Fold;
-import leadlight.enrol.Enrolment.Kind;
-import leadlight.enrol.Enrolment.Setting;
-import leadlight.model.RowPictures;
+import leadlight.enrol.learn.Enrolment;
+import leadlight.enrol.learn.Enrolment.Fold;
+import leadlight.enrol.learn.Enrolment.Kind;
+import leadlight.enrol.learn.Enrolment.Setting;
+import leadlight.enrol.learn.Proof;
+import leadlight.model.picture.RowPictures;
 import org.junit.jupiter.api.Test;
 
 /** Joints out of the record teach, and prove nothing. */

@@ -15,25 +15,25 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import leadlight.batch.Defaults;
-import leadlight.batch.JobList;
+import leadlight.batch.list.Defaults;
+import leadlight.batch.list.JobList;
 import leadlight.connector.ConnectorLibrary;
-import leadlight.connector.FootprintImport;
 import leadlight.connector.RowRequest;
-import leadlight.drill.OpenSet;
-import leadlight.grade.AcceptanceSet;
+import leadlight.connector.footprint.FootprintImport;
+import leadlight.drill.set.OpenSet;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
-import leadlight.quality.AgreementStudy;
-import leadlight.quality.ChartData;
-import leadlight.quality.ChartKind;
-import leadlight.quality.ControlChart;
-import leadlight.quality.GaugeInput;
-import leadlight.quality.GaugePages;
-import leadlight.quality.Grades;
-import leadlight.quality.Reading;
 import leadlight.quality.Table;
+import leadlight.quality.agreement.AgreementStudy;
+import leadlight.quality.chart.ChartData;
+import leadlight.quality.chart.ChartKind;
+import leadlight.quality.chart.ControlChart;
+import leadlight.quality.gauge.GaugeInput;
+import leadlight.quality.gauge.GaugePages;
+import leadlight.quality.grades.Grades;
+import leadlight.quality.grades.Reading;
 import leadlight.record.JobRecord;
 import leadlight.vision.Frame;
 
@@ -220,7 +220,7 @@ public final class FuzzTargets {
               JobRecord.importInto(folder, lines, "all.jsonl");
             }
             try (JobRecord made = JobRecord.open(folder)) {
-              made.scorings(leadlight.record.Search.all());
+              made.scorings(leadlight.record.scoring.Search.all());
             }
           });
     }

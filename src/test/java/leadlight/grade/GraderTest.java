@@ -11,29 +11,31 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import leadlight.model.BenchOpinion;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.EnrolledRow;
-import leadlight.model.Evidence;
-import leadlight.model.Familiarity;
-import leadlight.model.Finding;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Lead;
-import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
-import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
 import leadlight.model.Question;
-import leadlight.model.Reading;
-import leadlight.model.Reason;
-import leadlight.model.RowSpec;
 import leadlight.model.Unit;
 import leadlight.model.Verdict;
+import leadlight.model.joint.BenchOpinion;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.EnrolledRow;
+import leadlight.model.joint.Evidence;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.LimitCheck;
+import leadlight.model.joint.Reading;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfJoint;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.remark.Reason;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowSpec;
 import org.junit.jupiter.api.Test;
 
 /** What the table of {@link GradingTableTest} does not say: what findings carry, and the row. */
@@ -69,7 +71,11 @@ class GraderTest {
         List.of(
             new Evidence(FindingKind.BRIDGE, 0.9, pin + 1, Optional.empty(), List.of(SPAN)),
             new Evidence(
-                FindingKind.RESIDUE, 0.9, 0, Optional.of(new Note.Film(0.02)), List.of(FILM)),
+                FindingKind.RESIDUE,
+                0.9,
+                0,
+                Optional.of(new NoteOfJoint.Film(0.02)),
+                List.of(FILM)),
             new Evidence(FindingKind.OPEN, 0.9, 0, Optional.empty(), List.of(STEP))),
         Optional.empty(),
         Optional.of(measures),
@@ -147,7 +153,7 @@ class GraderTest {
   @Test
   void whatWasMeasuredOfAFindingTravelsWithIt() {
     Finding residue = find(graded(joint(1, sound(), Optional.empty())), FindingKind.RESIDUE);
-    assertThat(residue.measured()).contains(new Note.Film(0.02));
+    assertThat(residue.measured()).contains(new NoteOfJoint.Film(0.02));
     assertThat(residue.reasons()).containsExactly(FILM);
   }
 
@@ -160,7 +166,7 @@ class GraderTest {
 
     Finding over = find(joint, FindingKind.SIDE_OVERHANG);
     assertThat(over.probability()).isCloseTo(0.97725, within(1e-5));
-    assertThat(over.measured()).contains(new Note.AgainstLimit(0.12, 0.01, 0.1));
+    assertThat(over.measured()).contains(new NoteOfJoint.AgainstLimit(0.12, 0.01, 0.1));
     assertThat(over.clause()).contains("Table 8-5");
     LimitCheck check = joint.checks().get(0);
     assertThat(check.measure()).isEqualTo(Measure.SIDE_OVERHANG);
@@ -206,11 +212,11 @@ class GraderTest {
 
     assertThat(graded(joint).grounds())
         .containsExactly(
-            new Note.LeadSeen(0.001),
-            new Note.FilletSeen(OptionalDouble.of(0.001), OptionalDouble.of(0.001)),
-            new Note.RoomForFillet(0.3),
-            new Note.LikeKnown(0.003),
-            new Note.FamiliarPhoto(FAMILIAR));
+            new NoteOfJoint.LeadSeen(0.001),
+            new NoteOfJoint.FilletSeen(OptionalDouble.of(0.001), OptionalDouble.of(0.001)),
+            new NoteOfJoint.RoomForFillet(0.3),
+            new NoteOfJoint.LikeKnown(0.003),
+            new NoteOfJoint.FamiliarPhoto(FAMILIAR));
     assertThat(graded(plain(1, sound().with(Question.UNWETTED, 0.97))).grounds()).isEmpty();
   }
 
@@ -274,7 +280,7 @@ class GraderTest {
         IntStream.rangeClosed(1, 20)
             .mapToObj(pin -> without(joint(pin, sound(), Optional.of(sure))))
             .toList();
-    assertThat(row(FAMILIAR, differing).notes()).containsExactly(new Note.AlikeThroughout());
+    assertThat(row(FAMILIAR, differing).notes()).containsExactly(new NoteOfRow.AlikeThroughout());
   }
 
   @Test
@@ -283,7 +289,7 @@ class GraderTest {
     assertThat(row(FAMILIAR, blurred).notes()).isEmpty();
     List<Joint> half = new ArrayList<>(blurred.subList(0, 12));
     half.addAll(row(8, 0.3, 8));
-    assertThat(row(FAMILIAR, half).notes()).containsExactly(new Note.AlikeThroughout());
+    assertThat(row(FAMILIAR, half).notes()).containsExactly(new NoteOfRow.AlikeThroughout());
   }
 
   private static Joint blurred(Joint joint) {
@@ -305,7 +311,8 @@ class GraderTest {
 
   @Test
   void aRowWhoseWettingIsInDoubtThroughoutLooksAlikeAndThatIsNoProof() {
-    assertThat(row(FAMILIAR, row(10, 0.3, 20)).notes()).containsExactly(new Note.AlikeThroughout());
+    assertThat(row(FAMILIAR, row(10, 0.3, 20)).notes())
+        .containsExactly(new NoteOfRow.AlikeThroughout());
     assertThat(row(FAMILIAR, row(9, 0.3, 20)).notes()).isEmpty();
   }
 
@@ -324,7 +331,7 @@ class GraderTest {
     joints.set(11, plain(12, sound().with(Question.MISSING, 0.4)));
     joints.set(14, plain(15, sound().with(Question.UNWETTED, 0.97)));
 
-    assertThat(row(FAMILIAR, joints).notes()).containsExactly(new Note.ProdOrder("7, 12, 3"));
+    assertThat(row(FAMILIAR, joints).notes()).containsExactly(new NoteOfRow.ProdOrder("7, 12, 3"));
   }
 
   @Test
@@ -354,7 +361,7 @@ class GraderTest {
 
   @Test
   void anUnfamiliarMakeOfPhotoIsSaidOnceForTheRow() {
-    assertThat(row(0.9, row(0, 0, 20)).notes()).containsExactly(new Note.Unfamiliar());
+    assertThat(row(0.9, row(0, 0, 20)).notes()).containsExactly(new NoteOfRow.Unfamiliar());
   }
 
   private static GradedJoint enrolled(double unfamiliar, Chances chances, BenchOpinion.Side side) {
@@ -367,7 +374,7 @@ class GraderTest {
             "ring",
             Optional.empty(),
             List.of(new BenchOpinion(side, 0.2)),
-            new Note.AsEnrolled("ring", 1, 56, 2, 0.052));
+            new NoteOfRow.AsEnrolled("ring", 1, 56, 2, 0.052));
     return new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH)
         .grade(
             RowSpec.plain(3, 0.5, OptionalDouble.empty(), OptionalDouble.empty()),
@@ -381,9 +388,9 @@ class GraderTest {
   @Test
   void onAnUnfamiliarMakeTheBenchVouchesCallsAndDoubts() {
     assertThat(enrolled(0.9, sound(), BenchOpinion.Side.SOLDERED).grounds())
-        .contains(new Note.SolderedByBench("ring", 0.2));
+        .contains(new NoteOfRow.SolderedByBench("ring", 0.2));
     Finding open = find(enrolled(0.9, sound(), BenchOpinion.Side.UNSOLDERED), FindingKind.OPEN);
-    assertThat(open.measured()).contains(new Note.UnsolderedByBench("ring"));
+    assertThat(open.measured()).contains(new NoteOfRow.UnsolderedByBench("ring"));
     assertThat(enrolled(0.9, sound(), BenchOpinion.Side.BETWEEN).doubts())
         .containsExactly(new Doubt.BenchUnsure("ring", 0.2));
     assertThat(enrolled(0.9, sound(), BenchOpinion.Side.UNLIKE_SHOWN).doubts())
@@ -455,7 +462,10 @@ class GraderTest {
   void aPhotoThatIsNotAsEnrolledSaysWhyAndIsNotJudgedByTheBench() {
     EnrolledRow bench =
         new EnrolledRow(
-            "ring", Optional.of("shade"), List.of(), new Note.NotAsEnrolled("ring", 1, "shade"));
+            "ring",
+            Optional.of("shade"),
+            List.of(),
+            new NoteOfRow.NotAsEnrolled("ring", 1, "shade"));
     Grader.GradedRow row =
         new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH)
             .grade(
@@ -466,7 +476,8 @@ class GraderTest {
     assertThat(row.joints().get(0).doubts())
         .containsExactly(new Doubt.NotAsEnrolled("ring", "shade"));
     assertThat(row.notes())
-        .containsExactly(new Note.NotAsEnrolled("ring", 1, "shade"), new Note.Unfamiliar());
+        .containsExactly(
+            new NoteOfRow.NotAsEnrolled("ring", 1, "shade"), new NoteOfRow.Unfamiliar());
   }
 
   @Test
@@ -521,8 +532,8 @@ class GraderTest {
         .containsExactly(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.ACCEPTABLE);
     assertThat(verdicts(surer))
         .containsExactly(Verdict.UNJUDGED, Verdict.UNJUDGED, Verdict.ACCEPTABLE);
-    assertThat(usual.notes()).noneMatch(Note.GuardBand.class::isInstance);
-    Note.GuardBand said = guardBand(surer);
+    assertThat(usual.notes()).noneMatch(NoteOfRow.GuardBand.class::isInstance);
+    NoteOfRow.GuardBand said = guardBand(surer);
     assertThat(said.level()).isEqualTo(0.99);
     assertThat(said.bandU()).isCloseTo(2.3263, within(1e-4));
     assertThat(said.passedAtLimit()).isCloseTo(0.01, within(1e-12));
@@ -532,10 +543,10 @@ class GraderTest {
     assertThat(said.usuallyUndecided()).isEqualTo(1);
   }
 
-  private static Note.GuardBand guardBand(Grader.GradedRow row) {
+  private static NoteOfRow.GuardBand guardBand(Grader.GradedRow row) {
     return row.notes().stream()
-        .filter(Note.GuardBand.class::isInstance)
-        .map(Note.GuardBand.class::cast)
+        .filter(NoteOfRow.GuardBand.class::isInstance)
+        .map(NoteOfRow.GuardBand.class::cast)
         .findFirst()
         .orElseThrow();
   }

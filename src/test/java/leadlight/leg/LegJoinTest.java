@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import leadlight.model.BoardSide;
-import leadlight.model.Doubt;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedLeg;
-import leadlight.model.LegSet;
-import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
 import leadlight.model.Unit;
 import leadlight.model.Verdict;
+import leadlight.model.remark.Doubt;
+import leadlight.model.result.GradedLeg;
+import leadlight.model.result.LegSet;
+import leadlight.model.result.PhotoInfo;
 import org.junit.jupiter.api.Test;
 
 class LegJoinTest {

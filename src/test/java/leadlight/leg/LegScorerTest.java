@@ -4,11 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import leadlight.grade.AcceptanceSet;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.leg.find.LegRequest;
 import leadlight.model.BoardSide;
-import leadlight.model.Doubt;
-import leadlight.model.GradedLeg;
 import leadlight.model.Verdict;
+import leadlight.model.remark.Doubt;
+import leadlight.model.result.GradedLeg;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.vision.Frame;

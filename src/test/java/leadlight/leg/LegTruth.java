@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import leadlight.connector.ConnectorLibrary;
+import leadlight.leg.find.FoundLeg;
+import leadlight.leg.find.LandPlace;
+import leadlight.leg.find.LegRequest;
 import leadlight.model.BoardSide;
 import leadlight.model.PointPx;
 

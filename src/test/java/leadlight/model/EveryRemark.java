@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import leadlight.model.remark.Remark;
 
 /** Samples of every kind of doubt and note, with each sort of argument that changes the words. */
 public final class EveryRemark {

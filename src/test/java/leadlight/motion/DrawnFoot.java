@@ -2,7 +2,7 @@ package leadlight.motion;
 
 import java.util.Random;
 import leadlight.model.Homography;
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 import leadlight.register.Cut;
 import leadlight.register.Overlay;
 import leadlight.register.RowGrid;

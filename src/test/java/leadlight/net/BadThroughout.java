@@ -2,11 +2,11 @@ package leadlight.net;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.scene.BodySpec;
-import leadlight.scene.CameraSpec;
-import leadlight.scene.Condition;
-import leadlight.scene.JointPlan;
-import leadlight.scene.SceneSpec;
+import leadlight.scene.camera.CameraSpec;
+import leadlight.scene.plan.BodySpec;
+import leadlight.scene.plan.Condition;
+import leadlight.scene.plan.JointPlan;
+import leadlight.scene.plan.SceneSpec;
 
 /** Makes every joint of a scene bad in one way, each a little differently, as bad rows are. */
 enum BadThroughout {

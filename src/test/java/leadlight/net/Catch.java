@@ -6,18 +6,18 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import leadlight.model.Chances;
-import leadlight.model.GradedJoint;
 import leadlight.model.Question;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
-import leadlight.trial.Comparison;
-import leadlight.trial.JointOutcome;
-import leadlight.trial.JointResult;
-import leadlight.trial.PhotoOutcome;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.result.ScoredPhoto;
 import leadlight.trial.Positions;
-import leadlight.trial.RowResult;
-import leadlight.trial.TrueClass;
+import leadlight.trial.outcome.Comparison;
+import leadlight.trial.outcome.JointOutcome;
+import leadlight.trial.outcome.JointResult;
+import leadlight.trial.outcome.PhotoOutcome;
+import leadlight.trial.outcome.RowResult;
+import leadlight.trial.truth.TrueClass;
 
 /**
  * What became of the pictures of one kind.

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.connector.ConnectorLibrary;
-import leadlight.model.RowSpec;
-import leadlight.trial.PhotoTruth;
-import leadlight.trial.TruthFolder;
+import leadlight.model.row.RowSpec;
+import leadlight.trial.truth.PhotoTruth;
+import leadlight.trial.truth.TruthFolder;
 
 /**
  * One picture of the net.

@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Locale;
 import javax.imageio.ImageIO;
 import leadlight.data.DataFile;
-import leadlight.scene.CameraSpec;
-import leadlight.scene.Condition;
-import leadlight.scene.JointPlan;
-import leadlight.scene.Scene;
-import leadlight.scene.SceneMix;
-import leadlight.scene.SceneRenderer;
 import leadlight.scene.SceneSet;
-import leadlight.scene.SceneSpec;
+import leadlight.scene.camera.CameraSpec;
+import leadlight.scene.draw.SceneMix;
+import leadlight.scene.plan.Condition;
+import leadlight.scene.plan.JointPlan;
+import leadlight.scene.plan.SceneSpec;
+import leadlight.scene.render.Scene;
+import leadlight.scene.render.SceneRenderer;
 
 /**
  * Draws the pictures of the net anew. They are kept, so that a change of the renderer does not move

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import leadlight.Browser;
-import leadlight.model.ScoredPhoto;
+import leadlight.model.result.ScoredPhoto;
 import leadlight.text.LengthUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;

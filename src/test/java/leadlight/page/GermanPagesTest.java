@@ -18,28 +18,31 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import leadlight.model.Doubt;
 import leadlight.model.EveryRemark;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.LimitCheck;
 import leadlight.model.Measure;
-import leadlight.model.Note;
 import leadlight.model.Quantity;
-import leadlight.model.Reason;
-import leadlight.model.Remark;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Unit;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.LimitCheck;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfJoint;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.remark.Reason;
+import leadlight.model.remark.Remark;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.row.RowOutcome;
 import leadlight.record.JobRecord;
-import leadlight.record.Method;
-import leadlight.record.NewScoring;
-import leadlight.record.RunStart;
-import leadlight.record.Stage;
-import leadlight.record.Subject;
-import leadlight.summary.DayGatherer;
+import leadlight.record.scoring.Method;
+import leadlight.record.scoring.NewScoring;
+import leadlight.record.scoring.RunStart;
+import leadlight.record.scoring.Stage;
+import leadlight.record.scoring.Subject;
+import leadlight.summary.day.DayGatherer;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import org.apache.pdfbox.Loader;
@@ -136,7 +139,7 @@ class GermanPagesTest {
   private static List<Remark> remarks(Class<? extends Remark> type) {
     return EveryRemark.samples().stream()
         .filter(type::isInstance)
-        .filter(it -> !(it instanceof Doubt.Earlier) && !(it instanceof Note.Earlier))
+        .filter(it -> !(it instanceof Doubt.Earlier) && !(it instanceof NoteOfJoint.Earlier))
         .toList();
   }
 
@@ -174,7 +177,7 @@ class GermanPagesTest {
     return with(
         joints,
         Verdict.UNJUDGED,
-        List.of(new Note.AlikeThroughout(), new Note.Unfamiliar()),
+        List.of(new NoteOfRow.AlikeThroughout(), new NoteOfRow.Unfamiliar()),
         notes());
   }
 
@@ -188,7 +191,7 @@ class GermanPagesTest {
         joints,
         Verdict.UNJUDGED,
         List.of(),
-        List.of(new Note.SoftForPitch(9.3, 0.213, true), new Note.LowContrast()));
+        List.of(new NoteOfPhoto.SoftForPitch(9.3, 0.213, true), new NoteOfPhoto.LowContrast()));
   }
 
   /** Every finding, every signal, a limit, and grounds. */
@@ -232,7 +235,7 @@ class GermanPagesTest {
         Verdict.DEFECT,
         0.995,
         lack ? OptionalDouble.of(0.7) : OptionalDouble.empty(),
-        Optional.of(new Note.AgainstLimit(0.162, 0.022, 0.1)),
+        Optional.of(new NoteOfJoint.AgainstLimit(0.162, 0.022, 0.1)),
         kind == FindingKind.OPEN ? signals : List.of(),
         "clause of the limits file",
         "");
@@ -268,7 +271,7 @@ class GermanPagesTest {
         List.of(),
         Verdict.UNJUDGED,
         List.of(),
-        List.of(new Note.NoEdges()),
+        List.of(new NoteOfPhoto.NoEdges()),
         found.notVisible(),
         found.cautions());
   }
@@ -334,12 +337,12 @@ class GermanPagesTest {
 
   @Test
   void aPhotoWithoutARowIsToldSoInGerman() throws IOException {
-    check("not-found", page(without(new Note.OtherCount(19, 20))));
+    check("not-found", page(without(new NoteOfRow.OtherCount(19, 20))));
   }
 
   @Test
   void theCustomersSheetIsGermanAsPageAndAsPdf() throws IOException {
-    for (ScoredPhoto now : List.of(bad(), doubtful(), without(new Note.NoRow(19)))) {
+    for (ScoredPhoto now : List.of(bad(), doubtful(), without(new NoteOfRow.NoRow(19)))) {
       CustomerSheet sheet =
           new CustomerSheet(
               ScoredRow.context("de", LengthUnit.MM),
@@ -371,7 +374,7 @@ class GermanPagesTest {
         record.add(run, scoring(subject, photo, stages.get(i), method, results));
       }
       Subject other = new Subject("0413", "1", Stage.AFTER_REWORK, 2);
-      record.add(run, scoring(other, photo, without(new Note.NoRow(19)), method, results));
+      record.add(run, scoring(other, photo, without(new NoteOfRow.NoRow(19)), method, results));
       byte[] html = DayPage.html(DayGatherer.of(record, run, folder), "test", Messages.of("de"));
       check("day", html);
       assertThat(readable(html)).contains("nach der Nacharbeit 2", "möglicherweise Lotbrücke: ");

@@ -7,19 +7,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Note;
 import leadlight.model.Opinions;
 import leadlight.model.Question;
-import leadlight.model.Reading;
-import leadlight.model.Region;
-import leadlight.model.RowOutcome;
-import leadlight.model.ScoredPhoto;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
+import leadlight.model.picture.Region;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.row.RowOutcome;
 import leadlight.text.LengthUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -180,7 +180,7 @@ class PhotoPageTest {
         new ScoredPhoto(
             found.photo(),
             found.settings(),
-            new RowOutcome.NotFound(new Note.BodySideUnknown(), List.of()),
+            new RowOutcome.NotFound(new NoteOfRow.BodySideUnknown(), List.of()),
             Optional.empty(),
             List.of(),
             Verdict.UNJUDGED,

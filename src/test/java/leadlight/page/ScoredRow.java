@@ -8,16 +8,18 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.connector.Connector;
 import leadlight.connector.ConnectorLibrary;
-import leadlight.grade.AcceptanceSet;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
 import leadlight.model.Opinions;
-import leadlight.model.PhotoInfo;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.remark.Doubt;
+import leadlight.model.result.PhotoInfo;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.page.words.PageContext;
+import leadlight.page.words.StatedLimits;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
@@ -26,11 +28,11 @@ import leadlight.text.Messages;
 import leadlight.vision.Frame;
 
 /** A sample photo, truly scored once, and variations of the result. */
-final class ScoredRow {
+public final class ScoredRow {
 
-  static final Connector CONNECTOR = ConnectorLibrary.builtIn().find("video-a-19-slots");
+  public static final Connector CONNECTOR = ConnectorLibrary.builtIn().find("video-a-19-slots");
   private static final List<Photo> OPEN = new ArrayList<>();
-  static final ScoredPhoto SCORED = score(Opinions.BOTH);
+  public static final ScoredPhoto SCORED = score(Opinions.BOTH);
 
   /** A name that tries to run, to break out of its place and to turn the text around. */
   static final String HOSTILE =
@@ -64,7 +66,7 @@ final class ScoredRow {
     }
   }
 
-  static PageContext context(String language, LengthUnit unit) {
+  public static PageContext context(String language, LengthUnit unit) {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
     return new PageContext(
         "test",
@@ -109,7 +111,7 @@ final class ScoredRow {
         SCORED.joints());
   }
 
-  static Finding finding(FindingKind kind, Verdict verdict, Integer... pins) {
+  public static Finding finding(FindingKind kind, Verdict verdict, Integer... pins) {
     return new Finding(
         kind,
         List.of(pins),
@@ -122,7 +124,7 @@ final class ScoredRow {
         "");
   }
 
-  static void set(
+  public static void set(
       List<GradedJoint> joints,
       int pin,
       Verdict verdict,

@@ -13,9 +13,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import leadlight.model.Note;
-import leadlight.vision.BlurMeter;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
 import leadlight.vision.Frame;
+import leadlight.vision.blur.BlurMeter;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -67,7 +68,8 @@ class FitnessTest {
   @CsvSource({"11.3, false", "11.2, true"})
   void besideAKnownPitchBlurIsJudgedByIt(double pitchPx, boolean soft) {
     List<Note> advice = fitness.advice(FIT, OptionalDouble.of(pitchPx));
-    assertThat(advice.stream().anyMatch(Note.SoftForPitch.class::isInstance)).isEqualTo(soft);
+    assertThat(advice.stream().anyMatch(NoteOfPhoto.SoftForPitch.class::isInstance))
+        .isEqualTo(soft);
   }
 
   @Test
@@ -75,9 +77,9 @@ class FitnessTest {
     OptionalDouble pitchPx = OptionalDouble.of(10);
     PictureFacts stretched = new PictureFacts(OptionalDouble.of(1.51), 3, 0.01, 0.02, 120);
     assertThat(fitness.advice(FIT, pitchPx))
-        .containsExactly(new Note.SoftForPitch(0.9, 0.09, true));
+        .containsExactly(new NoteOfPhoto.SoftForPitch(0.9, 0.09, true));
     assertThat(fitness.advice(stretched, pitchPx))
-        .containsExactly(new Note.SoftForPitch(1.51, 0.151, false));
+        .containsExactly(new NoteOfPhoto.SoftForPitch(1.51, 0.151, false));
   }
 
   @Test
@@ -88,7 +90,7 @@ class FitnessTest {
       PictureFacts facts = fitness.facts(frame);
       assertThat(facts.edgeBlurPx()).isEmpty();
       assertThat(facts.contrast()).isZero();
-      assertThat(fitness.advice(facts, UNKNOWN)).contains(new Note.NoEdges());
+      assertThat(fitness.advice(facts, UNKNOWN)).contains(new NoteOfPhoto.NoEdges());
     }
   }
 

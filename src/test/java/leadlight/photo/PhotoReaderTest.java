@@ -7,8 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import leadlight.model.Note;
-import leadlight.model.PhotoInfo;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.PhotoInfo;
+import leadlight.photo.limit.Limit;
+import leadlight.photo.limit.PhotoLimits;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -106,7 +108,7 @@ class PhotoReaderTest {
   void twelveBitsInSixteenAreStretchedWithANote() throws IOException {
     try (Photo photo = reader.read(Samples.path("twelve-of-sixteen-bits.png"))) {
       assertThat(photo.frame().rgb()).isEqualTo(Samples.rgb("base.png"));
-      assertThat(photo.notes()).containsExactly(new Note.FewBits(12));
+      assertThat(photo.notes()).containsExactly(new NoteOfPhoto.FewBits(12));
     }
   }
 
@@ -149,7 +151,7 @@ class PhotoReaderTest {
   void furtherPagesAreNamedInANote() throws IOException {
     try (Photo photo = reader.read(Samples.path("two-pages.tif"))) {
       assertThat(photo.frame().rgb()).isEqualTo(Samples.rgb("base.png"));
-      assertThat(photo.notes()).containsExactly(new Note.FirstPageOnly(2));
+      assertThat(photo.notes()).containsExactly(new NoteOfPhoto.FirstPageOnly(2));
     }
   }
 
@@ -159,7 +161,7 @@ class PhotoReaderTest {
     Files.copy(Samples.path("grey.jpg"), file);
     try (Photo photo = reader.read(file)) {
       assertThat(photo.info().format()).isEqualTo("jpeg");
-      assertThat(photo.notes()).containsExactly(new Note.OtherFormat("JPEG"));
+      assertThat(photo.notes()).containsExactly(new NoteOfPhoto.OtherFormat("JPEG"));
     }
   }
 
@@ -193,7 +195,7 @@ class PhotoReaderTest {
       try (Photo photo = small.read(Samples.path(name))) {
         assertThat(photo.info().widthPx()).isEqualTo(16);
         assertThat(photo.info().heightPx()).isEqualTo(24);
-        assertThat(photo.notes()).containsExactly(new Note.HalfSize());
+        assertThat(photo.notes()).containsExactly(new NoteOfPhoto.HalfSize());
       }
     }
   }

@@ -4,15 +4,15 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import leadlight.vision.Codec;
 import leadlight.vision.Frame;
+import leadlight.vision.decode.Codec;
 
 /** The pictures of {@code src/test/resources/photo}; its README says what is special. */
-final class Samples {
+public final class Samples {
 
   private Samples() {}
 
-  static Path path(String name) {
+  public static Path path(String name) {
     try {
       return Path.of(Samples.class.getResource("/photo/" + name).toURI());
     } catch (URISyntaxException e) {
@@ -20,11 +20,11 @@ final class Samples {
     }
   }
 
-  static byte[] bytes(String name) throws IOException {
+  public static byte[] bytes(String name) throws IOException {
     return Files.readAllBytes(path(name));
   }
 
-  static byte[] rgb(String name) throws IOException {
+  public static byte[] rgb(String name) throws IOException {
     try (Frame frame = Codec.decode(bytes(name)).orElseThrow()) {
       return frame.rgb();
     }

@@ -7,8 +7,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import leadlight.connector.ConnectorLibrary;
-import leadlight.model.Note;
-import leadlight.model.RowSpec;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.row.RowSpec;
 import org.junit.jupiter.api.Test;
 
 class AdviceTest {
@@ -22,13 +23,15 @@ class AdviceTest {
   }
 
   private static List<String> ids(List<Note> notes) {
-    return notes.stream().map(note -> ((Note.Advice) note).id()).toList();
+    return notes.stream().map(note -> ((NoteOfPhoto.Advice) note).id()).toList();
   }
 
   @Test
   void everyReportSaysWhatAPhotoFromAboveCannotShow() {
     assertThat(advice.notVisible(plain))
-        .contains(new Note.Advice("under-lead", 19), new Note.Advice("bridges-under-body", 19));
+        .contains(
+            new NoteOfPhoto.Advice("under-lead", 19),
+            new NoteOfPhoto.Advice("bridges-under-body", 19));
     assertThat(ids(advice.notVisible(plain))).as("sameness is no proof").contains("alike");
   }
 

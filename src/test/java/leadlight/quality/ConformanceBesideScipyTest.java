@@ -3,8 +3,8 @@ package leadlight.quality;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import leadlight.grade.Bound;
-import leadlight.grade.Conformance;
+import leadlight.grade.limits.Bound;
+import leadlight.grade.limits.Conformance;
 import org.junit.jupiter.api.Test;
 
 /** Examples of JCGM 106:2012 by SciPy, to more digits than the guide prints. */

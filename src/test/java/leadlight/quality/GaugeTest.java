@@ -8,6 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import leadlight.model.UserError;
+import leadlight.quality.agreement.Pages;
+import leadlight.quality.gauge.Drift;
+import leadlight.quality.gauge.Flips;
+import leadlight.quality.gauge.GaugeInput;
+import leadlight.quality.gauge.GaugePages;
+import leadlight.quality.gauge.variance.GaugeAnova;
+import leadlight.quality.gauge.variance.GaugeData;
+import leadlight.quality.gauge.variance.GaugeStudy;
+import leadlight.quality.gauge.variance.Spread;
 import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
 

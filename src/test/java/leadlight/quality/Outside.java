@@ -7,9 +7,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 
 /** What other libraries make of the same data: src/test/resources/quality/outside.json. */
-final class Outside {
+public final class Outside {
 
-  static final Path FOLDER = Path.of("src/test/resources/quality");
+  public static final Path FOLDER = Path.of("src/test/resources/quality");
 
   private static final JsonNode FIGURES = read();
 
@@ -23,11 +23,11 @@ final class Outside {
     }
   }
 
-  static double figure(String name) {
+  public static double figure(String name) {
     return node(name).doubleValue();
   }
 
-  static double figure(String name, int index) {
+  public static double figure(String name, int index) {
     return node(name).get(index).doubleValue();
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.record.file.Database;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

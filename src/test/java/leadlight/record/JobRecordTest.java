@@ -19,29 +19,44 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.data.Hash;
 import leadlight.model.BodySide;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
 import leadlight.model.Homography;
-import leadlight.model.Joint;
-import leadlight.model.Lead;
 import leadlight.model.Measure;
-import leadlight.model.Note;
-import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
 import leadlight.model.Quantity;
-import leadlight.model.Reading;
-import leadlight.model.Reason;
-import leadlight.model.Region;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.Unit;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
+import leadlight.model.picture.Region;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfJoint;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.remark.Reason;
+import leadlight.model.result.PhotoInfo;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
+import leadlight.record.file.Database;
+import leadlight.record.said.BenchResult;
+import leadlight.record.said.BenchTest;
+import leadlight.record.said.Overrule;
+import leadlight.record.said.RecordedJoint;
+import leadlight.record.said.RecordedRow;
+import leadlight.record.scoring.Method;
+import leadlight.record.scoring.NewScoring;
+import leadlight.record.scoring.RunStart;
+import leadlight.record.scoring.Scoring;
+import leadlight.record.scoring.Search;
+import leadlight.record.scoring.Stage;
+import leadlight.record.scoring.Subject;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,7 +97,7 @@ class JobRecordTest {
                     verdict,
                     0.97,
                     OptionalDouble.of(0.75),
-                    Optional.of(new Note.AgainstLimit(0.13, 0.01, 0.1)),
+                    Optional.of(new NoteOfJoint.AgainstLimit(0.13, 0.01, 0.1)),
                     List.of(new Reason("gap_span", 0.5, 0.1, 2)),
                     "c",
                     "meter it"))
@@ -101,7 +116,7 @@ class JobRecordTest {
         findings,
         List.of(),
         unjudged ? List.of(glare, new Doubt.UnlikeKnown()) : List.of(),
-        verdict == Verdict.ACCEPTABLE ? List.of(new Note.LeadSeen(0.001)) : List.of());
+        verdict == Verdict.ACCEPTABLE ? List.of(new NoteOfJoint.LeadSeen(0.001)) : List.of());
   }
 
   /** Another chance for each question. */
@@ -148,9 +163,9 @@ class JobRecordTest {
         Optional.empty(),
         joints,
         Verdict.DEFECT,
-        List.of(new Note.AlikeThroughout()),
-        List.of(new Note.BurntOut(0.2)),
-        List.of(new Note.Advice("hidden", 3)),
+        List.of(new NoteOfRow.AlikeThroughout()),
+        List.of(new NoteOfPhoto.BurntOut(0.2)),
+        List.of(new NoteOfPhoto.Advice("hidden", 3)),
         List.of());
   }
 
@@ -175,8 +190,8 @@ class JobRecordTest {
       assertThat(scoring.photoPath()).isEqualTo(photo);
       assertThat(scoring.method()).isEqualTo(METHOD);
       assertThat(scoring.scoredAt()).isEqualTo(NOON);
-      assertThat(scoring.fitness()).containsExactly(new Note.BurntOut(0.2));
-      assertThat(scoring.rowNotes()).containsExactly(new Note.AlikeThroughout());
+      assertThat(scoring.fitness()).containsExactly(new NoteOfPhoto.BurntOut(0.2));
+      assertThat(scoring.rowNotes()).containsExactly(new NoteOfRow.AlikeThroughout());
       RecordedRow row = record.row(id);
       assertThat(row.joints()).extracting(RecordedJoint::tool).isEqualTo(scored().joints());
       assertThat(((RowOutcome.Found) row.outcome()).mmToPx().rowMajor())

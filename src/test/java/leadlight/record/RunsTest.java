@@ -16,10 +16,23 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import leadlight.model.FindingKind;
-import leadlight.model.Note;
-import leadlight.model.RowOutcome;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.row.RowOutcome;
+import leadlight.record.file.Database;
+import leadlight.record.said.BenchResult;
+import leadlight.record.said.BenchTest;
+import leadlight.record.said.Overrule;
+import leadlight.record.said.RecordedJoint;
+import leadlight.record.scoring.Method;
+import leadlight.record.scoring.NewScoring;
+import leadlight.record.scoring.OpenRun;
+import leadlight.record.scoring.RunPhoto;
+import leadlight.record.scoring.RunStart;
+import leadlight.record.scoring.Search;
+import leadlight.record.scoring.Stage;
+import leadlight.record.scoring.Subject;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -147,13 +160,13 @@ class RunsTest {
             "b",
             NOON,
             ScoredBoard.method(Optional.empty()),
-            new RowOutcome.NotFound(new Note.NoRow(19), List.of()));
+            new RowOutcome.NotFound(new NoteOfRow.NoRow(19), List.of()));
     long id = record.add(run("one", "photos"), scoring);
 
     assertThat(record.row(id).outcome())
-        .isEqualTo(new RowOutcome.NotFound(new Note.NoRow(19), List.of()));
+        .isEqualTo(new RowOutcome.NotFound(new NoteOfRow.NoRow(19), List.of()));
     assertThat(record.row(id).joints()).isEmpty();
-    assertThat(record.scoring(id).rowReason()).contains(new Note.NoRow(19));
+    assertThat(record.scoring(id).rowReason()).contains(new NoteOfRow.NoRow(19));
     assertThat(record.troubles()).as("a row not found has no joints to miss").isEmpty();
   }
 

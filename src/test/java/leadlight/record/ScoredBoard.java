@@ -13,18 +13,23 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import leadlight.data.Hash;
 import leadlight.model.BodySide;
-import leadlight.model.GradedJoint;
 import leadlight.model.Homography;
-import leadlight.model.Joint;
-import leadlight.model.Lead;
-import leadlight.model.Note;
-import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.remark.NoteOfJoint;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.result.PhotoInfo;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
+import leadlight.record.scoring.Method;
+import leadlight.record.scoring.NewScoring;
+import leadlight.record.scoring.Stage;
+import leadlight.record.scoring.Subject;
 
 /**
  * Boards for the record, by name; each has a photo of its own.
@@ -67,7 +72,7 @@ record ScoredBoard(Path folder) {
             Verdict.ACCEPTABLE,
             List.of(),
             List.of(),
-            List.of(new Note.Advice("hidden", LEADS)),
+            List.of(new NoteOfPhoto.Advice("hidden", LEADS)),
             List.of());
     return new NewScoring(
         new Subject(job, board, Stage.FINAL, 1),
@@ -116,7 +121,7 @@ record ScoredBoard(Path folder) {
         List.of(),
         List.of(),
         List.of(),
-        List.of(new Note.LeadSeen(0.001)));
+        List.of(new NoteOfJoint.LeadSeen(0.001)));
   }
 
   private Path file(String name, String content) {

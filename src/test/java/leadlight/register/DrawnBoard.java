@@ -6,9 +6,9 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import leadlight.model.BodySide;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
 import leadlight.vision.Frame;
 
 /**

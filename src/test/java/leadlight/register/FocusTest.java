@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import leadlight.model.Plane;
+import leadlight.model.picture.Plane;
 import org.junit.jupiter.api.Test;
 
 class FocusTest {

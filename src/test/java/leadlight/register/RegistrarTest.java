@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.DoubleUnaryOperator;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
+import leadlight.model.row.Lead;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;

@@ -4,8 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
 import leadlight.model.Homography;
-import leadlight.model.Note;
-import leadlight.model.RowSpec;
+import leadlight.model.remark.Note;
+import leadlight.model.row.RowSpec;
+import leadlight.row.find.EndChoice;
+import leadlight.row.find.RowFit;
+import leadlight.row.strip.Lattice;
+import leadlight.row.strip.Zone;
+import leadlight.row.tuning.AcceptanceTuning;
+import leadlight.row.tuning.RowTuning;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import leadlight.model.LandSpec;
 import leadlight.model.PointPx;
-import leadlight.model.RowSpec;
-import leadlight.vision.Codec;
+import leadlight.model.row.LandSpec;
+import leadlight.model.row.RowSpec;
 import leadlight.vision.Frame;
+import leadlight.vision.decode.Codec;
 
 /**
  * A picture with known leads.

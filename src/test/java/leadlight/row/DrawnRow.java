@@ -10,7 +10,7 @@ import leadlight.vision.Frame;
  * of each toe, a dark body above (for angle 0). Four samples a pixel, slight noise with a fixed
  * seed.
  */
-final class DrawnRow {
+public final class DrawnRow {
 
   private final int leads;
   private final double pitch;
@@ -19,7 +19,7 @@ final class DrawnRow {
   private final double midY;
   private final Set<Integer> missing;
 
-  DrawnRow(int leads, double pitchPx, double angleRad) {
+  public DrawnRow(int leads, double pitchPx, double angleRad) {
     this(leads, pitchPx, angleRad, Double.NaN, Double.NaN, Set.of());
   }
 
@@ -42,7 +42,7 @@ final class DrawnRow {
   }
 
   /** Toe of a pin; valid after the place is known. */
-  PointPx toe(int pin) {
+  public PointPx toe(int pin) {
     return toPhoto((pin - 1 - (leads - 1) / 2.0) * pitch, TOE * pitch);
   }
 
@@ -50,7 +50,7 @@ final class DrawnRow {
   private double drawnX;
   private double drawnY;
 
-  Frame draw(int width, int height) {
+  public Frame draw(int width, int height) {
     return drawWith(null, width, height);
   }
 

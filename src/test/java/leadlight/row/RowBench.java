@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import leadlight.model.Lead;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
 import leadlight.vision.Frame;
 
 /**

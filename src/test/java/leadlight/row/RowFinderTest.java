@@ -6,12 +6,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.model.BodySide;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
-import leadlight.model.Note;
 import leadlight.model.PointPx;
-import leadlight.model.RowHint;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowHint;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -85,7 +86,7 @@ class RowFinderTest {
   void refusesARowThatGoesOnBeyondTheLeadsTold() {
     DrawnRow row = new DrawnRow(20, 25, 0);
     try (Frame frame = row.draw(700, 400)) {
-      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.MoreLeads(12));
+      assertThat(reason(frame, TWELVE)).isEqualTo(new NoteOfRow.MoreLeads(12));
     }
   }
 
@@ -93,7 +94,7 @@ class RowFinderTest {
   void refusesARowWithFewerLeadsThanTold() {
     DrawnRow row = new DrawnRow(9, 30, 0);
     try (Frame frame = row.draw(700, 400)) {
-      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.FewerLeads(12));
+      assertThat(reason(frame, TWELVE)).isEqualTo(new NoteOfRow.FewerLeads(12));
     }
   }
 
@@ -102,7 +103,7 @@ class RowFinderTest {
     byte[] flat = new byte[640 * 480 * 3];
     java.util.Arrays.fill(flat, (byte) 90);
     try (Frame frame = Frame.ofRgb(640, 480, flat)) {
-      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.NoRow(12));
+      assertThat(reason(frame, TWELVE)).isEqualTo(new NoteOfRow.NoRow(12));
     }
   }
 
@@ -111,7 +112,7 @@ class RowFinderTest {
     DrawnRow upper = new DrawnRow(12, 30, 0).at(350, 250);
     DrawnRow lower = new DrawnRow(12, 30, Math.PI).at(350, 650);
     try (Frame frame = upper.drawWith(lower, 700, 900)) {
-      assertThat(reason(frame, TWELVE)).isEqualTo(new Note.TwoRows(12));
+      assertThat(reason(frame, TWELVE)).isEqualTo(new NoteOfRow.TwoRows(12));
       RowOutcome outcome =
           new RowFinder()
               .find(frame, TWELVE, Optional.of(RowHint.in(new RowHint.Box(350, 250, 0, 0))));

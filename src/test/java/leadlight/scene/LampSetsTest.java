@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import leadlight.scene.draw.SceneMix;
+import leadlight.scene.plan.SceneSpec;
 import org.junit.jupiter.api.Test;
 
 class LampSetsTest {

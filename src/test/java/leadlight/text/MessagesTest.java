@@ -17,8 +17,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.data.Provenance;
-import leadlight.model.Reason;
 import leadlight.model.UserError;
+import leadlight.model.remark.Reason;
 import org.junit.jupiter.api.Test;
 
 class MessagesTest {

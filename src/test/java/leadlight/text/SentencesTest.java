@@ -12,14 +12,16 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import leadlight.model.Doubt;
 import leadlight.model.EveryRemark;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
-import leadlight.model.Note;
 import leadlight.model.Question;
-import leadlight.model.Remark;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Finding;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfJoint;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.remark.Remark;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -139,8 +141,10 @@ class SentencesTest {
 
   @Test
   void aPromiseIsRoundedUp() {
-    assertThat(in("en").of(new Note.AsEnrolled("ring", 1, 38, 2, 0.0758))).contains("up to 8 %");
-    assertThat(in("en").of(new Note.AsEnrolled("ring", 1, 29, 2, 0.0982))).contains("up to 10 %");
+    assertThat(in("en").of(new NoteOfRow.AsEnrolled("ring", 1, 38, 2, 0.0758)))
+        .contains("up to 8 %");
+    assertThat(in("en").of(new NoteOfRow.AsEnrolled("ring", 1, 29, 2, 0.0982)))
+        .contains("up to 10 %");
   }
 
   @Test
@@ -179,7 +183,7 @@ class SentencesTest {
 
   @Test
   void anotherCountSaysBothNumbers() {
-    assertThat(in("en").of(new Note.OtherCount(19, 20)))
+    assertThat(in("en").of(new NoteOfRow.OtherCount(19, 20)))
         .startsWith("20 leads show, 19 were said; ");
   }
 
@@ -226,9 +230,9 @@ class SentencesTest {
   void groundsAreSaidInAFewWords() {
     List<Note> grounds =
         List.of(
-            new Note.LeadSeen(0.001),
-            new Note.FilletSeen(OptionalDouble.of(0.01), OptionalDouble.empty()),
-            new Note.RoomForFillet(0.2));
+            new NoteOfJoint.LeadSeen(0.001),
+            new NoteOfJoint.FilletSeen(OptionalDouble.of(0.01), OptionalDouble.empty()),
+            new NoteOfJoint.RoomForFillet(0.2));
     assertThat(in("en").seen(grounds)).isEqualTo("seen: lead, fillet at the toe, room for it");
     assertThat(in("de").seen(grounds))
         .isEqualTo("gesehen: Bein, Kehle an der Spitze, Platz für sie");

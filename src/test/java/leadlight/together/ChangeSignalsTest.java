@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import leadlight.model.Homography;
-import leadlight.model.Lead;
-import leadlight.model.Plane;
 import leadlight.model.PointPx;
+import leadlight.model.picture.Plane;
+import leadlight.model.row.Lead;
 import leadlight.register.Cut;
 import leadlight.register.Overlay;
 import leadlight.register.RowGrid;

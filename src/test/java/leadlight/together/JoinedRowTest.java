@@ -6,13 +6,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.grade.AcceptanceSet;
-import leadlight.model.Besides;
-import leadlight.model.Note;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
-import leadlight.model.RowSpec;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.Besides;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowSpec;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
@@ -30,7 +31,7 @@ class JoinedRowTest {
         photo.view(),
         photo.joints(),
         photo.verdict(),
-        List.of(new Note.Unfamiliar()),
+        List.of(new NoteOfRow.Unfamiliar()),
         photo.fitness(),
         photo.notVisible(),
         photo.cautions());
@@ -47,7 +48,7 @@ class JoinedRowTest {
       JoinedRow.View other = new JoinedRow.View(photo.frame(), unfamiliar(scored));
 
       Besides besides = new JoinedRow(LIMITS).of(List.of(first, other)).besides();
-      assertThat(besides.photos().get(0).refused()).contains(new Note.Unfamiliar());
+      assertThat(besides.photos().get(0).refused()).contains(new NoteOfRow.Unfamiliar());
       Besides same = new JoinedRow(LIMITS).of(List.of(first, first)).besides();
       assertThat(same.photos().get(0).refused()).isEmpty();
     }
@@ -67,7 +68,7 @@ class JoinedRowTest {
               .toList();
       JoinedRow joiner = new JoinedRow(LIMITS);
       assertThat(joiner.of(views.subList(0, 2)).besides().photos().get(0).refused())
-          .containsInstanceOf(Note.OtherRow.class);
+          .containsInstanceOf(NoteOfPhoto.OtherRow.class);
       assertThat(joiner.of(views).besides().photos())
           .allSatisfy(other -> assertThat(other.refused()).isEmpty());
     }

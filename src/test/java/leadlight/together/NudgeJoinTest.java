@@ -7,22 +7,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlight.grade.AcceptanceSet;
 import leadlight.grade.Grader;
-import leadlight.model.Chances;
-import leadlight.model.Doubt;
-import leadlight.model.Familiarity;
+import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Note;
-import leadlight.model.Nudge;
 import leadlight.model.Opinions;
 import leadlight.model.Question;
-import leadlight.model.RowSpec;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Familiarity;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfPhoto;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.Nudge;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowSpec;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
@@ -117,7 +118,7 @@ class NudgeJoinTest {
     assertThat(joint(doubtful).verdict()).isEqualTo(Verdict.UNJUDGED);
     GradedJoint firm = joint(joined(doubtful, Nudge.Motion.FIRM, 1));
     assertThat(firm.verdict()).isEqualTo(Verdict.ACCEPTABLE);
-    assertThat(firm.grounds()).contains(new Note.Firm(4));
+    assertThat(firm.grounds()).contains(new NoteOfPhoto.Firm(4));
   }
 
   @Test
@@ -149,8 +150,8 @@ class NudgeJoinTest {
 
   private static String order(ScoredPhoto photo) {
     return photo.rowNotes().stream()
-        .filter(Note.ProdOrder.class::isInstance)
-        .map(note -> ((Note.ProdOrder) note).pins())
+        .filter(NoteOfRow.ProdOrder.class::isInstance)
+        .map(note -> ((NoteOfRow.ProdOrder) note).pins())
         .findFirst()
         .orElse("");
   }

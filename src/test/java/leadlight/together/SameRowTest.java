@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import leadlight.model.Familiarity;
+import leadlight.model.joint.Familiarity;
 import org.junit.jupiter.api.Test;
 
 class SameRowTest {

@@ -9,11 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import leadlight.model.GradedJoint;
 import leadlight.model.PointPx;
 import leadlight.model.Verdict;
+import leadlight.model.joint.GradedJoint;
 import leadlight.statistics.Rate;
-import leadlight.trial.RowNote.Grade;
+import leadlight.trial.outcome.NoteOutcome;
+import leadlight.trial.outcome.RowResult;
+import leadlight.trial.truth.RowNote;
+import leadlight.trial.truth.RowNote.Grade;
+import leadlight.trial.truth.TrueClass;
 import org.junit.jupiter.api.Test;
 
 class GradedRowsTest {

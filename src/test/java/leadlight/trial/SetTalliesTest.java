@@ -8,11 +8,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import leadlight.model.GradedJoint;
-import leadlight.model.Nudge.Motion;
 import leadlight.model.Verdict;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.result.Nudge.Motion;
 import leadlight.statistics.ClusterRate;
 import leadlight.statistics.Rate;
+import leadlight.trial.outcome.Comparison;
+import leadlight.trial.outcome.PhotoOutcome;
+import leadlight.trial.sets.NudgeTally;
+import leadlight.trial.sets.SameRowTally;
+import leadlight.trial.truth.JointTruth;
+import leadlight.trial.truth.NudgeTruth;
+import leadlight.trial.truth.PhotoTruth;
+import leadlight.trial.truth.TrueClass;
 import org.junit.jupiter.api.Test;
 
 /** What is seen of one row again and again is no more proof than the row: intervals are by row. */

@@ -10,6 +10,13 @@ import java.util.List;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.statistics.Rate;
+import leadlight.trial.outcome.Comparison;
+import leadlight.trial.outcome.JointResult;
+import leadlight.trial.outcome.PhotoOutcome;
+import leadlight.trial.outcome.Slip;
+import leadlight.trial.truth.JointTruth;
+import leadlight.trial.truth.PhotoTruth;
+import leadlight.trial.truth.TrueClass;
 import org.junit.jupiter.api.Test;
 
 class TrialSummaryTest {

@@ -7,29 +7,34 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import leadlight.model.Doubt;
-import leadlight.model.Finding;
 import leadlight.model.FindingKind;
-import leadlight.model.GradedJoint;
-import leadlight.model.Joint;
-import leadlight.model.Lead;
-import leadlight.model.Note;
-import leadlight.model.PhotoInfo;
 import leadlight.model.PointPx;
-import leadlight.model.RowOutcome;
-import leadlight.model.RowSpec;
-import leadlight.model.ScoredPhoto;
-import leadlight.model.Settings;
 import leadlight.model.Verdict;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfJoint;
+import leadlight.model.remark.NoteOfRow;
+import leadlight.model.result.PhotoInfo;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
+import leadlight.trial.truth.JointTruth;
+import leadlight.trial.truth.PhotoTruth;
+import leadlight.trial.truth.TrueClass;
+import leadlight.trial.truth.TruthRow;
 
 /** Small rows with truth: pitch 40 px, body above, toes at y = 100, lands from 60 to 110. */
-final class Truths {
+public final class Truths {
 
-  static final double PITCH_PX = 40;
+  public static final double PITCH_PX = 40;
 
   private Truths() {}
 
-  static PhotoTruth row(JointTruth... joints) {
+  public static PhotoTruth row(JointTruth... joints) {
     return new PhotoTruth(
         "row.png",
         Optional.empty(),
@@ -47,7 +52,7 @@ final class Truths {
         List.of(joints));
   }
 
-  static JointTruth joint(int pin, TrueClass class2, String... findings) {
+  public static JointTruth joint(int pin, TrueClass class2, String... findings) {
     double x = 50 + PITCH_PX * (pin - 1);
     return new JointTruth(
         pin,
@@ -64,7 +69,7 @@ final class Truths {
         OptionalInt.empty());
   }
 
-  static JointTruth missing(int pin) {
+  public static JointTruth missing(int pin) {
     JointTruth there = joint(pin, TrueClass.DEFECT, "missing-lead");
     return new JointTruth(
         pin,
@@ -82,7 +87,7 @@ final class Truths {
   }
 
   /** An opinion with its toe moved by (dx, dy) from the true one, uncertain by 1 px. */
-  static GradedJoint opinion(
+  public static GradedJoint opinion(
       JointTruth truth, Verdict verdict, double dx, double dy, FindingKind... kinds) {
     PointPx toe = truth.toePx().orElse(truth.landToePx());
     Lead lead =
@@ -120,7 +125,7 @@ final class Truths {
   }
 
   /** A joint with its lead and its land moved along the row. */
-  static GradedJoint moved(JointTruth truth, Verdict verdict, double dx) {
+  public static GradedJoint moved(JointTruth truth, Verdict verdict, double dx) {
     PointPx land = new PointPx(truth.landToePx().x() + dx, truth.landToePx().y());
     PointPx heel = new PointPx(truth.landHeelPx().x() + dx, truth.landHeelPx().y());
     Lead lead = new Lead(truth.pin(), land, heel, land, heel, 1, 1, 1);
@@ -133,13 +138,13 @@ final class Truths {
         List.of());
   }
 
-  static ScoredPhoto scored(PhotoTruth truth, List<GradedJoint> joints) {
+  public static ScoredPhoto scored(PhotoTruth truth, List<GradedJoint> joints) {
     return scored(truth, TruthRow.of(truth), joints);
   }
 
-  static ScoredPhoto notFound(PhotoTruth truth) {
+  public static ScoredPhoto notFound(PhotoTruth truth) {
     return scored(
-        truth, new RowOutcome.NotFound(new Note.NoRow(truth.leads()), List.of()), List.of());
+        truth, new RowOutcome.NotFound(new NoteOfRow.NoRow(truth.leads()), List.of()), List.of());
   }
 
   static ScoredPhoto scored(PhotoTruth truth, RowOutcome row, List<GradedJoint> joints) {
@@ -155,7 +160,7 @@ final class Truths {
         joints.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
         List.of(),
         List.of(),
-        List.of(new Note.Earlier("the rear")),
+        List.of(new NoteOfJoint.Earlier("the rear")),
         List.of());
   }
 }

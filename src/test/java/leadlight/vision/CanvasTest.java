@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import leadlight.model.Homography;
+import leadlight.vision.decode.Codec;
 import org.junit.jupiter.api.Test;
 
 class CanvasTest {

@@ -2,6 +2,7 @@ package leadlight.vision;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import leadlight.vision.load.NativeLibrary;
 import org.junit.jupiter.api.Test;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import leadlight.quality.CrossTable;
 import leadlight.quality.Estimate;
 import leadlight.statistics.ClusterRate;
 

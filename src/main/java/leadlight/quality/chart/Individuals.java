@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import leadlight.quality.RunRules;
 
 /**
  * A control chart of single values: centre and limits from a baseline, three standard deviations to

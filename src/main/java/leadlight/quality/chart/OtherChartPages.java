@@ -3,7 +3,6 @@ package leadlight.quality.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import leadlight.quality.ControlChart;
 import leadlight.quality.Page;
 import leadlight.quality.Plot;
 import leadlight.quality.Plot.Series;

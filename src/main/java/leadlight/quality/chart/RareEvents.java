@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.quality.Days;
 import org.apache.commons.statistics.distribution.ExponentialDistribution;
 import org.apache.commons.statistics.distribution.GeometricDistribution;
 

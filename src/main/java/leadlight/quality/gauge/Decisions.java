@@ -2,9 +2,7 @@ package leadlight.quality.gauge;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.quality.ClassLimit;
 import leadlight.quality.Words;
-import leadlight.quality.risk.Conformity;
 
 /**
  * What deciding by this gauge risks, for a choice of guard bands (JCGM 106:2012, clause 9). A

@@ -2,11 +2,11 @@ package leadlight.quality.gauge;
 
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.quality.GaugeWords;
 import leadlight.quality.Plot;
 import leadlight.quality.Plot.Series;
 import leadlight.quality.Plot.Style;
-import leadlight.quality.Spread;
+import leadlight.quality.gauge.variance.Cells;
+import leadlight.quality.gauge.variance.Spread;
 
 /** Plots of a gauge study. */
 public final class GaugePlots {

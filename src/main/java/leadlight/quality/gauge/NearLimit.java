@@ -3,8 +3,8 @@ package leadlight.quality.gauge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import leadlight.quality.ClassLimit;
 import leadlight.quality.Words;
+import leadlight.quality.gauge.variance.Cells;
 import leadlight.statistics.ClusterRate;
 import leadlight.statistics.Rate;
 

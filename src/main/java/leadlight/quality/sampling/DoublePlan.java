@@ -1,8 +1,7 @@
 package leadlight.quality.sampling;
 
 import java.util.Optional;
-import leadlight.quality.Inspection;
-import leadlight.quality.SwitchingRules.LotResult;
+import leadlight.quality.sampling.SwitchingRules.LotResult;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**

@@ -1,8 +1,6 @@
 package leadlight.quality.sampling;
 
 import leadlight.model.UserError;
-import leadlight.quality.Operating;
-import leadlight.quality.Plan;
 import leadlight.quality.Words;
 
 /**

@@ -1,8 +1,5 @@
 package leadlight.quality.sampling;
 
-import leadlight.quality.Operating;
-import leadlight.quality.Plan;
-
 /**
  * What leaves if refused lots are sorted fully and what is found is mended (Dodge and Romig 1959).
  */

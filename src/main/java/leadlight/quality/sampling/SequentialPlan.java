@@ -2,10 +2,8 @@ package leadlight.quality.sampling;
 
 import java.util.Optional;
 import leadlight.model.UserError;
-import leadlight.quality.Inspection;
-import leadlight.quality.SamplingScheme;
-import leadlight.quality.SwitchingRules.LotResult;
 import leadlight.quality.Words;
+import leadlight.quality.sampling.SwitchingRules.LotResult;
 
 /**
  * A sequential plan: after each unit the lot is accepted, refused or inspected further. Lines by

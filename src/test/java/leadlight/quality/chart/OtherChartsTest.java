@@ -16,14 +16,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import leadlight.model.UserError;
-import leadlight.quality.ChartData;
-import leadlight.quality.ChartKind;
-import leadlight.quality.ControlChart;
 import leadlight.quality.OutsideR;
-import leadlight.quality.Reading;
-import leadlight.quality.RunRules;
-import leadlight.quality.Subgroup;
 import leadlight.quality.Table;
+import leadlight.quality.grades.Reading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

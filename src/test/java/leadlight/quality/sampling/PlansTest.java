@@ -5,12 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import leadlight.model.UserError;
-import leadlight.quality.Operating;
 import leadlight.quality.OutsideR;
 import leadlight.quality.Page;
-import leadlight.quality.Plan;
-import leadlight.quality.SamplingScheme;
-import leadlight.quality.Severity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

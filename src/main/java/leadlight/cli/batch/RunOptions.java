@@ -1,0 +1,129 @@
+package leadlight.cli.batch;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
+import leadlight.batch.RunSetup;
+import leadlight.batch.list.Defaults;
+import leadlight.cli.bench.BenchOption;
+import leadlight.cli.option.BodyOption;
+import leadlight.cli.option.GuardedLimits;
+import leadlight.cli.option.PageOptions;
+import leadlight.cli.option.Person;
+import leadlight.cli.option.ProductClass;
+import leadlight.cli.option.ReaderOption;
+import leadlight.cli.option.RecordOption;
+import leadlight.cli.option.RowOptions;
+import leadlight.cli.terminal.FaultLog;
+import leadlight.cli.terminal.Version;
+import leadlight.connector.ConnectorLibrary;
+import leadlight.connector.RowRequest;
+import leadlight.enrol.Bench;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.model.Opinions;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.page.PhotoPage;
+import leadlight.reader.SecondReader;
+import leadlight.report.words.ReportContext;
+import leadlight.text.Messages;
+import leadlight.vision.Frame;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What batch and watch ask for alike. */
+final class RunOptions {
+
+  @Option(
+      names = "--class",
+      paramLabel = "1|2|3",
+      defaultValue = "2",
+      description = "Product class where none is stated (default: ${DEFAULT-VALUE}).")
+  private int productClass;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "The run's own folder is made in this one (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Mixin private ReaderOption reader;
+
+  @Mixin private BenchOption bench;
+
+  @Mixin private RecordOption record;
+
+  @Mixin private RowOptions row;
+
+  @Mixin private BodyOption body;
+
+  @Mixin private GuardedLimits limits;
+
+  @Mixin private PageOptions pages;
+
+  @Mixin private Person person;
+
+  Path out() {
+    return out;
+  }
+
+  Messages words() {
+    return pages.words();
+  }
+
+  Path record() {
+    return record.folder();
+  }
+
+  Defaults defaults() {
+    ProductClass.check(productClass);
+    return new Defaults(row.request(), body.side(), productClass);
+  }
+
+  /** What is asked for, in words: a run that was broken off is known again by them. */
+  String how() {
+    return defaults().words()
+        + (reader.opinions() == Opinions.MEASURES ? ", without second reader" : "")
+        + bench().map(it -> ", bench " + it.identity()).orElse("");
+  }
+
+  private Optional<Bench> bench() {
+    return bench.bench(reader.opinions());
+  }
+
+  RunSetup setup(int threads, boolean again) {
+    AcceptanceSet set = limits.load();
+    return new RunSetup(
+        set,
+        reader.opinions(),
+        bench(),
+        new ReportContext(
+            Version.number(), SecondReader.version(), set.name(), String.join(" ", set.notes())),
+        pages(set),
+        person.name(),
+        again,
+        threads,
+        Clock.systemDefaultZone(),
+        FaultLog::write);
+  }
+
+  /** Pages that know the connector of their photo, which differs within a run. */
+  private BiFunction<ScoredPhoto, Frame, byte[]> pages(AcceptanceSet set) {
+    PhotoPage asked = new PhotoPage(pages.context(set, row.request()));
+    List<String> known = ConnectorLibrary.builtIn().ids();
+    Map<String, PhotoPage> made = new ConcurrentHashMap<>();
+    return (scored, picture) -> {
+      String id = scored.settings().row().connectorId();
+      PhotoPage page =
+          known.contains(id)
+              ? made.computeIfAbsent(
+                  id, key -> new PhotoPage(pages.context(set, RowRequest.of(key))))
+              : asked;
+      return page.html(scored, picture);
+    };
+  }
+}

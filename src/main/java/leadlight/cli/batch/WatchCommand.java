@@ -1,0 +1,75 @@
+package leadlight.cli.batch;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import leadlight.batch.BatchRun;
+import leadlight.batch.FolderWatch;
+import leadlight.batch.RunSetup;
+import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.StopSignal;
+import leadlight.cli.terminal.Streams;
+import leadlight.model.UserError;
+import leadlight.record.JobRecord;
+import leadlight.vision.Threads;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight watch}: scores each photo as it arrives. */
+@Command(
+    name = "watch",
+    description = {
+      "Scores each photo that arrives in a folder, until stopped (Ctrl-C).",
+      "Folders mean the same as for batch. A file is waited for until it is whole; what is in the "
+          + "record already is passed over. A full disk and a folder that vanishes are waited out.",
+      "When stopped it writes the run's summary."
+    },
+    mixinStandardHelpOptions = true)
+public final class WatchCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "FOLDER", description = "The folder that photos arrive in.")
+  private Path folder;
+
+  @Option(
+      names = "--open",
+      description =
+          "Keep latest.html in the --out folder up to date, to be left open in a browser.")
+  private boolean open;
+
+  @Mixin private RunOptions options;
+
+  public WatchCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    if (!Files.isDirectory(folder)) {
+      throw new UserError(folder + " is no folder; name the one that photos arrive in");
+    }
+    int threads = Runtime.getRuntime().availableProcessors();
+    RunSetup setup = options.setup(threads, false);
+    Threads.set(threads);
+    String what =
+        "watch %s (%s, limits %s)"
+            .formatted(folder.toAbsolutePath().normalize(), options.how(), setup.limits().id());
+    try (StopSignal signal = new StopSignal();
+        JobRecord record = JobRecord.open(options.record());
+        BatchRun run = BatchRun.open(what, options.out(), record, setup)) {
+      FolderWatch watch = new FolderWatch(folder, options.defaults(), run);
+      signal.asks(watch::stop);
+      watch.warmUp();
+      WatchShow show = new WatchShow(streams, open, options.out());
+      streams.err().println("leadlight: watching " + folder + ", results in " + run.folder());
+      watch.watch(show::took, line -> streams.err().println("leadlight: " + line));
+      Path page = new RunReport(record, run.folder(), options.words()).write(run.id());
+      run.end();
+      streams.out().println("wrote " + page);
+    }
+    return ExitStatus.GOOD.code();
+  }
+}

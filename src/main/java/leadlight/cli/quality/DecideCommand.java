@@ -1,0 +1,199 @@
+package leadlight.cli.quality;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.Streams;
+import leadlight.data.DataFile;
+import leadlight.data.WholeFile;
+import leadlight.model.UserError;
+import leadlight.quality.Table;
+import leadlight.quality.sampling.Inspection;
+import leadlight.quality.sampling.LotDecision;
+import leadlight.quality.sampling.SamplePages;
+import leadlight.quality.sampling.SamplingScheme;
+import leadlight.quality.sampling.SwitchingRules.LotResult;
+import leadlight.statistics.Rate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight sample decide}: accept or refuse the lot. */
+@Command(
+    name = "decide",
+    description = "Accepts or refuses the lot by the results of its sample.",
+    mixinStandardHelpOptions = true)
+public final class DecideCommand implements Callable<Integer> {
+
+  private static final String BAD = "defect";
+  private static final String GOOD = "acceptable";
+
+  private final Streams streams;
+
+  @Parameters(
+      paramLabel = "DIR",
+      description =
+          "What leadlight sample draw wrote, with results.csv filled in: acceptable or "
+              + "defect for each unit.")
+  private Path folder;
+
+  @Option(names = "--ask", description = "Ask for each verdict that results.csv lacks.")
+  private boolean ask;
+
+  @Option(
+      names = "--history",
+      paramLabel = "LOTS.csv",
+      description = "Add the lot to this file, for the severity of the next one.")
+  private Optional<Path> history = Optional.empty();
+
+  @Option(
+      names = "--name",
+      paramLabel = "LOT",
+      defaultValue = "lot",
+      description = "Name of the lot in that file.")
+  private String name;
+
+  public DecideCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    DrawnSample sample = DataFile.at(folder.resolve("plan.json")).read(DrawnSample.class);
+    Map<String, String> verdicts = verdicts(sample);
+    List<String> inspected = inspect(sample, verdicts);
+    List<String> bad = inspected.stream().filter(i -> verdicts.get(i).startsWith(BAD)).toList();
+    LotDecision decision =
+        LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), inspected.size()));
+    List<String> notes = new ArrayList<>(unasked(verdicts.size() - inspected.size()));
+    history.ifPresent(file -> notes.addAll(append(file, decision.result())));
+    List<String> refused = bad.stream().map(i -> i + ": " + verdicts.get(i)).toList();
+    PageFiles.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
+    return decision.result() == LotResult.REFUSED
+        ? ExitStatus.DEFECT.code()
+        : ExitStatus.GOOD.code();
+  }
+
+  /** The units in the order of the draw, up to the one that decides. */
+  private List<String> inspect(DrawnSample sample, Map<String, String> verdicts) {
+    Inspection plan = sample.plan();
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(streams.in(), StandardCharsets.UTF_8));
+    int units = 0;
+    Optional<LotResult> result = Optional.empty();
+    while (result.isEmpty()) {
+      List<String> now = sample.items().subList(0, plan.nextStop(units));
+      List<String> missing = now.stream().filter(i -> !verdicts.containsKey(i)).toList();
+      if (!missing.isEmpty() && !ask) {
+        throw lacking(missing, now.size(), units);
+      }
+      missing.forEach(item -> verdicts.put(item, asked(in, item)));
+      units = now.size();
+      int bad = (int) now.stream().filter(i -> verdicts.get(i).startsWith(BAD)).count();
+      result = plan.after(units, bad);
+    }
+    return sample.items().subList(0, units);
+  }
+
+  private UserError lacking(List<String> missing, int of, int inspected) {
+    return new UserError(
+        (inspected == 0 ? "" : "the first %d units do not decide: ".formatted(inspected))
+            + "%s lacks the verdict of %d of %d units, the first is \"%s\"; fill them in or use --ask"
+                .formatted(folder.resolve("results.csv"), missing.size(), of, missing.get(0)));
+  }
+
+  private static List<String> unasked(int units) {
+    return units == 0
+        ? List.of()
+        : List.of(
+            "%d more results are filled in; the plan had decided before them, they do not count."
+                .formatted(units));
+  }
+
+  /** The verdicts filled in, each with its finding behind "defect". */
+  private Map<String, String> verdicts(DrawnSample sample) {
+    Map<String, String> verdicts = new LinkedHashMap<>();
+    for (Table.Row row : Table.read(folder.resolve("results.csv"), "item", "verdict").rows()) {
+      String item = row.text("item");
+      if (!sample.items().contains(item)) {
+        throw row.trouble("\"" + item + "\" was not drawn; the units are those of plan.json");
+      }
+      if (row.maybe("verdict").isEmpty()) {
+        continue;
+      }
+      String verdict = row.text("verdict");
+      if (!verdict.equals(GOOD) && !verdict.equals(BAD)) {
+        throw row.trouble("\"" + verdict + "\" is no verdict here; write acceptable or defect");
+      }
+      if (verdicts.put(item, verdict + row.maybe("finding").map(f -> ", " + f).orElse(""))
+          != null) {
+        throw row.trouble("\"" + item + "\" has a result already; delete one line");
+      }
+    }
+    return verdicts;
+  }
+
+  private String asked(BufferedReader in, String item) {
+    String answer = "";
+    while (!answer.equals("a") && !answer.equals("d")) {
+      streams.err().print(item + ": acceptable (a) or defect (d)? ");
+      answer = line(in, item);
+    }
+    return answer.equals("a") ? GOOD : BAD;
+  }
+
+  private static String line(BufferedReader in, String item) {
+    try {
+      String line = in.readLine();
+      if (line == null) {
+        throw new UserError("no answer for \"" + item + "\"; nothing was decided");
+      }
+      return line.strip();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private List<String> append(Path file, LotResult result) {
+    StringBuilder text = new StringBuilder("lot,result\n");
+    List<LotResult> results = new ArrayList<>();
+    if (Files.exists(file)) {
+      results.addAll(PlanOptions.read(file));
+      for (Table.Row row : Table.read(file).rows()) {
+        if (row.text("lot").equals(name)) {
+          throw row.trouble(
+              "lot \"%s\" is entered already; name this one with --name, or leave --history out"
+                  .formatted(name));
+        }
+        text.append(quoted(row.text("lot"))).append(',').append(row.text("result")).append('\n');
+      }
+    }
+    results.add(result);
+    text.append(quoted(name)).append(',').append(PlanOptions.id(result)).append('\n');
+    WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    var standing = SamplingScheme.builtIn().switching().after(results, false);
+    return List.of(
+        "With it %s %d lots; the next one gets %s inspection%s."
+            .formatted(
+                file.getFileName(),
+                results.size(),
+                standing.severity().word(),
+                standing.stopped() ? ", but acceptance stops until the cause is mended" : ""));
+  }
+
+  private static String quoted(String cell) {
+    return "\"" + cell.replace("\"", "\"\"") + "\"";
+  }
+}

@@ -1,0 +1,182 @@
+package leadlight.cli.score;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import leadlight.cli.option.GuardedLimits;
+import leadlight.cli.option.ProductClass;
+import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.OutputFolder;
+import leadlight.cli.terminal.Streams;
+import leadlight.connector.ConnectorLibrary;
+import leadlight.data.DataFile;
+import leadlight.data.WholeFile;
+import leadlight.leg.ConnectorLegs;
+import leadlight.leg.LegScorer;
+import leadlight.leg.find.LegRequest;
+import leadlight.model.BoardSide;
+import leadlight.model.UserError;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
+import leadlight.report.LegsReport;
+import leadlight.report.picture.LegsPicture;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight legs}: the anchor legs of a connector. */
+@Command(
+    name = "legs",
+    description = {
+      "Judges the anchor legs of a connector in a photo of one side of the board; writes "
+          + "PHOTO.legs.json and PHOTO.legs.png.",
+      "Legs are numbered as the component side shows them with the connector's leads above: the "
+          + "pair nearest to the leads first, from left to right."
+    },
+    mixinStandardHelpOptions = true)
+public final class LegsCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "PHOTO", arity = "1..*", description = "Photos of one side.")
+  private List<Path> photos;
+
+  @Option(
+      names = "--side",
+      required = true,
+      paramLabel = "component|solder",
+      description = "The side of the board that the photos show.")
+  private BoardSide side;
+
+  @Option(
+      names = "--connector",
+      paramLabel = "ID|FILE",
+      description = "The connector: an id (\"leadlight connector list\") or a .json file.")
+  private String connector;
+
+  @Option(
+      names = "--land-size",
+      paramLabel = "W,H",
+      description = "Without a connector: width and height of the land, millimetres.")
+  private String landSize;
+
+  @Option(names = "--hole-size", paramLabel = "W,H", description = "The same of the hole.")
+  private String holeSize;
+
+  @Option(names = "--leg", paramLabel = "N", description = "The photos show this leg alone.")
+  private Integer leg;
+
+  @Option(
+      names = "--towards-leads",
+      paramLabel = "above|below|left|right",
+      description = "Where in the photo the connector's leads are, seen from its legs.")
+  private LegRequest.LeadsAt leadsAt = LegRequest.LeadsAt.UNKNOWN;
+
+  @Option(
+      names = "--class",
+      paramLabel = "1|2|3",
+      defaultValue = "2",
+      description = "Product class (default: ${DEFAULT-VALUE}).")
+  private int productClass;
+
+  @Mixin private GuardedLimits limits;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "Folder for the results (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  public LegsCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    ProductClass.check(productClass);
+    LegRequest request = request();
+    LegScorer scorer = new LegScorer(limits.load(), productClass);
+    OutputFolder.make(out);
+    ExitStatus worst = ExitStatus.GOOD;
+    for (Path file : photos) {
+      worst = worst.worse(one(file, request, scorer));
+    }
+    return worst.code();
+  }
+
+  private ExitStatus one(Path file, LegRequest request, LegScorer scorer) {
+    try (Photo photo = new PhotoReader().read(file)) {
+      LegsReport report =
+          new LegsReport(photo.info(), side, productClass, scorer.score(photo.frame(), request));
+      String name = stem(file.getFileName().toString());
+      Path json = out.resolve(name + ".legs.json");
+      if (Files.exists(json) && !DataFile.at(json).text().contains(photo.info().sha256())) {
+        throw new UserError(json + " is of another photo; name another folder by --out");
+      }
+      WholeFile.write(json, report.json());
+      WholeFile.write(
+          out.resolve(name + ".legs.png"), LegsPicture.png(photo.frame(), report.legs()));
+      report.lines().forEach(streams.out()::println);
+      streams.out().println("  wrote " + out.resolve(name + ".legs.png"));
+      return ExitStatus.of(report.verdict());
+    } catch (UserError e) {
+      streams.err().println("leadlight: " + e.getMessage());
+      return ExitStatus.UNUSABLE;
+    }
+  }
+
+  private static String stem(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  private LegRequest request() {
+    if ((connector == null) == (landSize == null) || (landSize == null) != (holeSize == null)) {
+      throw new UserError("give --connector, or --land-size and --hole-size");
+    }
+    if (connector == null) {
+      double[] land = size("--land-size", landSize);
+      double[] hole = size("--hole-size", holeSize);
+      if (hole[0] >= land[0] || hole[1] >= land[1]) {
+        throw new UserError("--hole-size must be smaller than --land-size");
+      }
+      int number = leg == null ? 0 : leg;
+      return new LegRequest(
+          side,
+          List.of(new LegRequest.Leg(number, 0, 0, land[0], land[1], hole[0], hole[1])),
+          false,
+          leadsAt);
+    }
+    List<LegRequest.Leg> legs = ConnectorLegs.of(ConnectorLibrary.builtIn().find(connector));
+    if (leg == null) {
+      return new LegRequest(side, legs, legs.size() > 1, leadsAt);
+    }
+    if (leg < 1 || leg > legs.size()) {
+      throw new UserError("--leg must lie in 1 to " + legs.size() + ", is " + leg);
+    }
+    return new LegRequest(side, List.of(legs.get(leg - 1)), false, leadsAt);
+  }
+
+  private static double[] size(String option, String text) {
+    String[] parts = text.split(",", -1);
+    try {
+      double width = Double.parseDouble(parts[0]);
+      double height = Double.parseDouble(parts[parts.length - 1]);
+      if (parts.length == 2 && width > 0 && height > 0 && width < 20 && height < 20) {
+        return new double[] {width, height};
+      }
+    } catch (NumberFormatException e) {
+      // Said below, with the rest that does not fit.
+    }
+    throw new UserError(
+        String.format(
+            Locale.ROOT,
+            "%s must be width,height in millimetres, as 1.0,1.9, is \"%s\"",
+            option,
+            text));
+  }
+}

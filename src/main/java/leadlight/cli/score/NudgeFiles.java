@@ -1,0 +1,63 @@
+package leadlight.cli.score;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import leadlight.cli.option.Reports;
+import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.Streams;
+import leadlight.data.WholeFile;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.page.PhotoPage;
+import leadlight.report.NudgeReport;
+import leadlight.report.ReportWriter;
+import leadlight.report.TerminalSummary;
+import leadlight.report.WrittenReport;
+import leadlight.report.picture.NudgePicture;
+import leadlight.report.words.ReportContext;
+import leadlight.together.NudgeJoin;
+
+/** Writes and prints what a nudge showed. */
+final class NudgeFiles {
+
+  private final ReportContext context;
+  private final ReportWriter writer;
+  private final Path out;
+  private final boolean json;
+  private final Streams streams;
+
+  NudgeFiles(AcceptanceSet limits, PhotoPage page, Path out, boolean json, Streams streams) {
+    this.context = Reports.context(limits);
+    this.writer = new ReportWriter(context, page::html);
+    this.out = out;
+    this.json = json;
+    this.streams = streams;
+  }
+
+  ExitStatus write(NudgeRun.Result nudge) {
+    WrittenReport written = writer.write(nudge.scored(), nudge.rest().frame(), out);
+    byte[] report = NudgeReport.json(nudge.scored(), nudge.nudge(), context);
+    Path jsonFile = beside(written.json(), ".nudge.json");
+    Path picture = beside(written.json(), ".nudge.png");
+    WholeFile.write(jsonFile, report);
+    WholeFile.write(
+        picture,
+        NudgePicture.png(nudge.scored(), nudge.row(), nudge.nudge(), nudge.rest().frame()));
+    if (json) {
+      streams.out().print(new String(report, StandardCharsets.UTF_8));
+    } else {
+      streams.out().println(nudge.scored().photo().file() + ", leads pushed:");
+      NudgeReport.lines(nudge.nudge()).forEach(streams.out()::println);
+      streams.out().println("  wrote " + jsonFile);
+      streams.out().println("  wrote " + picture);
+      TerminalSummary.lines(nudge.scored(), Optional.of(written), TerminalSummary.Detail.USUAL)
+          .forEach(streams.out()::println);
+    }
+    return NudgeJoin.worst(nudge.nudge()).map(ExitStatus::of).orElse(ExitStatus.GOOD);
+  }
+
+  private static Path beside(Path json, String ending) {
+    String name = json.getFileName().toString();
+    return json.resolveSibling(name.substring(0, name.length() - ".json".length()) + ending);
+  }
+}

@@ -1,0 +1,179 @@
+package leadlight.cli.score;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import leadlight.cli.bench.BenchOption;
+import leadlight.cli.option.GuardedLimits;
+import leadlight.cli.option.HintOptions;
+import leadlight.cli.option.JobOptions;
+import leadlight.cli.option.PageOptions;
+import leadlight.cli.option.ProductClass;
+import leadlight.cli.option.ReaderOption;
+import leadlight.cli.option.Reports;
+import leadlight.cli.option.RowOptions;
+import leadlight.cli.option.ThreadOption;
+import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.OutputFolder;
+import leadlight.cli.terminal.Streams;
+import leadlight.connector.RowRequest;
+import leadlight.enrol.Bench;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.model.UserError;
+import leadlight.model.result.Settings;
+import leadlight.record.scoring.Subject;
+import leadlight.report.ReportWriter;
+import leadlight.vision.Threads;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight score}: photos to results. */
+@Command(
+    name = "score",
+    description = {
+      "Scores the joints of a row in each photo; writes PHOTO.html to read, "
+          + "PHOTO.annotated.png, PHOTO.json and PHOTO.csv.",
+      "A photo that cannot be used is named and the others go on."
+    },
+    mixinStandardHelpOptions = true)
+public final class ScoreCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "PHOTO", arity = "1..*", description = "Photos to score.")
+  private List<Path> photos;
+
+  @Option(
+      names = "--class",
+      paramLabel = "1|2|3",
+      defaultValue = "2",
+      description = "Product class (default: ${DEFAULT-VALUE}).")
+  private int productClass;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "Folder for the results (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(
+      names = "--json",
+      description = "Print one JSON document instead of the summary: of several photos a list.")
+  private boolean json;
+
+  @Option(
+      names = "--same-row",
+      description =
+          "All photos show one row, under other lamps or from other sides: they are joined pin by "
+              + "pin into the first (writes PHOTO.joined.json and the rest beside it).")
+  private boolean sameRow;
+
+  @Option(
+      names = "--placed",
+      paramLabel = "BEFORE",
+      description =
+          "A photo of the row as it was set down, before any iron: joints that are unchanged since "
+              + "are open.")
+  private Optional<Path> placed = Optional.empty();
+
+  @Mixin private LegPhotoOptions legs;
+
+  @Mixin private ReaderOption reader;
+
+  @Mixin private RowOptions row;
+
+  @Mixin private HintOptions hint;
+
+  @Mixin private BenchOption bench;
+
+  @Mixin private GuardedLimits limits;
+
+  @Mixin private PageOptions pages;
+
+  @Mixin private ThreadOption threads;
+
+  @Mixin private JobOptions job;
+
+  @Mixin private TalkOptions talk;
+
+  @Mixin private PresetOption preset;
+
+  public ScoreCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    ProductClass.check(productClass);
+    RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), photos.get(0));
+    Optional<Subject> subject = job.subject().map(preset::of);
+    AcceptanceSet set = limits.load();
+    Settings settings =
+        new Settings(
+            asked.spec(),
+            preset.productClass(productClass),
+            set.id(),
+            hint.hint(),
+            reader.opinions());
+    OutputFolder.make(out);
+    ReportWriter writer = Reports.writer(set, pages, asked);
+    ScoreTalk told = new ScoreTalk(streams, talk, json, writer);
+    talk.detail();
+    ExitStatus status = run(settings, set, writer, told, subject);
+    told.end(photos.size() > 1 && !sameRow);
+    return status.code();
+  }
+
+  private ExitStatus run(
+      Settings settings,
+      AcceptanceSet set,
+      ReportWriter writer,
+      ScoreTalk told,
+      Optional<Subject> subject) {
+    int count = threads.count();
+    if (legs.given()) {
+      refuseMixed(subject);
+      refuseWithLegs();
+      Threads.set(count);
+      return new ConnectorRun(settings, set, writer, out, told).score(photos, legs);
+    }
+    if (sameRow || placed.isPresent()) {
+      refuseMixed(subject);
+      if (bench.given()) {
+        throw new UserError(
+            "--bench judges one photo by itself: leave out --same-row and --placed");
+      }
+      Threads.set(count);
+      TogetherRun run = new TogetherRun(settings, set, writer, out, told);
+      return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos));
+    }
+    if (subject.isPresent()) {
+      Threads.set(count);
+      Optional<Bench> enrolled = bench.bench(reader.opinions());
+      return new JobRun(settings, set, writer, out, job, told, enrolled)
+          .score(photos, subject.get());
+    }
+    return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, out, told, streams)
+        .score(photos, count);
+  }
+
+  private void refuseWithLegs() {
+    if (sameRow || placed.isPresent() || bench.given()) {
+      throw new UserError("--legs goes without --same-row, --placed and --bench");
+    }
+  }
+
+  private void refuseMixed(Optional<Subject> subject) {
+    if (sameRow && placed.isPresent()) {
+      throw new UserError("give --same-row or --placed, not both");
+    }
+    if (subject.isPresent()) {
+      throw new UserError(
+          "--job records single photos; record each photo, then join them without --job");
+    }
+  }
+}

@@ -1,0 +1,239 @@
+package leadlight.cli.trial;
+
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import leadlight.cli.bench.BenchOption;
+import leadlight.cli.option.BodyOption;
+import leadlight.cli.option.GuardedLimits;
+import leadlight.cli.option.ThreadOption;
+import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.OutputFolder;
+import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.Progress;
+import leadlight.cli.terminal.Streams;
+import leadlight.cli.terminal.Version;
+import leadlight.data.WholeFile;
+import leadlight.enrol.Bench;
+import leadlight.model.Opinions;
+import leadlight.model.UserError;
+import leadlight.model.row.RowHint;
+import leadlight.quality.bench.BenchPages;
+import leadlight.quality.bench.BenchTally;
+import leadlight.record.JobRecord;
+import leadlight.trial.NoteSummary;
+import leadlight.trial.NoteTable;
+import leadlight.trial.TrialSummary;
+import leadlight.trial.TrialTable;
+import leadlight.trial.list.JointsCsv;
+import leadlight.trial.list.SlipList;
+import leadlight.trial.list.TrialReport;
+import leadlight.trial.sets.EnrolTally;
+import leadlight.trial.truth.TrialPhoto;
+import leadlight.trial.truth.TruthFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code leadlight trial}: how right Leadlight is on photos with truth. */
+@Command(
+    name = "trial",
+    description = {
+      "Scores photos whose truth is known and says how right that was.",
+      "Told to the scoring are the number of leads and the pitch alone (for unevenly pitched rows "
+          + "the connector). Truth is stated for product "
+          + "class 2; joints at the limit are not counted."
+    },
+    mixinStandardHelpOptions = true)
+public final class TrialCommand implements Callable<Integer> {
+
+  /** More of one kind are only counted in the table; trial.json has all. */
+  private static final int MOST_SLIPS = 12;
+
+  private final Streams streams;
+
+  @Parameters(
+      paramLabel = "FOLDER",
+      arity = "0..1",
+      description = "Photos with *.truth.json (exact) or *.row.json (annotated rows) beside them.")
+  private Path folder;
+
+  @Option(
+      names = "--truth-positions",
+      description = "Give the true row to the joints, to tell their errors from the row's.")
+  private boolean truePositions;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports/trial",
+      description =
+          "Folder for trial.json and the sheets of close-ups (default: ${DEFAULT-VALUE}).")
+  private Path out;
+
+  @Option(
+      names = "--opinions",
+      paramLabel = "WHOSE",
+      converter = WhoseOpinions.class,
+      defaultValue = "both",
+      description =
+          "Whose opinion on the solder decides: both, measures or reader (default: "
+              + "${DEFAULT-VALUE}).")
+  private Opinions opinions;
+
+  @Option(names = "--json", description = "Print trial.json instead of the table.")
+  private boolean json;
+
+  @Option(
+      names = "--measures",
+      paramLabel = "FILE.csv",
+      description = "Write truth, verdict and all numbers of each joint of a found row.")
+  private Path measures;
+
+  @Option(
+      names = "--joints",
+      paramLabel = "FILE.csv",
+      description = "Write conditions, truth, verdict and toe position of every joint with truth.")
+  private Path joints;
+
+  @Mixin private BodyOption body;
+
+  @Option(
+      names = "--record",
+      paramLabel = "DIR",
+      description =
+          "Instead of photos with truth: the tool's opinions in this record beside what the bench "
+              + "and people said of them.")
+  private Optional<Path> record = Optional.empty();
+
+  @Option(
+      names = "--sets",
+      paramLabel = "KIND",
+      description =
+          "Count sets of photos of one row instead of single photos: nudge (one at rest, then "
+              + "leads pushed), placed (NAME-before, NAME-after), same-row (NAME-a, NAME-b ...).")
+  private Optional<String> sets = Optional.empty();
+
+  @Option(
+      names = "--enrol",
+      paramLabel = "PLAN.csv",
+      description =
+          "Count what enrolled benches are worth: a table with the columns bench, photo, as (sound, "
+              + "unsoldered, known, judge) and pins (all, odd, even); writes DIR/enrol.csv.")
+  private Optional<Path> enrol = Optional.empty();
+
+  @Option(
+      names = "--unfamiliar",
+      description = "With --enrol: as if all photos were of a make that is not known.")
+  private boolean unfamiliar;
+
+  @Mixin private BenchOption.Named bench;
+
+  @Mixin private BenchOption.BenchesOption benches;
+
+  @Mixin private ThreadOption threads;
+
+  @Mixin private GuardedLimits limits;
+
+  public TrialCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    if (record.isPresent() == (folder != null)) {
+      throw new UserError("a trial takes a FOLDER of photos with truth, or --record DIR; name one");
+    }
+    if (record.isPresent()) {
+      return bench(record.get());
+    }
+    int count = threads.count();
+    if (bench.given() && (sets.isPresent() || enrol.isPresent())) {
+      throw new UserError("--bench is for photos one by one: leave out --sets and --enrol");
+    }
+    if (sets.isPresent()) {
+      SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
+      return ExitStatus.GOOD.code();
+    }
+    if (enrol.isPresent()) {
+      return enrolled(enrol.get());
+    }
+    Optional<Bench> enrolled = bench.bench(benches, opinions);
+    List<TrialPhoto> photos = TruthFolder.read(folder);
+    OutputFolder.make(out);
+    TrialRun run =
+        new TrialRun(
+            limits.load(),
+            truePositions,
+            measures != null,
+            RowHint.of(Optional.empty(), body.side()),
+            opinions,
+            enrolled);
+    Progress progress = new Progress(streams, photos.size());
+    run.score(photos, count, progress::done);
+    String report =
+        TrialReport.of(
+                    Version.number(),
+                    truePositions,
+                    enrolled.map(Bench::identity),
+                    run.outcomes(),
+                    run.notes())
+                .toPrettyString()
+            + "\n";
+    write(measures, run.measures()::write);
+    write(joints, csv -> JointsCsv.write(run.outcomes(), csv));
+    WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
+    run.sheets().write(out);
+    String whose = enrolled.map(it -> "judged as of bench " + it.words() + "\n").orElse("");
+    streams.out().print(json ? report : whose + table(run));
+    return ExitStatus.GOOD.code();
+  }
+
+  private int bench(Path at) {
+    if (!JobRecord.isIn(at)) {
+      throw new UserError("no record in " + at + "; name its folder with --record");
+    }
+    try (JobRecord open = JobRecord.open(at)) {
+      BenchTally tally = BenchTally.of(RecordBench.read(open));
+      PageFiles.write(BenchPages.page(tally), out, "bench", streams);
+    }
+    return ExitStatus.GOOD.code();
+  }
+
+  private int enrolled(Path plan) {
+    EnrolTally tally = new EnrolTrial(folder, limits.load(), opinions, unfamiliar).count(plan);
+    OutputFolder.make(out);
+    WholeFile.write(
+        out.resolve("enrol.csv"),
+        (String.join("\n", tally.csv()) + "\n").getBytes(StandardCharsets.UTF_8));
+    tally.lines().forEach(streams.out()::println);
+    return ExitStatus.GOOD.code();
+  }
+
+  /** Writes a table that was asked for. */
+  private static void write(Path file, Consumer<Writer> table) {
+    if (file != null) {
+      StringWriter csv = new StringWriter();
+      table.accept(csv);
+      WholeFile.write(file, csv.toString().getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
+  private static String table(TrialRun run) {
+    String truth =
+        run.outcomes().isEmpty()
+            ? ""
+            : TrialTable.of(TrialSummary.of(run.outcomes()))
+                + "\n"
+                + SlipList.of(run.outcomes(), MOST_SLIPS);
+    String notes =
+        run.notes().isEmpty() ? "" : NoteTable.of(NoteSummary.of(run.notes()), run.notes());
+    return truth + notes;
+  }
+}

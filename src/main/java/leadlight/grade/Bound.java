@@ -1,9 +1,0 @@
-package leadlight.grade;
-
-/** On which side of a limit a value conforms. */
-public enum Bound {
-  /** At most the limit. */
-  UPPER,
-  /** At least the limit. */
-  LOWER
-}

@@ -1,0 +1,165 @@
+package leadlight.joint.dirt;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import leadlight.joint.cut.PatchGrid;
+import leadlight.joint.cut.Stats;
+
+/** Finds pieces of board beside the lands that are unlike the row's typical picture. */
+public final class SpotFinder {
+
+  private final RowSheet sheet;
+  private final double[] metal;
+  private final double from;
+  private final boolean[] open;
+  private final int width;
+
+  /**
+   * Takes a row.
+   *
+   * @param metal colour of the leads: light, red less green, yellow less blue
+   * @param from strangeness from which a point belongs to a spot
+   */
+  public SpotFinder(RowSheet sheet, double[] metal, double from) {
+    this.sheet = sheet;
+    this.metal = metal;
+    this.from = from;
+    this.width = sheet.width();
+    this.open = new boolean[width * sheet.height()];
+  }
+
+  public List<Spot> find() {
+    for (int y = 0; y < sheet.height(); y++) {
+      for (int x = 0; x < width; x++) {
+        open[y * width + x] = sheet.onBoard(x, y) && sheet.strangeness(x, y) > from;
+      }
+    }
+    List<Spot> spots = new ArrayList<>();
+    for (int at = 0; at < open.length; at++) {
+      if (open[at]) {
+        spots.add(describe(collect(at)));
+      }
+    }
+    return spots;
+  }
+
+  /** All points connected by an edge; they are closed, so that each is met once. */
+  private int[] collect(int start) {
+    int[] points = new int[16];
+    int count = 0;
+    points[count++] = start;
+    open[start] = false;
+    for (int next = 0; next < count; next++) {
+      for (int at : around(points[next])) {
+        if (at >= 0 && open[at]) {
+          open[at] = false;
+          if (count == points.length) {
+            points = Arrays.copyOf(points, 2 * count);
+          }
+          points[count++] = at;
+        }
+      }
+    }
+    return Arrays.copyOf(points, count);
+  }
+
+  /** The four neighbours; -1 off the sheet. */
+  private int[] around(int at) {
+    int x = at % width;
+    return new int[] {
+      x > 0 ? at - 1 : -1,
+      x < width - 1 ? at + 1 : -1,
+      at >= width ? at - width : -1,
+      at + width < open.length ? at + width : -1
+    };
+  }
+
+  private Spot describe(int[] points) {
+    SpotBox box = SpotBox.of(points, width);
+    double peak = 0;
+    double highlight = -Double.MAX_VALUE;
+    double grey = 0;
+    for (int at : points) {
+      peak = Math.max(peak, sheet.strangeness(at % width, at / width));
+      highlight = Math.max(highlight, sheet.value(0, at % width, at / width));
+      grey += greyGain(at % width, at / width) / points.length;
+    }
+    int x = (int) Math.round(box.meanX());
+    int y = (int) Math.round(box.meanY());
+    return new Spot(
+        points.length,
+        Math.max(box.wide(), box.high()) / (double) PatchGrid.DENSITY,
+        box.elongation(),
+        points.length / (double) (box.wide() * box.high()),
+        onLand(points),
+        Arrays.stream(points).anyMatch(this::atEdge),
+        x,
+        y,
+        peak,
+        highlight - typicalLight(points),
+        grey,
+        spans(x, box) / peak);
+  }
+
+  private boolean atEdge(int at) {
+    return Arrays.stream(around(at)).anyMatch(beside -> beside < 0);
+  }
+
+  /** Share of the rim that lies on a land, not on clean board. */
+  private double onLand(int[] points) {
+    int rim = 0;
+    int land = 0;
+    for (int at : points) {
+      for (int beside : around(at)) {
+        if (beside >= 0 && !sheet.onBoard(beside % width, beside / width)) {
+          land++;
+          rim++;
+        } else if (beside >= 0 && sheet.strangeness(beside % width, beside / width) <= from) {
+          rim++;
+        }
+      }
+    }
+    return land / (double) Math.max(1, rim);
+  }
+
+  private double typicalLight(int[] points) {
+    double[] light = new double[points.length];
+    for (int i = 0; i < light.length; i++) {
+      light[i] = sheet.typical(0, points[i] % width, points[i] / width);
+    }
+    return Stats.median(light);
+  }
+
+  private double greyGain(int x, int y) {
+    return Math.hypot(sheet.typical(1, x, y) - metal[1], sheet.typical(2, x, y) - metal[2])
+        - Math.hypot(sheet.value(1, x, y) - metal[1], sheet.value(2, x, y) - metal[2]);
+  }
+
+  /**
+   * What the least strange column of the gap shows beside the spot; beyond the lands there is no
+   * gap.
+   */
+  private double spans(int x, SpotBox box) {
+    if (!sheet.besideLand(x)) {
+      return 0;
+    }
+    int left = x;
+    int right = x;
+    while (left > 0 && sheet.besideLand(left - 1)) {
+      left--;
+    }
+    while (right < width - 1 && sheet.besideLand(right + 1)) {
+      right++;
+    }
+    double least = Double.MAX_VALUE;
+    for (int column = left; column <= right; column++) {
+      double greatest = 0;
+      for (int y = box.top(); y <= box.bottom(); y++) {
+        greatest = Math.max(greatest, sheet.strangeness(column, y));
+      }
+      least = Math.min(least, greatest);
+    }
+    return sheet.along(box.top()) > sheet.geometry().ahead() ? 0 : least;
+  }
+}

@@ -1,0 +1,80 @@
+package leadlight.joint.judge;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import leadlight.joint.cut.Signals;
+import leadlight.joint.signal.RowSignals;
+import leadlight.model.Question;
+import leadlight.model.joint.Chances;
+import leadlight.model.joint.Evidence;
+import leadlight.model.remark.Reason;
+
+/** From signals to the chance of each finding, by the scorecards. */
+public final class EvidenceMaker {
+
+  private final Judgement judgement;
+  private final RowSignals row;
+
+  public EvidenceMaker(Judgement judgement, RowSignals row) {
+    this.judgement = judgement;
+    this.row = row;
+  }
+
+  /**
+   * The chances of one joint, but that of a ball beside it.
+   *
+   * @param index place in the row from 0
+   * @param over chance that the side overhang passes a share of the lead's width
+   */
+  public Chances chances(int index, DoubleUnaryOperator over) {
+    Signals joint = row.joints().get(index);
+    return Chances.of(
+        question ->
+            switch (question) {
+              case MISSING -> judgement.missing().chance(joint);
+              case UNWETTED -> judgement.unwetted().chance(joint);
+              case OPEN -> judgement.openNotStarved().chance(joint);
+              case EXCESS -> judgement.excess().chance(joint);
+              case BRIDGE_BEFORE -> bridge(index - 1);
+              case BRIDGE_AFTER -> bridge(index);
+              case BALL -> 0;
+              case OVER_QUARTER -> over.applyAsDouble(Question.QUARTER);
+              case OVER_HALF -> over.applyAsDouble(Question.HALF);
+            });
+  }
+
+  /** Metal across a gap; beyond an end of the row there is none. */
+  private double bridge(int gap) {
+    return gap < 0 || gap == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(gap));
+  }
+
+  /** The same by names of findings, with the signals that speak for each. */
+  public List<Evidence> of(int index, Chances chances) {
+    return chances.faults(index + 1, row.joints().size()).stream()
+        .map(fault -> evidence(index, fault))
+        .toList();
+  }
+
+  private Evidence evidence(int index, Chances.Fault fault) {
+    return new Evidence(
+        fault.kind(),
+        fault.chance(),
+        fault.neighbourPin(),
+        Optional.empty(),
+        reasons(index, fault));
+  }
+
+  private List<Reason> reasons(int index, Chances.Fault fault) {
+    Signals joint = row.joints().get(index);
+    return switch (fault.kind()) {
+      case MISSING_LEAD -> judgement.missing().reasons(joint);
+      case EXCESS -> judgement.excess().reasons(joint);
+      case BRIDGE ->
+          judgement
+              .bridge()
+              .reasons(row.gaps().get(fault.neighbourPin() > index + 1 ? index : index - 1));
+      default -> judgement.unwetted().reasons(joint);
+    };
+  }
+}

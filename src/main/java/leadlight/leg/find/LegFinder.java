@@ -1,0 +1,121 @@
+package leadlight.leg.find;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import leadlight.model.BoardSide;
+import leadlight.vision.Frame;
+
+/** Finds the lands of anchor legs: as a pattern where their places are known, else one by one. */
+public final class LegFinder {
+
+  private final Frame frame;
+  private final LegTuning tuning;
+  private final double halfShown;
+  private final LandSearch search;
+
+  public LegFinder(Frame frame, LegTuning tuning, BoardSide side) {
+    this.frame = frame;
+    this.tuning = tuning;
+    this.halfShown = side == BoardSide.COMPONENT ? tuning.halfShown().value() : 0;
+    this.search = new LandSearch(frame, tuning, halfShown);
+  }
+
+  /** The legs in the order of their numbers, or of their places where they have none. */
+  public List<FoundLeg> find(LegRequest request) {
+    return request.pattern() ? pattern(request) : alike(request.legs().get(0));
+  }
+
+  private int bigPx() {
+    return Math.max(frame.widthPx(), frame.heightPx());
+  }
+
+  /** All lands of one shape and scale. */
+  private List<FoundLeg> alike(LegRequest.Leg leg) {
+    List<LandSearch.Hit> hits =
+        search.hits(
+            leg.land(),
+            tuning.leastOfPicture().value() * bigPx(),
+            tuning.mostOfPicture().value() * bigPx());
+    List<LandSearch.Hit> refined =
+        hits.stream()
+            .limit(tuning.mostLegs())
+            .map(hit -> search.refined(leg.land(), hit.place()))
+            .filter(hit -> hit.score() >= tuning.foundFrom().value())
+            .toList();
+    List<FoundLeg> found = new ArrayList<>();
+    for (LandSearch.Hit hit : search.distinct(ofOneScale(refined))) {
+      found.add(new FoundLeg(leg, leg.number(), hit.place(), hit.score()));
+    }
+    if (leg.number() > 0) {
+      return found.stream().limit(1).toList();
+    }
+    found.sort(
+        Comparator.<FoundLeg>comparingDouble(it -> Math.rint(it.place().centre().y() / 50))
+            .thenComparingDouble(it -> it.place().centre().x()));
+    return found;
+  }
+
+  /** The scale of the best outline, or of a larger one around it that is almost as good. */
+  private List<LandSearch.Hit> ofOneScale(List<LandSearch.Hit> hits) {
+    if (hits.isEmpty()) {
+      return List.of();
+    }
+    double best = hits.stream().mapToDouble(LandSearch.Hit::score).max().orElseThrow();
+    LandSearch.Hit leading =
+        hits.stream()
+            .filter(hit -> hit.score() >= tuning.likeBest().value() * best)
+            .max(Comparator.comparingDouble(hit -> hit.place().pxPerMm()))
+            .orElseThrow();
+    double most = 1 + tuning.stretch().value() / 2;
+    return hits.stream()
+        .filter(
+            hit -> {
+              double ratio = hit.place().pxPerMm() / leading.place().pxPerMm();
+              return ratio < most && ratio > 1 / most;
+            })
+        .toList();
+  }
+
+  private List<FoundLeg> pattern(LegRequest request) {
+    LegPattern pattern = LegPattern.of(request);
+    double scale = bigPx() / pattern.extentMm();
+    List<LandSearch.Hit> hits = new ArrayList<>();
+    for (Obround shape : pattern.shapes()) {
+      double lengthMm = Math.max(shape.widthMm(), shape.heightMm());
+      hits.addAll(
+          search.hits(
+              shape,
+              tuning.leastScale().value() * scale * lengthMm,
+              tuning.mostScale().value() * scale * lengthMm));
+    }
+    List<FoundLeg> laid =
+        new PatternFit(frame, tuning, pattern, halfShown).fit(hits, request.leadsAt());
+    List<FoundLeg> refined = laid.stream().map(this::refined).toList();
+    double match = refined.stream().mapToDouble(FoundLeg::match).average().orElse(0);
+    return match < tuning.foundFrom().value() ? List.of() : held(laid, refined);
+  }
+
+  /** Legs whose own outline hardly shows are placed by those whose does. */
+  private List<FoundLeg> held(List<FoundLeg> laid, List<FoundLeg> refined) {
+    List<FoundLeg> well =
+        refined.stream().filter(it -> it.match() >= tuning.wellFrom().value()).toList();
+    if (well.isEmpty()) {
+      return laid;
+    }
+    Similarity fit = Similarity.of(well, laid);
+    List<FoundLeg> held = new ArrayList<>();
+    for (FoundLeg leg : refined) {
+      held.add(
+          leg.match() >= tuning.wellFrom().value()
+              ? leg
+              : new FoundLeg(leg.leg(), leg.number(), fit.place(leg.leg()), leg.match()));
+    }
+    return held;
+  }
+
+  private FoundLeg refined(FoundLeg leg) {
+    LandSearch.Hit hit = search.refined(leg.leg().land(), leg.place());
+    return new FoundLeg(leg.leg(), leg.number(), hit.place(), hit.score());
+  }
+}

@@ -1,0 +1,233 @@
+package leadlight.record.book;
+
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
+import java.util.Optional;
+import leadlight.data.JsonText;
+import leadlight.model.Measure;
+import leadlight.model.Quantity;
+import leadlight.model.joint.Finding;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.joint.Joint;
+import leadlight.model.remark.Note;
+import leadlight.model.result.PhotoInfo;
+import leadlight.model.result.Settings;
+import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
+import leadlight.record.file.Chain;
+import leadlight.record.file.EntryKind;
+import leadlight.record.scoring.Method;
+import leadlight.record.scoring.NewScoring;
+import leadlight.record.scoring.Scoring;
+import leadlight.record.scoring.Subject;
+import leadlight.text.Sentences;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
+
+/** Writes one scoring with its joints; runs within a transaction. */
+public final class ScoringWriter {
+
+  private final Handle handle;
+  private final Sentences sentences = Sentences.english();
+
+  public ScoringWriter(Handle handle) {
+    this.handle = handle;
+  }
+
+  public static String time(ZonedDateTime at) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.truncatedTo(ChronoUnit.MILLIS));
+  }
+
+  /** Its number; an equal scoring that is there already is taken unless one more is wanted. */
+  public long write(NewScoring scoring, Optional<Long> run) {
+    long board = board(scoring.subject().job(), scoring.subject().board());
+    long photo = photo(scoring.scored().photo());
+    long method = method(scoring.method());
+    Subject subject = scoring.subject();
+    int repeats =
+        handle
+            .select(
+                "SELECT coalesce(max(repeat), 0) FROM scoring WHERE board_id = ? AND stage = ?"
+                    + " AND attempt = ? AND photo_id = ? AND method_id = ?",
+                board,
+                subject.stage().id(),
+                subject.attempt(),
+                photo,
+                method)
+            .mapTo(Integer.class)
+            .one();
+    Optional<Scoring> before =
+        new ScoringReader(handle).find(subject, scoring.scored().photo(), scoring.method());
+    if (before.isPresent() && !scoring.again()) {
+      return before.get().id();
+    }
+    long id = row(scoring, run, new long[] {board, photo, method}, repeats + 1);
+    RowSpec spec = scoring.method().settings().row();
+    for (GradedJoint joint : scoring.scored().joints()) {
+      joint(id, joint, spec.lands().get(joint.pin() - 1).name());
+    }
+    new Chain(handle).add(EntryKind.SCORING, id);
+    return id;
+  }
+
+  private long id(String sql, Object... values) {
+    return handle.select(sql + " RETURNING id", values).mapTo(Long.class).one();
+  }
+
+  /** The board's number; job and board are made if they are not there. */
+  public long board(String jobName, String boardName) {
+    long job =
+        id(
+            "INSERT INTO job (name) VALUES (?) ON CONFLICT DO UPDATE SET name = excluded.name",
+            jobName);
+    return id(
+        "INSERT INTO board (job_id, name) VALUES (?, ?)"
+            + " ON CONFLICT DO UPDATE SET name = excluded.name",
+        job,
+        boardName);
+  }
+
+  private long photo(PhotoInfo photo) {
+    return id(
+        "INSERT INTO photo (sha256, file_name, width_px, height_px, format, bits_per_channel,"
+            + " exif_orientation, taken_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"
+            + " ON CONFLICT DO UPDATE SET sha256 = excluded.sha256",
+        photo.sha256(),
+        photo.file(),
+        photo.widthPx(),
+        photo.heightPx(),
+        photo.format(),
+        photo.bitsPerChannel(),
+        photo.exifOrientation(),
+        photo.takenAt().orElse(null));
+  }
+
+  private long method(Method method) {
+    return id(
+        "INSERT INTO method (key, settings, limits_sha256, tool_version, reader, bench)"
+            + " VALUES (?, ?, ?, ?, ?, ?)"
+            + " ON CONFLICT DO UPDATE SET key = excluded.key",
+        method.key(),
+        JsonText.of(method.settings()),
+        method.limitsSha256(),
+        method.toolVersion(),
+        method.reader().orElse(null),
+        method.bench().orElse(null));
+  }
+
+  private long row(NewScoring scoring, Optional<Long> run, long[] ids, int repeat) {
+    Settings settings = scoring.method().settings();
+    Optional<RowOutcome.Found> found =
+        scoring.scored().row() instanceof RowOutcome.Found row
+            ? Optional.of(row)
+            : Optional.empty();
+    Optional<Note> reason =
+        scoring.scored().row() instanceof RowOutcome.NotFound none
+            ? Optional.of(none.reason())
+            : Optional.empty();
+    return id(
+        "INSERT INTO scoring (board_id, photo_id, method_id, run_id, stage, attempt, repeat,"
+            + " photo_path, results, connector, leads, pitch_mm, product_class, person, scored_at,"
+            + " zone, verdict, row_reason, pitch_px, angle_rad, scale_px_per_mm, body_side,"
+            + " confidence, tilt_rad, mm_to_px, fitness, row_note, row_notes, fitness_notes, port)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
+            + " ?, ?, ?, ?, ?)",
+        ids[0],
+        ids[1],
+        ids[2],
+        run.orElse(null),
+        scoring.subject().stage().id(),
+        scoring.subject().attempt(),
+        repeat,
+        scoring.photo().toAbsolutePath().toString(),
+        scoring.results().toAbsolutePath().toString(),
+        settings.row().connectorId(),
+        settings.row().leads(),
+        settings.row().pitchMm(),
+        settings.productClass(),
+        scoring.person(),
+        time(scoring.at()),
+        scoring.at().getZone().getId(),
+        scoring.scored().verdict().id(),
+        reason.map(sentences::of).orElse(null),
+        found.map(RowOutcome.Found::pitchPx).orElse(null),
+        found.map(RowOutcome.Found::angleRad).orElse(null),
+        found.map(RowOutcome.Found::scalePxPerMm).orElse(null),
+        found.map(row -> row.bodySide().id()).orElse(null),
+        found.map(RowOutcome.Found::confidence).orElse(null),
+        null,
+        found.map(row -> JsonText.of(row.mmToPx().rowMajor())).orElse(null),
+        JsonText.of(sentences.of(scoring.scored().fitness())),
+        reason.map(JsonText::of).orElse(null),
+        JsonText.of(scoring.scored().rowNotes()),
+        JsonText.of(scoring.scored().fitness()),
+        scoring.subject().port().orElse(null));
+  }
+
+  private void joint(long scoring, GradedJoint graded, String name) {
+    Lead lead = graded.joint().lead();
+    long id =
+        id(
+            "INSERT INTO joint (scoring_id, pin, name, verdict, unjudged_because, toe_x_px,"
+                + " toe_y_px, heel_x_px, heel_y_px, land_toe_x_px, land_toe_y_px, land_heel_x_px,"
+                + " land_heel_y_px, match, u_across_px, u_along_px, doubts, grounds, unfit)"
+                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            scoring,
+            graded.pin(),
+            name,
+            graded.verdict().id(),
+            graded.doubts().isEmpty() ? null : sentences.joined(graded.doubts()),
+            lead.toePx().x(),
+            lead.toePx().y(),
+            lead.heelPx().x(),
+            lead.heelPx().y(),
+            lead.landToePx().x(),
+            lead.landToePx().y(),
+            lead.landHeelPx().x(),
+            lead.landHeelPx().y(),
+            lead.match(),
+            lead.uAcrossPx(),
+            lead.uAlongPx(),
+            JsonText.of(graded.doubts()),
+            JsonText.of(graded.grounds()),
+            graded.joint().unfitBecause().map(JsonText::of).orElse(null));
+    measures(id, graded.joint());
+    new OpinionBook(handle).write(id, graded.joint());
+    findings(id, graded);
+  }
+
+  private void measures(long joint, Joint measured) {
+    if (measured.measures().isEmpty()) {
+      return;
+    }
+    PreparedBatch batch =
+        handle.prepareBatch("INSERT INTO measure (joint_id, name, value, u) VALUES (?, ?, ?, ?)");
+    for (Map.Entry<Measure, Quantity> entry : measured.measures().entrySet()) {
+      batch.add(joint, entry.getKey().id(), entry.getValue().value(), entry.getValue().u());
+    }
+    batch.execute();
+  }
+
+  private void findings(long joint, GradedJoint graded) {
+    for (Finding finding : graded.findings()) {
+      handle.execute(
+          "INSERT INTO finding (joint_id, kind, pins, verdict, probability, evidence, clause,"
+              + " settle_by, share, measured, reasons)"
+              + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+          joint,
+          finding.kind().id(),
+          JsonText.of(finding.pins()),
+          finding.verdict().id(),
+          finding.probability(),
+          sentences.evidence(finding),
+          finding.clause(),
+          finding.settleBy(),
+          finding.share().isPresent() ? finding.share().getAsDouble() : null,
+          finding.measured().map(JsonText::of).orElse(null),
+          JsonText.of(finding.reasons()));
+    }
+  }
+}

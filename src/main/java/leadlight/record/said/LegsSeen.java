@@ -1,0 +1,59 @@
+package leadlight.record.said;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import leadlight.data.JsonText;
+import leadlight.model.Verdict;
+
+/**
+ * What a photo of one side of the board showed of the connector's anchor legs.
+ *
+ * @param photo the photo's file name
+ * @param sha256 hash of the photo
+ * @param side "solder" or "component"
+ * @param legs the legs that were found
+ * @param port which of several equal connectors; empty if it was not named
+ * @param picture the marked picture as it is kept beside the record, "HASH/NAME"; empty if none is
+ */
+public record LegsSeen(
+    @JsonProperty(required = true) String photo,
+    @JsonProperty(required = true) String sha256,
+    @JsonProperty(required = true) String side,
+    List<Leg> legs,
+    Optional<String> port,
+    Optional<String> picture) {
+
+  /** A leg; a number that the photo does not tell is missing. */
+  public record Leg(OptionalInt leg, @JsonProperty(required = true) Verdict verdict) {}
+
+  /** Fills in what is left out because it is empty. */
+  public LegsSeen {
+    legs = legs == null ? List.of() : List.copyOf(legs);
+    port = port == null ? Optional.empty() : port;
+  }
+
+  /** The same of a connector of several. */
+  public LegsSeen at(Optional<String> connector) {
+    return new LegsSeen(photo, sha256, side, legs, connector, picture);
+  }
+
+  /** As the words of a life's event. */
+  public String words() {
+    return JsonText.of(this);
+  }
+
+  /** What an event of that kind says. */
+  public static LegsSeen of(LifeEvent event) {
+    return JsonText.read(event.words(), LegsSeen.class);
+  }
+
+  /** Numbers of the legs of a verdict; a number that is not known is "?". */
+  public List<String> numbers(Verdict verdict) {
+    return legs.stream()
+        .filter(leg -> leg.verdict() == verdict)
+        .map(leg -> leg.leg().isPresent() ? "" + leg.leg().getAsInt() : "?")
+        .toList();
+  }
+}

@@ -1,0 +1,104 @@
+package leadlight.report.picture;
+
+import java.util.Map;
+import leadlight.model.Verdict;
+import leadlight.model.result.LegSet;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowOutcome;
+import leadlight.report.paint.Block;
+import leadlight.report.paint.Pen;
+import leadlight.report.paint.TextBlock;
+import leadlight.report.paint.TextStyle;
+import leadlight.report.paint.Typeface;
+import leadlight.report.paint.VerdictMark;
+import leadlight.report.words.ConnectorLines;
+import leadlight.report.words.ReportContext;
+import leadlight.report.words.Words;
+import leadlight.text.Sentences;
+
+/** Name, connector, class, counts (which explain the marks), and what the photo cannot show. */
+final class Header implements Block {
+
+  private static final int TITLE_PX = 40;
+  private static final int COUNTS_PX = 40;
+  private static final int MARK_PX = 24;
+  private static final Sentences SENTENCES = Sentences.english();
+  private static final TextStyle COUNT = new TextStyle(Typeface.BOLD, 20, Pen.INK);
+  private static final TextStyle REASON = new TextStyle(Typeface.BOLD, 20, Pen.INK);
+
+  private final ScoredPhoto scored;
+  private final ReportContext context;
+  private final int widthPx;
+  private final TextBlock job;
+  private final TextBlock limits;
+
+  Header(ScoredPhoto scored, LegSet legs, ReportContext context, int widthPx) {
+    this.scored = scored;
+    this.context = context;
+    this.widthPx = widthPx;
+    Settings settings = scored.settings();
+    this.job =
+        new TextBlock(widthPx)
+            .add(
+                TextStyle.BODY,
+                Words.job(settings.row(), settings.productClass())
+                    + ". Limits: "
+                    + settings.acceptanceSet()
+                    + ", "
+                    + context.acceptanceSource()
+                    + ".");
+    this.limits = new TextBlock(widthPx);
+    if (scored.row() instanceof RowOutcome.NotFound none) {
+      limits.add(REASON, "Row not found, no joint judged. " + SENTENCES.of(none.reason()));
+    }
+    if (!legs.legs().isEmpty()) {
+      limits.add(REASON, ConnectorLines.counts(legs) + ".");
+    }
+    limits.addAll(
+        TextStyle.BODY_BOLD,
+        SENTENCES.of(scored.rowNotes()).stream().map(sentence -> "Row: " + sentence).toList());
+    limits.addAll(
+        TextStyle.BODY_BOLD,
+        SENTENCES.of(scored.fitness()).stream().map(sentence -> "Photo: " + sentence).toList());
+    limits.add(
+        TextStyle.BODY,
+        "Not visible from above: " + String.join(" \u2022 ", SENTENCES.of(scored.notVisible())));
+  }
+
+  @Override
+  public int heightPx() {
+    return TITLE_PX + job.heightPx() + countsPx() + limits.heightPx();
+  }
+
+  private int countsPx() {
+    return scored.joints().isEmpty() ? 8 : COUNTS_PX;
+  }
+
+  @Override
+  public void paint(Pen pen, int x, int y) {
+    String maker = "Leadlight " + context.toolVersion() + ". It does not certify a board.";
+    double makerPx = TextStyle.NOTE.width(maker);
+    pen.textEndingAt(TextStyle.NOTE, maker, x + widthPx, y + 26);
+    String name = TextStyle.TITLE.cut(scored.photo().file(), widthPx - makerPx - 40);
+    pen.text(TextStyle.TITLE, name, x, y + 28);
+    int down = y + TITLE_PX;
+    job.paint(pen, x, down);
+    down += job.heightPx();
+    if (!scored.joints().isEmpty()) {
+      counts(pen, x, down + COUNTS_PX / 2 + 2);
+    }
+    limits.paint(pen, x, down + countsPx());
+  }
+
+  private void counts(Pen pen, double x, double middle) {
+    Map<Verdict, Integer> counts = Words.count(scored.joints());
+    double at = x;
+    for (Verdict verdict : Words.WORST_FIRST) {
+      VerdictMark.draw(pen, verdict, at + MARK_PX / 2.0, middle, MARK_PX);
+      String text = Words.counted(counts.getOrDefault(verdict, 0), verdict);
+      pen.text(COUNT, text, at + MARK_PX + 8, middle + 7);
+      at += MARK_PX + 8 + COUNT.width(text) + 36;
+    }
+  }
+}

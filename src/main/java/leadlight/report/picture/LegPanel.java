@@ -1,0 +1,65 @@
+package leadlight.report.picture;
+
+import java.util.List;
+import leadlight.model.result.LegSet;
+import leadlight.report.paint.Block;
+import leadlight.report.paint.Pen;
+import leadlight.report.paint.TextBlock;
+import leadlight.report.paint.TextStyle;
+import leadlight.report.words.LegWords;
+import leadlight.report.words.Words;
+import leadlight.vision.Frame;
+
+/** A photo of anchor legs with their marks, and what is said of each. */
+final class LegPanel implements Block {
+
+  private static final int TITLE_PX = 32;
+  private static final int MOST_WIDTH_PX = 900;
+  private static final int GAP_PX = 14;
+
+  private final Frame picture;
+  private final LegSet.Shown shown;
+  private final int pictureWidthPx;
+  private final int pictureHeightPx;
+  private final TextBlock words;
+
+  LegPanel(LegSet set, LegSet.Shown shown, Frame picture, int widthPx) {
+    this.picture = picture;
+    this.shown = shown;
+    this.pictureWidthPx = Math.min(MOST_WIDTH_PX, widthPx);
+    this.pictureHeightPx =
+        (int) Math.round(picture.heightPx() * pictureWidthPx / (double) picture.widthPx());
+    this.words = new TextBlock(widthPx);
+    if (shown.legs().isEmpty()) {
+      words.add(TextStyle.BODY_BOLD, "No leg was found in this photo.");
+    }
+    List<LegSet.Joined> legs =
+        set.legs().stream()
+            .filter(leg -> leg.seen().stream().anyMatch(it -> it.file().equals(file())))
+            .toList();
+    for (LegSet.Joined leg : legs) {
+      words.add(
+          TextStyle.BODY,
+          LegWords.name(leg) + ", " + Words.verdict(leg.verdict()) + ": " + LegWords.said(leg));
+    }
+  }
+
+  private String file() {
+    return shown.photo().file();
+  }
+
+  @Override
+  public int heightPx() {
+    return TITLE_PX + pictureHeightPx + GAP_PX + words.heightPx();
+  }
+
+  @Override
+  public void paint(Pen pen, int x, int y) {
+    pen.text(
+        TextStyle.BODY_BOLD, "Anchor legs, " + shown.side().id() + " side: " + file(), x, y + 20);
+    pen.canvas().paste(picture, x, y + TITLE_PX, pictureWidthPx, pictureHeightPx);
+    double factor = pictureWidthPx / (double) picture.widthPx();
+    LegsPicture.marks(pen, shown.legs(), factor, x, y + TITLE_PX, pictureWidthPx);
+    words.paint(pen, x, y + TITLE_PX + pictureHeightPx + GAP_PX);
+  }
+}

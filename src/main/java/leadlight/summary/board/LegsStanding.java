@@ -1,0 +1,91 @@
+package leadlight.summary.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import leadlight.model.BoardSide;
+import leadlight.model.Verdict;
+import leadlight.record.said.LegsSeen;
+import leadlight.record.said.LifeEvent;
+
+/**
+ * A connector's anchor legs as they stand after all that was noted of one side. A leg with a number
+ * is as it was seen last. A leg without one is taken for another than those before, unless a photo
+ * shows as many legs as were known: a fault is not forgotten because a photo shows other legs, or
+ * none.
+ */
+final class LegsStanding {
+
+  private final Map<Integer, Verdict> numbered = new TreeMap<>();
+  private final List<Verdict> others = new ArrayList<>();
+  private boolean lastShowsNone;
+  private Optional<LegsSeen> last = Optional.empty();
+
+  private LegsStanding() {}
+
+  /**
+   * By connector and side. From the component side nothing is ever vouched for, so that its legs
+   * count as not judged only where no photo shows the solder side.
+   */
+  static List<LegsSeen> of(List<LifeEvent> events) {
+    Map<String, Map<String, LegsStanding>> byPort = new TreeMap<>();
+    events.stream()
+        .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
+        .map(LegsSeen::of)
+        .forEach(
+            seen ->
+                byPort
+                    .computeIfAbsent(seen.port().orElse(""), port -> new TreeMap<>())
+                    .computeIfAbsent(seen.side(), side -> new LegsStanding())
+                    .add(seen));
+    List<LegsSeen> standing = new ArrayList<>();
+    byPort
+        .values()
+        .forEach(
+            sides ->
+                sides.forEach(
+                    (side, legs) -> {
+                      boolean vouched =
+                          !side.equals(BoardSide.SOLDER.id())
+                              && sides.containsKey(BoardSide.SOLDER.id());
+                      LegsSeen seen = legs.seen();
+                      if (!vouched || !seen.numbers(Verdict.DEFECT).isEmpty()) {
+                        standing.add(seen);
+                      }
+                    }));
+    return standing;
+  }
+
+  private void add(LegsSeen seen) {
+    int known = numbered.size() + others.size();
+    if (!seen.legs().isEmpty() && seen.legs().size() >= known) {
+      others.clear();
+      if (seen.legs().stream().anyMatch(leg -> leg.leg().isEmpty())) {
+        numbered.clear();
+      }
+    }
+    for (LegsSeen.Leg leg : seen.legs()) {
+      if (leg.leg().isPresent()) {
+        numbered.put(leg.leg().getAsInt(), leg.verdict());
+      } else {
+        others.add(leg.verdict());
+      }
+    }
+    lastShowsNone = seen.legs().isEmpty();
+    last = Optional.of(seen);
+  }
+
+  private LegsSeen seen() {
+    List<LegsSeen.Leg> legs = new ArrayList<>();
+    numbered.forEach((leg, verdict) -> legs.add(new LegsSeen.Leg(OptionalInt.of(leg), verdict)));
+    others.forEach(verdict -> legs.add(new LegsSeen.Leg(OptionalInt.empty(), verdict)));
+    if (lastShowsNone && !legs.isEmpty()) {
+      legs.add(new LegsSeen.Leg(OptionalInt.empty(), Verdict.UNJUDGED));
+    }
+    LegsSeen of = last.orElseThrow();
+    return new LegsSeen(of.photo(), of.sha256(), of.side(), legs, of.port(), of.picture());
+  }
+}

@@ -1,0 +1,16 @@
+package leadlight.summary.day;
+
+import java.util.List;
+import leadlight.model.Verdict;
+
+/**
+ * One job of a run.
+ *
+ * @param job its name
+ * @param boards how many of its boards were photographed
+ * @param verdict the worst photo of each board's last stage: how the job stands
+ * @param tally the joints of these photos
+ * @param photos all its photos, by board and stage
+ */
+public record JobLine(
+    String job, int boards, Verdict verdict, Tally tally, List<PhotoLine> photos) {}

@@ -1,0 +1,9 @@
+/**
+ * What a run comes to: jobs worst first, findings, pins, retakes, defects per million, changes
+ * between stages.
+ *
+ * <p>In: a run of the record. Out: values, tables. May use: {@code data}, {@code model}, {@code
+ * model.joint}, {@code model.remark}, {@code model.result}, {@code model.row}, {@code record},
+ * {@code record.said}, {@code record.scoring}, {@code statistics}, {@code text}.
+ */
+package leadlight.summary.day;

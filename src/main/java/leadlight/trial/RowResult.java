@@ -1,8 +1,0 @@
-package leadlight.trial;
-
-/** What Leadlight's row was worth. */
-public enum RowResult {
-  RIGHT,
-  NOT_FOUND,
-  WRONG
-}

@@ -1,0 +1,91 @@
+package leadlight.joint.signal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import leadlight.joint.cut.Signals;
+import leadlight.joint.cut.TypicalJoint;
+import leadlight.joint.judge.FitnessLimits;
+import leadlight.joint.place.DrawnJoints;
+import leadlight.joint.place.PlacementModel;
+import leadlight.joint.place.StraightRow;
+import leadlight.model.BodySide;
+import leadlight.model.Homography;
+import leadlight.model.row.RowOutcome;
+import leadlight.vision.Frame;
+import org.junit.jupiter.api.Test;
+
+class GapSignalsTest {
+
+  private static RowSignals signals(DrawnJoints drawn) {
+    RowOutcome.Found row =
+        new RowOutcome.Found(
+            new Homography(96, 0, 60, 0, 96, 148, 0, 0, 1),
+            DrawnJoints.leads(),
+            DrawnJoints.PITCH,
+            0,
+            96,
+            BodySide.ABOVE,
+            1,
+            0,
+            List.of());
+    try (Frame frame = drawn.frame()) {
+      StraightRow straight = StraightRow.of(frame, DrawnJoints.spec(), row);
+      return RowSignals.of(
+          straight,
+          TypicalJoint.of(straight.levelled()),
+          DrawnJoints.spec(),
+          row.leads(),
+          PlacementModel.builtIn());
+    }
+  }
+
+  @Test
+  void metalAcrossAGapLeavesNoColumnThatLooksUsual() {
+    List<Signals> gaps = signals(new DrawnJoints().withBridgeAfter(2)).gaps();
+    for (int i = 0; i < gaps.size(); i++) {
+      double span = gaps.get(i).get("gap_span_over_usual");
+      if (i == 2) {
+        assertThat(span).isGreaterThan(0.3);
+      } else {
+        assertThat(span).isLessThan(0.05);
+      }
+    }
+  }
+
+  @Test
+  void metalThatTouchesNeitherLandDoesNotSpanTheGap() {
+    Signals gap = signals(new DrawnJoints().withBallAfter(4)).gaps().get(4);
+    assertThat(gap.get("gap_span_over_usual")).isLessThan(0.1);
+    assertThat(gap.get("gap_reach")).isGreaterThan(0.1);
+  }
+
+  @Test
+  void jointsUnderACoverAreToldAndTheirNeighboursAreNot() {
+    Covers covers =
+        new Covers(
+            signals(new DrawnJoints().covered(2, 4)).gaps(),
+            FitnessLimits.builtIn().coveredFrom().value());
+    assertThat(covers.covers(3)).isTrue();
+    assertThat(covers.covers(0)).isFalse();
+    assertThat(covers.covers(6)).isFalse();
+  }
+
+  @Test
+  void aRowThatNothingCoversHasNoCoveredJoint() {
+    Covers covers =
+        new Covers(
+            signals(new DrawnJoints().withBridgeAfter(2)).gaps(),
+            FitnessLimits.builtIn().coveredFrom().value());
+    for (int joint = 0; joint < 8; joint++) {
+      assertThat(covers.covers(joint)).isFalse();
+    }
+  }
+
+  @Test
+  void aBandAheadOfTheToeShowsAsARiseAndAFall() {
+    RowSignals row = signals(new DrawnJoints().withLeadShifted(3, 0));
+    assertThat(row.joints().get(5).get("toe_band_edges"))
+        .isGreaterThan(3 * row.joints().get(3).get("toe_band_edges"));
+  }
+}

@@ -1,0 +1,86 @@
+package leadlight.report.strip;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import leadlight.model.joint.GradedJoint;
+import leadlight.report.json.Scenes;
+import org.junit.jupiter.api.Test;
+
+class CalloutsTest {
+
+  private static final String[] WORDS = {"open", "insufficient", "side overhang, open", "void"};
+
+  @Test
+  void labels_never_collide_and_no_leader_crosses_a_label() {
+    Random random = new Random(7);
+    for (int round = 0; round < 200; round++) {
+      List<Callouts.Label> labels = new ArrayList<>();
+      for (int pin = 0; pin < 24; pin++) {
+        if (random.nextInt(3) > 0) {
+          double x = 50 * pin;
+          labels.add(new Callouts.Label(x, x, 0, WORDS[random.nextInt(WORDS.length)], false));
+        }
+      }
+      assertFree(new Callouts(labels));
+    }
+  }
+
+  private static void assertFree(Callouts callouts) {
+    List<Callouts.Label> labels = callouts.labels();
+    for (int i = 0; i < labels.size(); i++) {
+      double end = labels.get(i).leaderPx() + Callouts.STYLE.width(labels.get(i).text());
+      for (int j = i + 1; j < labels.size() && labels.get(j).leaderPx() < end; j++) {
+        assertThat(callouts.level(i))
+            .as("a label lies deeper than every leader that comes down in front of it")
+            .isGreaterThan(callouts.level(j));
+      }
+    }
+  }
+
+  @Test
+  void a_few_findings_stay_level_and_a_crowd_is_slanted() {
+    assertThat(row("open", 3).level()).isTrue();
+    assertThat(row("insufficient, side overhang", 12).level()).isFalse();
+  }
+
+  private static Callouts row(String text, int count) {
+    return new Callouts(
+        IntStream.range(0, count)
+            .mapToObj(i -> new Callouts.Label(46.0 * i, 46.0 * i, 0, text, false))
+            .toList());
+  }
+
+  @Test
+  void bridged_neighbours_share_one_label_and_so_do_runs_of_one_finding() {
+    assertThat(words("dev-902", 0, 20))
+        .containsExactly(
+            "open",
+            "insufficient",
+            "bridge",
+            "insufficient",
+            "open",
+            "insufficient",
+            "open",
+            "excess",
+            "open",
+            "not judged",
+            "open");
+  }
+
+  @Test
+  void a_bridge_over_the_edge_of_a_strip_is_named_at_the_pin() {
+    assertThat(words("dev-902", 0, 3)).containsExactly("open", "insufficient", "bridge 3-4");
+  }
+
+  private static List<String> words(String id, int from, int to) {
+    List<GradedJoint> joints = Scenes.scored(id).joints();
+    List<Integer> strip = IntStream.range(from, to).boxed().toList();
+    return Callouts.of(joints, strip, index -> 60.0 * index).labels().stream()
+        .map(Callouts.Label::text)
+        .toList();
+  }
+}

@@ -1,0 +1,17 @@
+package leadlight.vision.load;
+
+import leadlight.vision.Frame;
+
+/** A program of its own for {@link NativeLibraryTest}: loads, uses and says which copy it has. */
+final class LoadOnce {
+
+  private LoadOnce() {}
+
+  public static void main(String[] args) {
+    try (Frame frame = Frame.ofRgb(2, 1, new byte[] {1, 2, 3, 4, 5, 6})) {
+      System.out.println("width " + frame.widthPx());
+    } catch (leadlight.model.UserError e) {
+      System.out.println("refused " + e.getMessage());
+    }
+  }
+}

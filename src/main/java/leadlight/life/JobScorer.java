@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import leadlight.enrol.Bench;
@@ -103,7 +104,7 @@ public final class JobScorer {
   }
 
   private Kept added(Photo photo, Path file, Subject subject, ScoredPhoto scored) {
-    WrittenReport files = writer.write(scored, photo.frame(), desk.out);
+    WrittenReport files = writer.write(scored, photo.frame(), free(photo.info().sha256()));
     long id =
         desk.record.add(
             new NewScoring(
@@ -118,12 +119,33 @@ public final class JobScorer {
     return new Kept(id, scored, files);
   }
 
+  /** Results of the same photo are written over, and another scoring's must stay as proven. */
+  private Path free(String sha256) {
+    List<Path> taken = folders(sha256);
+    Path out = desk.out;
+    for (int n = 2; isAmong(taken, out); n++) {
+      out = desk.out.resolve(Integer.toString(n));
+    }
+    return out;
+  }
+
+  /** Where results of a photo lie that the record has proven. */
+  private List<Path> folders(String sha256) {
+    return desk.record.resultsOf(sha256).stream().map(Path::getParent).toList();
+  }
+
+  private static boolean isAmong(List<Path> folders, Path out) {
+    return folders.stream().anyMatch(folder -> isSameFolder(out, folder));
+  }
+
   private Kept anew(Photo photo, Scoring before) {
     long id = before.id();
     ScoredPhoto stands = StandingPhoto.of(scorer, photo, before, desk.record.row(id));
     AtomicReference<WrittenReport> files = new AtomicReference<>();
-    Runnable write = () -> files.set(writer.write(stands, photo.frame(), desk.out));
-    if (isSameFolder(desk.out, before.results().getParent())) {
+    Path own = before.results().getParent();
+    Path out = isAmong(folders(photo.info().sha256()), desk.out) ? own : desk.out;
+    Runnable write = () -> files.set(writer.write(stands, photo.frame(), out));
+    if (isSameFolder(out, own)) {
       StandingPhoto.rewrite(desk.record, id, write)
           .ifPresent(
               changed -> {

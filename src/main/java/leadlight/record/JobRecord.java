@@ -87,6 +87,19 @@ public final class JobRecord implements AutoCloseable {
         handle -> new ScoringReader(handle).find(subject, fileName, sha256, method));
   }
 
+  /** Where the results of all scorings of a photo lie: their JSON reports. */
+  public List<Path> resultsOf(String sha256) {
+    return database.read(
+        handle ->
+            handle
+                .select(
+                    "SELECT s.results FROM scoring s JOIN photo p ON p.id = s.photo_id"
+                        + " WHERE p.sha256 = ? ORDER BY s.id",
+                    sha256)
+                .map((row, context) -> Path.of(row.getString("results")))
+                .list());
+  }
+
   /** The scorings that are meant, oldest first. */
   public List<Scoring> scorings(Search search) {
     List<Scoring> found = new ArrayList<>();

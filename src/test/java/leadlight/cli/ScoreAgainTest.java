@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import leadlight.record.JobRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,22 +18,14 @@ class ScoreAgainTest {
 
   @TempDir private Path folder;
 
-  private Run score(Path out) {
-    return Run.of(
-        "score",
-        PHOTO,
-        "--leads",
-        19,
-        "--pitch",
-        0.5,
-        "--job",
-        "0412 logger Weir Lane",
-        "--record",
-        folder,
-        "--out",
-        out,
-        "--by",
-        "Ada");
+  private Run score(Path out, Object... more) {
+    List<Object> words =
+        new ArrayList<>(
+            List.of(
+                "score", PHOTO, "--leads", 19, "--pitch", 0.5, "--job", "0412 logger Weir Lane"));
+    words.addAll(List.of("--record", folder, "--out", out, "--by", "Ada"));
+    words.addAll(List.of(more));
+    return Run.of(words.toArray());
   }
 
   private void proddedLeadOneMoves() {
@@ -61,6 +55,20 @@ class ScoreAgainTest {
     proddedLeadOneMoves();
     assertThat(score(out).out()).contains("recorded as scoring 1");
     assertThat(Files.readString(csv(out))).contains("mixed.jpg,1,1,defect,open,");
+    assertThat(troubles()).isEmpty();
+  }
+
+  @Test
+  void aSecondWayOfScoringLeavesTheResultsOfTheFirst() throws IOException {
+    Path out = folder.resolve("out");
+    score(out);
+    byte[] first = Files.readAllBytes(csv(out));
+    assertThat(score(out, "--class", 3).out()).contains("recorded as scoring 2");
+    assertThat(score(out, "--class", 1).out()).contains("recorded as scoring 3");
+    assertThat(score(out, "--class", 3).out()).contains("recorded as scoring 2");
+    assertThat(csv(out)).hasBinaryContent(first);
+    assertThat(csv(out.resolve("2"))).exists();
+    assertThat(csv(out.resolve("3"))).exists();
     assertThat(troubles()).isEmpty();
   }
 

@@ -10,17 +10,25 @@ public final class Mm {
 
   private Mm() {}
 
+  /** A length or place that no part has: what was given is wrong, not the program. */
+  public static final class NoSuchLength extends IllegalArgumentException {
+
+    private static final long serialVersionUID = 1L;
+
+    NoSuchLength(String what) {
+      super(what);
+    }
+  }
+
   static void within(String name, double value, double least, double most) {
     if (!(value >= least && value <= most)) {
-      throw new IllegalArgumentException(
-          name + " must lie in [" + least + ", " + most + "], is " + value);
+      throw new NoSuchLength(name + " must lie in [" + least + ", " + most + "], is " + value);
     }
   }
 
   static void length(String name, double value) {
     if (!(value > 0 && value <= LONGEST)) {
-      throw new IllegalArgumentException(
-          name + " must be above 0 and at most " + LONGEST + ", is " + value);
+      throw new NoSuchLength(name + " must be above 0 and at most " + LONGEST + ", is " + value);
     }
   }
 

@@ -32,29 +32,32 @@ class EnrolledPageTest {
 
   @Test
   void aGlanceSaysWhichEnrolmentJudges() {
-    AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    ReportContext context = new ReportContext("test", "test", limits.name(), "");
     try (JobRecord record = JobRecord.open(folder);
         Photo photo = new PhotoReader().read(SAMPLE)) {
-      BenchSetup setup =
-          new BenchSetup(
-              record,
-              folder,
-              folder,
-              Optional.empty(),
-              row(),
-              2,
-              new Presets(List.of()),
-              limits,
-              context,
-              new ReportWriter(context, (scored, picture) -> new byte[0]),
-              Messages.of("en"),
-              "Ada",
-              Clock.systemDefaultZone(),
-              Optional.of(new Bench(nothingShown())));
+      BenchSetup setup = setup(record, folder, Optional.of(new Bench(nothingShown())));
       assertThat(new leadlight.desk.Bench(setup).scorer().glance(photo).rowNotes())
           .contains(new NoteOfRow.NotYetEnrolled("ring", 3));
     }
+  }
+
+  static BenchSetup setup(JobRecord record, Path folder, Optional<Bench> enrolled) {
+    AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
+    ReportContext context = new ReportContext("test", "test", limits.name(), "");
+    return new BenchSetup(
+        record,
+        folder,
+        folder,
+        Optional.empty(),
+        row(),
+        2,
+        new Presets(List.of()),
+        limits,
+        context,
+        new ReportWriter(context, (scored, picture) -> new byte[0]),
+        Messages.of("en"),
+        "Ada",
+        Clock.systemDefaultZone(),
+        enrolled);
   }
 
   private static RowRequest row() {

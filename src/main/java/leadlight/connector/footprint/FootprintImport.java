@@ -75,8 +75,7 @@ public final class FootprintImport {
     try {
       return new FootprintImport(file.toString(), footprint)
           .connector(id.orElseGet(() -> idOf(footprint.name())));
-    } catch (IllegalArgumentException e) {
-      // What no connector may be, its own records say.
+    } catch (Mm.NoSuchLength e) {
       throw new UserError(file + ": a size that no connector has; " + e.getMessage());
     }
   }

@@ -3,6 +3,8 @@ package leadlight.connector.footprint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -118,6 +120,19 @@ class FootprintImportTest {
     assertThatThrownBy(() -> Footprints.imported("holes-alone"))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("no row of three or more surface lands; it has 3 plated holes");
+  }
+
+  @Test
+  void aLandLongerThanAnyIsRefusedWithTheFile(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("stretched.kicad_mod");
+    Files.writeString(
+        file,
+        Files.readString(Footprints.file("two-rows-behind"))
+            .replaceFirst("\\(size 0.3 0.7\\)", "(size 0.3 117)"));
+    assertThatThrownBy(() -> FootprintImport.of(file, Optional.empty()))
+        .isInstanceOf(UserError.class)
+        .hasMessageStartingWith(file.toString())
+        .hasMessageContaining("is 117.0");
   }
 
   @Test

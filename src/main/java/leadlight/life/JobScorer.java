@@ -144,15 +144,15 @@ public final class JobScorer {
     AtomicReference<WrittenReport> files = new AtomicReference<>();
     Path own = before.results().getParent();
     Path out = isAmong(folders(photo.info().sha256()), desk.out) ? own : desk.out;
-    Runnable write = () -> files.set(writer.write(stands, photo.frame(), out));
     if (isSameFolder(out, own)) {
+      Runnable write = () -> files.set(writer.rewrite(stands, photo.frame(), before.results()));
       StandingPhoto.rewrite(desk.record, id, write)
           .ifPresent(
               changed -> {
                 throw new UserError(changed + ", or name another folder for the new ones");
               });
     } else {
-      write.run();
+      files.set(writer.write(stands, photo.frame(), out));
     }
     return new Kept(id, stands, files.get());
   }

@@ -45,8 +45,7 @@ public final class StandingPhoto {
     }
     try (Photo photo = open.get()) {
       ScoredPhoto stands = of(limits, photo, scoring, record.row(id));
-      return rewrite(
-          record, id, () -> writer.write(stands, photo.frame(), scoring.results().getParent()));
+      return rewrite(record, id, () -> writer.rewrite(stands, photo.frame(), scoring.results()));
     }
   }
 

@@ -70,27 +70,43 @@ public final class ReportWriter {
   }
 
   /**
+   * Writes all files of a photo anew where its report lies, whatever lies there now.
+   *
+   * @param report the JSON file
+   * @throws leadlight.model.UserError if the folder cannot be written
+   */
+  public WrittenReport rewrite(ScoredPhoto scored, Frame picture, Path report) {
+    return write(
+        scored, Besides.NONE, LegPhotos.NONE, picture, new ResultFiles(report, scored.photo()));
+  }
+
+  /**
    * The same of a result that other photos had to do with.
    *
    * @param behindName put behind the photo's name, as ".joined"
    */
   public WrittenReport write(
       ScoredPhoto scored, Besides besides, String behindName, Frame picture, Path outDir) {
-    return write(scored, besides, LegPhotos.NONE, behindName, picture, outDir);
+    return write(
+        scored,
+        besides,
+        LegPhotos.NONE,
+        picture,
+        new ResultFiles(outDir, scored.photo(), behindName));
   }
 
   /** A connector: its row, and its anchor legs in photos of their own. */
   public WrittenReport connector(ScoredPhoto scored, LegPhotos legs, Frame picture, Path outDir) {
-    return write(scored, Besides.of(legs.set()), legs, ".connector", picture, outDir);
+    return write(
+        scored,
+        Besides.of(legs.set()),
+        legs,
+        picture,
+        new ResultFiles(outDir, scored.photo(), ".connector"));
   }
 
   private WrittenReport write(
-      ScoredPhoto scored,
-      Besides besides,
-      LegPhotos legs,
-      String behindName,
-      Frame picture,
-      Path outDir) {
+      ScoredPhoto scored, Besides besides, LegPhotos legs, Frame picture, ResultFiles files) {
     // Picture and page cost the most and need nothing of each other.
     List<byte[]> shown =
         Stream.<Supplier<byte[]>>of(
@@ -99,8 +115,7 @@ public final class ReportWriter {
             .parallel()
             .map(Supplier::get)
             .toList();
-    return new ResultFiles(outDir, scored.photo(), behindName)
-        .write(
-            json(scored, besides), CsvReport.bytes(scored, legs.set()), shown.get(0), shown.get(1));
+    return files.write(
+        json(scored, besides), CsvReport.bytes(scored, legs.set()), shown.get(0), shown.get(1));
   }
 }

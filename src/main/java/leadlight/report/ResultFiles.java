@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import leadlight.data.WholeFile;
@@ -35,11 +36,21 @@ final class ResultFiles {
   private final Path folder;
   private final PhotoInfo photo;
   private final String behindName;
+  private final Optional<WrittenReport> own;
 
   ResultFiles(Path folder, PhotoInfo photo, String behindName) {
     this.folder = folder;
     this.photo = photo;
     this.behindName = behindName;
+    this.own = Optional.empty();
+  }
+
+  /** The files whose report is this one, whatever lies there now. */
+  ResultFiles(Path report, PhotoInfo photo) {
+    this.folder = report.toAbsolutePath().getParent();
+    this.photo = photo;
+    this.behindName = "";
+    this.own = Optional.of(named(report.getFileName().toString().replaceFirst("\\.json$", "")));
   }
 
   WrittenReport write(byte[] json, byte[] csv, byte[] png, byte[] html) {
@@ -50,7 +61,7 @@ final class ResultFiles {
       Path csvAside = aside(csv, leftovers);
       Path pngAside = aside(png, leftovers);
       Path htmlAside = aside(html, leftovers);
-      WrittenReport target = claim(leftovers);
+      WrittenReport target = own.isPresent() ? own.get() : claim(leftovers);
       WholeFile.move(htmlAside, target.page());
       WholeFile.move(pngAside, target.picture());
       WholeFile.move(csvAside, target.csv());

@@ -73,6 +73,18 @@ class ScoreAgainTest {
   }
 
   @Test
+  void aReportThatIsGoneComesBackUnderItsName() throws IOException {
+    Path out = folder.resolve("out");
+    score(out);
+    Path report = out.resolve("base-station-video-mixed.json");
+    Files.delete(report);
+    score(out);
+    assertThat(report).exists();
+    assertThat(out.resolve("base-station-video-mixed-2.json")).doesNotExist();
+    assertThat(troubles()).isEmpty();
+  }
+
+  @Test
   void resultsThatSomebodyChangedAreKeptAndTheNewOnesMayLieElsewhere() throws IOException {
     Path out = folder.resolve("out");
     score(out);

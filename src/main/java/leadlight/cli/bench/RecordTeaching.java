@@ -186,7 +186,7 @@ final class RecordTeaching {
                       i + 1,
                       then.get(i).verdict().id(),
                       next.get(i).verdict().id(),
-                      word(it.said().words().getOrDefault(i + 1, JointWord.NONE))));
+                      word(it.said().word(i + 1))));
         }
       }
     }

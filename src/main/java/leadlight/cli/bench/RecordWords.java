@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import leadlight.enrol.Bench;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
 import leadlight.record.said.RecordedJoint;
@@ -53,8 +54,7 @@ final class RecordWords {
   static RecordWords of(JobRecord record, String bench) {
     RecordWords words = new RecordWords();
     for (Scoring scoring : record.scorings(Search.all())) {
-      boolean mine =
-          scoring.method().bench().filter(it -> it.startsWith(bench + ", version ")).isPresent();
+      boolean mine = scoring.method().bench().filter(it -> Bench.isOf(it, bench)).isPresent();
       if (mine) {
         words.add(scoring, record.row(scoring.id()).joints());
       } else {

@@ -44,6 +44,10 @@ class IndividualsTest {
   @Test
   void whereTheBaselineDoesNotVaryAnyOtherValueIsASignal() {
     assertThat(of(false, 0.1, 0.1, 0.1, 0.1, 0.1).since(0)).isEmpty();
+    Individuals three =
+        Individuals.of(
+            "level", Collections.nCopies(4, "day"), Collections.nCopies(4, 0.1), 3, false);
+    assertThat(three.since(0)).as("a mean that is off by a last bit").isEmpty();
     assertThat(of(false, 0.1, 0.1, 0.1, 0.1, 0.2).since(4)).isNotEmpty();
     assertThat(of(false, 0.1, 0.1, 0.1, 0.1, 0.0).since(4)).isNotEmpty();
   }

@@ -28,6 +28,7 @@ import leadlight.model.remark.NoteOfRow;
 public final class Bench {
 
   private static final int COLOUR = 1;
+  private static final String VERSION = ", version ";
 
   private final Enrolment enrolment;
   private final EnrolTuning tuning = EnrolTuning.builtIn();
@@ -48,12 +49,17 @@ public final class Bench {
 
   /** Name and version, as "ring-lamp, version 2". */
   public String words() {
-    return enrolment.bench() + ", version " + enrolment.version();
+    return enrolment.bench() + VERSION + enrolment.version();
   }
 
   /** What tells it from all others, as "ring, version 2, " and the hash of all that it rests on. */
   public String identity() {
     return words() + ", " + Hash.sha256(JsonText.of(enrolment).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Whether that tells a bench of a name, whatever its version: names have no comma. */
+  public static boolean isOf(String identity, String name) {
+    return identity.startsWith(name + VERSION);
   }
 
   /** What it rests on. */

@@ -44,6 +44,9 @@ public record CheckBook(
         throw new IllegalArgumentException(
             "row of %s must have %d numbers".formatted(check.file(), JointFeatures.COUNT));
       }
+      if (check.setting().blurPitch().isEmpty()) {
+        throw new IllegalArgumentException("%s must have an edge blur".formatted(check.file()));
+      }
     }
   }
 
@@ -79,10 +82,14 @@ public record CheckBook(
   /**
    * One photo more.
    *
-   * @throws UserError if it was taken already, or shows a row of another number of joints
+   * @throws UserError if it was taken already, shows a row of another number of joints, or no edge
+   *     that tells how sharp it is
    */
   public CheckBook and(String file, String sha256, RowLook look) {
     List<float[]> joints = JointFeatures.of(look.pictures());
+    if (look.setting().blurPitch().isEmpty()) {
+      throw new UserError(file + ": no edge tells how sharp it is; focus, and take it anew");
+    }
     for (Check check : checks) {
       if (check.sha256().equals(sha256)) {
         throw new UserError(file + " is in the chart already; take the check photo anew each day");
@@ -108,11 +115,10 @@ public record CheckBook(
     Map<String, List<Double>> figures = new LinkedHashMap<>();
     figures.put("shade", away(LIGHT));
     figures.put("colour", away(COLOUR));
-    figures.put("edge blur, pitches", each(it -> it.blurPitch().orElse(Double.NaN)));
+    figures.put("edge blur, pitches", each(it -> it.blurPitch().orElseThrow()));
     figures.put("bright level", each(Setting::bright));
     figures.put("dark level", each(Setting::dark));
     figures.put("pixels a pitch", each(Setting::pitchPx));
-    figures.values().removeIf(values -> values.stream().anyMatch(it -> !Double.isFinite(it)));
     return figures;
   }
 

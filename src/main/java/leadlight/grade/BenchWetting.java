@@ -17,8 +17,12 @@ import leadlight.model.remark.NoteOfRow;
 /**
  * What an enrolled bench's own joints say of one joint. Where the general opinions count, too, the
  * bench says nothing against what one of them rather sees, nor where they contradict each other,
- * but leaves a doubt; where it is unsure it has no say there. Of starved joints it has no say on
- * any make of photo, since it was shown unsoldered ones.
+ * but leaves a doubt; where it is unsure it has no say there.
+ *
+ * <p>Of starved joints it has no say on any make of photo, since it was shown unsoldered ones:
+ * "good" needs the general opinions to see that a joint is not starved, each as surely as it must
+ * see a fillet, since the bench stands in for their doubt of an open one. Where they do not count
+ * nobody sees that, and the joint stays unjudged.
  */
 final class BenchWetting {
 
@@ -50,7 +54,10 @@ final class BenchWetting {
   }
 
   private boolean soldered(double chance, List<Doubt> doubts, List<Note> grounds) {
-    if (general && (lacks() || opinion.differ(Question.UNWETTED))) {
+    if (!general) {
+      return doubts.add(new Doubt.StarvedNotShown(rules.name()));
+    }
+    if (lacks() || opinion.differ(Question.UNWETTED)) {
       return doubts.add(new Doubt.BenchDiffers(rules.name(), true));
     }
     return !perhapsStarved() && grounds.add(new NoteOfRow.SolderedByBench(rules.name(), chance));
@@ -80,8 +87,18 @@ final class BenchWetting {
 
   private boolean perhapsStarved() {
     Chances both = opinion.both();
-    return both.lackingSolder() >= opinion.doubtFrom()
-        && both.of(Question.OPEN) < rules.decision().yesFrom().value();
+    boolean ratherStarved =
+        both.lackingSolder() >= opinion.doubtFrom()
+            && both.of(Question.OPEN) < rules.decision().yesFrom().value();
+    return ratherStarved
+        || starved(both) >= opinion.doubtFrom()
+        || opinion.reader().stream()
+            .anyMatch(it -> starved(it) > rules.decision().filletReaderTo().value());
+  }
+
+  /** The part of a lack of solder that is no open joint. */
+  private static double starved(Chances chances) {
+    return chances.lackingSolder() * (1 - chances.of(Question.OPEN));
   }
 
   private Finding finding(double chance) {

@@ -200,11 +200,10 @@ public final class PhotoScorer {
   /**
    * The verdicts of a scored row if its photo came from a bench.
    *
-   * @param look what the bench sees of it
-   * @param unfamiliar whether the general opinions do not count on this make of photo
+   * @param look what the bench sees of it, and whether the general opinions count on its make
    */
-  public List<GradedJoint> asOf(
-      Bench enrolled, ScoredPhoto scored, RowLook look, boolean unfamiliar) {
+  public List<GradedJoint> asOf(Bench enrolled, ScoredPhoto scored, RowLook look) {
+    boolean unfamiliar = !look.setting().general();
     return grader
         .grade(
             settings.row(),

@@ -3,6 +3,7 @@ package leadlight.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import leadlight.enrol.CheckBook;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -131,6 +133,42 @@ class KnownBenchTest {
                 .err())
         .contains("in the chart already");
     assertThat(run("enrol", "ring", "--show").out()).as("no version").contains("version 1");
+  }
+
+  private Run checked(Path... photos) {
+    List<Object> check =
+        new ArrayList<>(List.of("enrol", "ring", "--leads", 19, "--pitch", 0.5, "--check"));
+    check.addAll(List.of(photos));
+    return run(check.toArray());
+  }
+
+  /** The same picture as another file: a comment behind the start of the JPEG. */
+  private Path again(String name) throws IOException {
+    byte[] photo = Files.readAllBytes(EnrolledRing.picture(name));
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    bytes.write(photo, 0, 2);
+    bytes.writeBytes(new byte[] {(byte) 0xff, (byte) 0xfe, 0, 4, 'd', 'y'});
+    bytes.write(photo, 2, photo.length - 2);
+    return Files.write(folder.resolve("again.jpg"), bytes.toByteArray());
+  }
+
+  @Test
+  void ofSeveralCheckPhotosEachCountsNotTheLastAlone() throws IOException {
+    checked(EnrolledRing.picture("sound-0"));
+    CheckBook.Check first = CheckBook.in(benches, "ring").checks().get(0);
+    List<CheckBook.Check> days = new ArrayList<>();
+    for (int i = 0; i < CheckBook.baseline(); i++) {
+      days.add(
+          new CheckBook.Check(
+              "day-" + i, "%064x".formatted(i), first.joints(), first.setting(), first.row()));
+    }
+    new CheckBook(CheckBook.SCHEMA, days).write(benches, "ring");
+
+    Run bad = checked(EnrolledRing.picture("unsoldered-0"), again("sound-0"));
+    assertThat(bad.status()).isEqualTo(4);
+    assertThat(bad.out())
+        .contains("the bench is not as it was (shade: a point beyond three sigma at unsoldered-0");
+    assertThat(bad.out()).doesNotContain("at again.jpg");
   }
 
   @Test

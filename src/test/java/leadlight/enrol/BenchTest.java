@@ -187,4 +187,11 @@ class BenchTest {
   private static RowLook look(RowPictures row, double general) {
     return new RowLook(row, Mock.SETTING, List.of(new RowLook.Joint(true, general)));
   }
+
+  @Test
+  void anIdentityTellsItsOwnBenchAndNoOtherThatBeginsLikeIt() {
+    assertThat(Bench.isOf(bench.identity(), "ring")).isTrue();
+    assertThat(Bench.isOf(bench.identity(), "rin")).isFalse();
+    assertThat(Bench.isOf("ring-lamp" + bench.identity().substring(4), "ring")).isFalse();
+  }
 }

@@ -23,11 +23,15 @@ class CheckBookTest {
   @TempDir private Path benches;
 
   private static RowLook look(int level, int joints) {
+    return look(level, joints, Optional.of(0.03));
+  }
+
+  private static RowLook look(int level, int joints, Optional<Double> blurPitch) {
     byte[] picture = new byte[RowPictures.PLANES * 20 * 30];
     Arrays.fill(picture, 0, 20 * 30, (byte) level);
     RowPictures row =
         new RowPictures(20, 30, -1, -1.5, 10, Collections.nCopies(joints, picture), picture);
-    Setting setting = new Setting(40, Optional.of(0.03), 20, 200, true);
+    Setting setting = new Setting(40, blurPitch, 20, 200, true);
     return new RowLook(row, setting, Collections.nCopies(joints, new RowLook.Joint(true, 0)));
   }
 
@@ -64,5 +68,15 @@ class CheckBookTest {
     assertThatThrownBy(() -> book.and("day-9", "%064x".formatted(9), look(100, 12)))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("a row of 12 joints, the check board has 19");
+  }
+
+  @Test
+  void aPhotoWithoutASharpEdgeIsRefusedForTheChartOfBlurWouldEndWithIt() {
+    CheckBook book = days(100, 101);
+    assertThatThrownBy(
+            () -> book.and("day-9", "%064x".formatted(9), look(100, 19, Optional.empty())))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("no edge tells how sharp it is");
+    assertThat(book.figures()).containsKey("edge blur, pitches");
   }
 }

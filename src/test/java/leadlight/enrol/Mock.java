@@ -39,7 +39,7 @@ public final class Mock {
     return photo(kind, count, at, SETTING);
   }
 
-  Mock photo(Kind kind, int count, double at, Setting setting) {
+  public Mock photo(Kind kind, int count, double at, Setting setting) {
     for (int pin = 1; pin <= count; pin++) {
       joints.add(new Shown(photos.size(), pin, kind == Kind.SOUND, 0, noisy(at)));
     }

@@ -386,9 +386,7 @@ class GraderTest {
   }
 
   @Test
-  void onAnUnfamiliarMakeTheBenchVouchesCallsAndDoubts() {
-    assertThat(enrolled(0.9, sound(), BenchOpinion.Side.SOLDERED).grounds())
-        .contains(new NoteOfRow.SolderedByBench("ring", 0.2));
+  void onAnUnfamiliarMakeTheBenchCallsAndDoubts() {
     Finding open = find(enrolled(0.9, sound(), BenchOpinion.Side.UNSOLDERED), FindingKind.OPEN);
     assertThat(open.measured()).contains(new NoteOfRow.UnsolderedByBench("ring"));
     assertThat(enrolled(0.9, sound(), BenchOpinion.Side.BETWEEN).doubts())
@@ -400,8 +398,9 @@ class GraderTest {
   @Test
   void whatTheBenchVouchesForStillNeedsALead() {
     Chances perhapsNone = sound().with(Question.MISSING, 0.1);
-    assertThat(enrolled(0.9, perhapsNone, BenchOpinion.Side.SOLDERED).doubts())
-        .containsExactly(new Doubt.LeadNotSeen(0.1));
+    GradedJoint joint = enrolled(FAMILIAR, perhapsNone, BenchOpinion.Side.SOLDERED);
+    assertThat(joint.doubts()).contains(new Doubt.LeadNotSeen(0.1));
+    assertThat(joint.verdict()).isEqualTo(Verdict.UNJUDGED);
   }
 
   @Test
@@ -424,11 +423,26 @@ class GraderTest {
   }
 
   @Test
-  void onAnUnfamiliarMakeTheBenchVouchesForNoJointThatMayBeStarved() {
-    Chances perhapsStarved = sound().with(Question.UNWETTED, 0.3).with(Question.OPEN, 0.2);
-    GradedJoint joint = enrolled(0.9, perhapsStarved, BenchOpinion.Side.SOLDERED);
-    assertThat(joint.grounds()).isEmpty();
-    assertThat(joint.doubts()).hasAtLeastOneElementOfType(Doubt.UnfamiliarPhoto.class);
+  void onAnUnfamiliarMakeTheBenchMakesNoJointGoodForItWasShownNoStarvedOnes() {
+    for (Chances general : List.of(sound(), sound().with(Question.UNWETTED, 0.97))) {
+      GradedJoint joint = enrolled(0.9, general, BenchOpinion.Side.SOLDERED);
+      assertThat(joint.verdict()).isEqualTo(Verdict.UNJUDGED);
+      assertThat(joint.doubts()).containsExactly(new Doubt.StarvedNotShown("ring"));
+    }
+  }
+
+  /** Of a chance of a lack of solder, what is not open is starved. */
+  @Test
+  void theBenchSettlesAnOpenButEachGeneralOpinionMustSeeThatTheJointIsNotStarved() {
+    Chances open = sound().with(Question.UNWETTED, 0.1).with(Question.OPEN, 0.99);
+    assertThat(enrolledTwo(sound(), open)).isEmpty();
+    assertThat(enrolledTwo(sound(), open.with(Question.OPEN, 0.7)))
+        .as("starved by 0.03 of the reader, which may say 0.02")
+        .isNotEmpty();
+    Chances lacking = sound().with(Question.UNWETTED, 0.45).with(Question.OPEN, 0.6);
+    assertThat(enrolled(FAMILIAR, lacking, BenchOpinion.Side.SOLDERED).doubts())
+        .as("open rather than starved, but starved by 0.18, where doubt starts at 0.15")
+        .hasSize(1);
   }
 
   private static List<Doubt> enrolledTwo(Chances measures, Chances reader) {

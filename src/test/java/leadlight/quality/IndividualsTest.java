@@ -27,16 +27,28 @@ class IndividualsTest {
 
   @Test
   void aValueBeyondTheLimitIsASignalNowAndLowOnesOnlyWhereTheyMatter() {
-    assertThat(of(true, 10.0, 11.0, 9.0, 12.0, 30.0).now()).contains("a point beyond three sigma");
-    assertThat(of(true, 10.0, 11.0, 9.0, 12.0, -30.0).now()).isEmpty();
-    assertThat(of(false, 10.0, 11.0, 9.0, 12.0, -30.0).now()).isNotEmpty();
-    assertThat(of(false, 10.0, 11.0, 9.0, 12.0, 30.0, 10.0).now()).isEmpty();
+    assertThat(of(true, 10.0, 11.0, 9.0, 12.0, 30.0).since(4))
+        .containsExactly("a point beyond three sigma at day");
+    assertThat(of(true, 10.0, 11.0, 9.0, 12.0, -30.0).since(4)).isEmpty();
+    assertThat(of(false, 10.0, 11.0, 9.0, 12.0, -30.0).since(4)).isNotEmpty();
+    assertThat(of(false, 10.0, 11.0, 9.0, 12.0, 30.0, 10.0).since(5)).isEmpty();
+    assertThat(of(false, 10.0, 11.0, 9.0, 12.0, 30.0, 10.0).since(4)).isNotEmpty();
   }
 
   @Test
-  void aBaselineThatIsNotWholeOrDoesNotVarySetsNoLimits() {
+  void aBaselineThatIsNotWholeSetsNoLimits() {
     assertThat(of(false, 10.0, 11.0, 90.0).limits()).isEmpty();
-    assertThat(of(false, 10.0, 10.0, 10.0, 10.0, 90.0).limits()).isEmpty();
-    assertThat(of(false, 10.0, 10.0, 10.0, 10.0, 90.0).now()).isEmpty();
+  }
+
+  /** As of a level that is clipped on all the first days. */
+  @Test
+  void whereTheBaselineDoesNotVaryAnyOtherValueIsASignal() {
+    assertThat(of(false, 0.1, 0.1, 0.1, 0.1, 0.1).since(0)).isEmpty();
+    Individuals three =
+        Individuals.of(
+            "level", Collections.nCopies(4, "day"), Collections.nCopies(4, 0.1), 3, false);
+    assertThat(three.since(0)).as("a mean that is off by a last bit").isEmpty();
+    assertThat(of(false, 0.1, 0.1, 0.1, 0.1, 0.2).since(4)).isNotEmpty();
+    assertThat(of(false, 0.1, 0.1, 0.1, 0.1, 0.0).since(4)).isNotEmpty();
   }
 }

@@ -37,6 +37,11 @@ final class BenchWords {
                   it.kind().name().toLowerCase(Locale.ROOT)));
     }
     lines.addAll(bench.vouches() ? proven(enrolment, proof) : missing(bench));
+    if (bench.vouches() && enrolment.photos().stream().anyMatch(it -> !it.setting().general())) {
+      lines.add(
+          "On this make of photo the bench calls what is not soldered, and makes nothing good: it was"
+              + " shown no joints with too little solder, and nothing else tells them here.");
+    }
     odd(OddOnes.of(enrolment), lines);
     lines.add(
         Enroller.checkable(enrolment)
@@ -52,7 +57,7 @@ final class BenchWords {
     photos.forEach(
         (file, of) ->
             lines.add(
-                "look again at %s: shown as %s, to all other photos %s like the other kind; pin %s"
+                "look again at %s: shown as %s, to all other photos %s like the other kind; pin %s; was it named right, and does leadlight score find its row right?"
                     .formatted(
                         file,
                         of.get(0).soldered() ? "sound" : "unsoldered",

@@ -35,13 +35,15 @@ final class CheckRun {
   /** Whether the bench is as it was: good, or to be looked at. */
   ExitStatus check(List<Path> photos, Streams streams) {
     CheckBook book = CheckBook.in(benches, bench);
+    int before = book.checks().size();
     for (Path photo : photos) {
       book = with(book, photo);
     }
     book.write(benches, bench);
     List<Individuals> charts = charts(book);
     List<String> signals = new ArrayList<>();
-    charts.forEach(chart -> chart.now().forEach(rule -> signals.add(chart.name() + ": " + rule)));
+    charts.forEach(
+        chart -> chart.since(before).forEach(rule -> signals.add(chart.name() + ": " + rule)));
     boolean limits = book.checks().size() > CheckBook.baseline();
     String result =
         !limits

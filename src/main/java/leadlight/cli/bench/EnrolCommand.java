@@ -150,8 +150,8 @@ public final class EnrolCommand implements Callable<Integer> {
             .count();
     if (asked > 1 || (teaches && asked == 1 && !anew)) {
       throw new UserError(
-          "give photos, with --anew or without, or one of --show, --compare and --undo"
-              + " (--from-record, --adopt, --check, --default)");
+          "ask for one thing at a time: photos to show (with --anew or without), --show, --compare,"
+              + " --undo, --from-record, --adopt, --check or --default");
     }
     if (undo) {
       Path aside = folder.takeBack();

@@ -1,5 +1,6 @@
 package leadlight.cli.bench;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +12,8 @@ import leadlight.record.said.Overrule;
 import leadlight.record.said.RecordedJoint;
 
 /**
- * What the record says of whether solder holds a joint. The bench counts over a person; of each
- * test its last word counts.
+ * What the record says of whether solder holds a joint. The bench counts over a person, whenever
+ * either spoke.
  */
 enum JointWord {
   /** A prod moved it, or a meter found it open. */
@@ -27,7 +28,10 @@ enum JointWord {
   CONDUCTS(Optional.empty()),
   /** A short, or a fault of another kind: says nothing of whether solder holds it. */
   OTHER_FAULT(Optional.empty()),
-  /** It moves, and holds: the words contradict each other. */
+  /**
+   * It moves and holds, or was open and conducts, at one time or another: a joint may have been
+   * soldered in between, and nobody knows which of both the photo shows.
+   */
   CONTRADICTORY(Optional.empty()),
   /** Never prodded, metered or judged by a person: no proof. */
   NONE(Optional.empty());
@@ -43,14 +47,28 @@ enum JointWord {
     return soldered;
   }
 
-  static JointWord of(RecordedJoint joint) {
-    List<String> said = last(joint.bench());
+  /**
+   * The word on one joint of a photo, which may have been scored more than once.
+   *
+   * @param joint as each scoring has it
+   */
+  static JointWord of(List<RecordedJoint> joint) {
+    List<BenchResult> bench =
+        joint.stream()
+            .flatMap(it -> it.bench().stream())
+            .sorted(Comparator.comparing(BenchResult::at))
+            .toList();
+    List<String> said = last(bench);
     Optional<JointWord> eye =
-        joint.overrules().stream().reduce((older, newer) -> newer).map(JointWord::byEye);
-    boolean open = said.contains("moves") || said.contains("open");
-    boolean firm = said.contains("firm");
-    if (open) {
-      return firm ? CONTRADICTORY : UNSOLDERED;
+        joint.stream()
+            .flatMap(it -> it.overrules().stream())
+            .sorted(Comparator.comparing(Overrule::at))
+            .reduce((older, newer) -> newer)
+            .map(JointWord::byEye);
+    boolean firm = ever(bench, "firm");
+    if (ever(bench, "moves") || ever(bench, "open")) {
+      boolean still = said.contains("moves") || said.contains("open");
+      return still && !firm ? UNSOLDERED : CONTRADICTORY;
     }
     if (said.contains("short")) {
       return OTHER_FAULT;
@@ -59,6 +77,11 @@ enum JointWord {
       return eye.orElse(SOUND_BY_EYE) == SOUND_BY_EYE ? SOUND : OTHER_FAULT;
     }
     return eye.orElse(said.contains("ok") ? CONDUCTS : NONE);
+  }
+
+  /** Also what was said otherwise since: the photo shows but one of both. */
+  private static boolean ever(List<BenchResult> bench, String result) {
+    return bench.stream().anyMatch(it -> it.otherPin().isEmpty() && it.result().equals(result));
   }
 
   /** The last word of each test; of a pair it counts only where there is a short. */

@@ -16,7 +16,6 @@ import leadlight.grade.limits.AcceptanceSet;
 import leadlight.life.PhotoShelf;
 import leadlight.model.UserError;
 import leadlight.model.joint.GradedJoint;
-import leadlight.model.remark.NoteOfRow;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
@@ -45,12 +44,8 @@ final class RecordTeaching {
   }
 
   /** A photo of the past that was looked at anew. */
-  private record Seen(RecordWords.Said said, PhotoScorer scorer, ScoredPhoto scored, RowLook look) {
-
-    boolean unfamiliar() {
-      return scored.rowNotes().stream().anyMatch(NoteOfRow.Unfamiliar.class::isInstance);
-    }
-  }
+  private record Seen(
+      RecordWords.Said said, PhotoScorer scorer, ScoredPhoto scored, RowLook look) {}
 
   /**
    * The proposed version.
@@ -186,7 +181,7 @@ final class RecordTeaching {
                       i + 1,
                       then.get(i).verdict().id(),
                       next.get(i).verdict().id(),
-                      word(it.said().words().getOrDefault(i + 1, JointWord.NONE))));
+                      word(it.said().word(i + 1))));
         }
       }
     }
@@ -194,7 +189,7 @@ final class RecordTeaching {
   }
 
   private static List<GradedJoint> verdicts(Seen it, Bench bench) {
-    return it.scorer().asOf(bench, it.scored(), it.look(), it.unfamiliar());
+    return it.scorer().asOf(bench, it.scored(), it.look());
   }
 
   private static String word(JointWord word) {

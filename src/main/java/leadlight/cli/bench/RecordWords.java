@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import leadlight.enrol.Bench;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
 import leadlight.record.said.RecordedJoint;
@@ -14,8 +15,7 @@ import leadlight.record.scoring.Search;
 
 /**
  * What the record says of the joints of one bench's photos: those that were judged as of this
- * bench, whatever its version. A photo that was scored more than once is one photo; the later word
- * counts.
+ * bench, whatever its version. A photo that was scored more than once is one photo.
  */
 final class RecordWords {
 
@@ -28,15 +28,24 @@ final class RecordWords {
    * One photo.
    *
    * @param scoring its last scoring as of the bench
-   * @param words by pin what is known of it
-   * @param verdicts by pin the tool's verdict when it was first scored: who prodded had seen it
+   * @param joints by pin as each scoring of it has the joint, oldest first
    */
-  record Said(Scoring scoring, Map<Integer, JointWord> words, Map<Integer, Verdict> verdicts) {
+  record Said(Scoring scoring, Map<Integer, List<RecordedJoint>> joints) {
+
+    /** What is known of a pin. */
+    JointWord word(int pin) {
+      return JointWord.of(joints.getOrDefault(pin, List.of()));
+    }
+
+    /** The tool's verdict when the photo was first scored: who prodded had seen it. */
+    Verdict first(int pin) {
+      return joints.get(pin).get(0).tool().verdict();
+    }
 
     /** The pins of which it is known whether solder holds them. */
     Map<Integer, Boolean> known() {
       Map<Integer, Boolean> known = new TreeMap<>();
-      words.forEach((pin, word) -> word.soldered().ifPresent(held -> known.put(pin, held)));
+      joints.keySet().forEach(pin -> word(pin).soldered().ifPresent(held -> known.put(pin, held)));
       return known;
     }
   }
@@ -45,8 +54,7 @@ final class RecordWords {
   static RecordWords of(JobRecord record, String bench) {
     RecordWords words = new RecordWords();
     for (Scoring scoring : record.scorings(Search.all())) {
-      boolean mine =
-          scoring.method().bench().filter(it -> it.startsWith(bench + ", version ")).isPresent();
+      boolean mine = scoring.method().bench().filter(it -> Bench.isOf(it, bench)).isPresent();
       if (mine) {
         words.add(scoring, record.row(scoring.id()).joints());
       } else {
@@ -58,20 +66,16 @@ final class RecordWords {
 
   private void add(Scoring scoring, List<RecordedJoint> joints) {
     String photo = scoring.photo().sha256();
-    Map<Integer, JointWord> words = new TreeMap<>();
-    Map<Integer, Verdict> verdicts = new TreeMap<>();
+    Map<Integer, List<RecordedJoint>> all = new TreeMap<>();
     Said before = photos.get(photo);
     if (before != null
         && before.scoring().method().settings().row().equals(scoring.method().settings().row())) {
-      words.putAll(before.words());
-      verdicts.putAll(before.verdicts());
+      all.putAll(before.joints());
     }
     for (RecordedJoint joint : joints) {
-      JointWord word = JointWord.of(joint);
-      words.merge(joint.pin(), word, (was, now) -> now == JointWord.NONE ? was : now);
-      verdicts.putIfAbsent(joint.pin(), joint.tool().verdict());
+      all.computeIfAbsent(joint.pin(), pin -> new ArrayList<>()).add(joint);
     }
-    photos.put(photo, new Said(scoring, words, verdicts));
+    photos.put(photo, new Said(scoring, all));
   }
 
   /** The photos, in the order of the record. */
@@ -84,11 +88,8 @@ final class RecordWords {
     Map<JointWord, Integer> count = new EnumMap<>(JointWord.class);
     Map<Verdict, Integer> chosen = new EnumMap<>(Verdict.class);
     for (Said photo : photos()) {
-      photo.words().values().forEach(word -> count.merge(word, 1, Integer::sum));
-      photo
-          .known()
-          .keySet()
-          .forEach(pin -> chosen.merge(photo.verdicts().get(pin), 1, Integer::sum));
+      photo.joints().keySet().forEach(pin -> count.merge(photo.word(pin), 1, Integer::sum));
+      photo.known().keySet().forEach(pin -> chosen.merge(photo.first(pin), 1, Integer::sum));
     }
     List<String> lines = new ArrayList<>();
     lines.add(

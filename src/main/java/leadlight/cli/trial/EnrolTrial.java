@@ -16,7 +16,6 @@ import leadlight.model.Opinions;
 import leadlight.model.UserError;
 import leadlight.model.joint.EnrolledRow;
 import leadlight.model.joint.GradedJoint;
-import leadlight.model.remark.NoteOfRow;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
@@ -138,9 +137,7 @@ final class EnrolTrial {
   private void judge(String name, int shown, Bench bench, EnrolPlan.Part part, Seen it) {
     ScoredPhoto scored = it.scored();
     EnrolledRow row = bench.of(it.look());
-    boolean unknown =
-        unfamiliar || scored.rowNotes().stream().anyMatch(NoteOfRow.Unfamiliar.class::isInstance);
-    List<GradedJoint> joints = it.scorer().asOf(bench, scored, it.look(), unknown);
+    List<GradedJoint> joints = it.scorer().asOf(bench, scored, it.look());
     for (GradedJoint joint : joints) {
       String truth = it.truth().get(joint.pin());
       if (truth != null && part.pins().has(joint.pin())) {

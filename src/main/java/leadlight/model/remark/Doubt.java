@@ -216,6 +216,14 @@ public sealed interface Doubt extends Remark {
   record UnlikeShown(String bench) implements Doubt {}
 
   /**
+   * The bench sees it as soldered, but was shown no starved joints, and on this make of photo
+   * nobody else tells them.
+   *
+   * @param bench the bench's name
+   */
+  record StarvedNotShown(String bench) implements Doubt {}
+
+  /**
    * The bench says one thing and the general opinions, which count on such a photo, the other.
    *
    * @param bench the bench's name

@@ -13,7 +13,7 @@ import java.util.Set;
  * @param labels of the values
  * @param values in the order in which they came
  * @param baseline so many values set the limits
- * @param limits none until the baseline is whole, or if it does not vary
+ * @param limits none until the baseline is whole
  * @param signals values beyond the limits
  */
 public record Individuals(
@@ -41,9 +41,14 @@ public record Individuals(
    * Centre and standard deviation.
    *
    * @param centre mean of the baseline
-   * @param sigma its mean moving range over d2
+   * @param sigma its mean moving range over d2; 0 if it does not vary: then any other value is
+   *     beyond
    */
   public record Limits(double centre, double sigma) {
+
+    private double z(double value) {
+      return value == centre ? 0 : (value - centre) / sigma;
+    }
 
     /** The lower limit. */
     public double lower() {
@@ -66,7 +71,7 @@ public record Individuals(
     Optional<Limits> limits =
         values.size() < baseline ? Optional.empty() : limits(values.subList(0, baseline));
     List<Double> z = new ArrayList<>();
-    limits.ifPresent(it -> values.forEach(value -> z.add((value - it.centre()) / it.sigma())));
+    limits.ifPresent(it -> values.forEach(value -> z.add(it.z(value))));
     List<RunRules.Signal> signals =
         RunRules.of(z, Set.of(BEYOND)).stream().filter(it -> it.high() || !highOnly).toList();
     return new Individuals(name, labels, values, baseline, limits, signals);
@@ -77,16 +82,22 @@ public record Individuals(
     for (int i = 1; i < first.size(); i++) {
       ranges += Math.abs(first.get(i) - first.get(i - 1));
     }
-    double sigma = first.size() < 2 ? 0 : ranges / (first.size() - 1) / D2;
-    double centre = first.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-    return sigma > 0 ? Optional.of(new Limits(centre, sigma)) : Optional.empty();
+    if (first.size() < 2) {
+      return Optional.empty();
+    }
+    double mean = first.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+    // The mean of like values is not always that value to the last bit.
+    return Optional.of(
+        ranges == 0
+            ? new Limits(first.get(0), 0)
+            : new Limits(mean, ranges / (first.size() - 1) / D2));
   }
 
-  /** The rules that the last value meets. */
-  public List<String> now() {
+  /** The rules that values from a place on meet, each with the value's label. */
+  public List<String> since(int index) {
     return signals.stream()
-        .filter(it -> it.index() == values.size() - 1)
-        .map(RunRules.Signal::rule)
+        .filter(it -> it.index() >= index)
+        .map(it -> it.rule() + " at " + labels.get(it.index()))
         .distinct()
         .toList();
   }

@@ -300,7 +300,9 @@ class EnrolCommandTest {
       Run run = enrol(asked.toArray());
       assertThat(run.status()).as(asked.toString()).isEqualTo(2);
       assertThat(run.errLines()).hasSize(1);
-      assertThat(run.err()).contains("one of --show, --compare and --undo");
+      assertThat(run.err())
+          .contains("ask for one thing at a time")
+          .contains("--check or --default");
     }
   }
 

@@ -44,13 +44,17 @@ class JointWordTest {
     return new Overrule(verdict, Optional.ofNullable(finding), "40x", "Ada", NOW);
   }
 
-  private static JointWord word(List<Overrule> eye, BenchResult... bench) {
+  private static RecordedJoint joint(List<Overrule> eye, BenchResult... bench) {
     PointPx at = new PointPx(1, 1);
     Joint joint =
         new Joint(new Lead(2, at, at, at, at, 1, 1, 1), Map.of(), List.of(), Optional.empty());
     GradedJoint tool =
         new GradedJoint(joint, Verdict.ACCEPTABLE, List.of(), List.of(), List.of(), List.of());
-    return JointWord.of(new RecordedJoint(tool, eye, List.of(bench)));
+    return new RecordedJoint(tool, eye, List.of(bench));
+  }
+
+  private static JointWord word(List<Overrule> eye, BenchResult... bench) {
+    return JointWord.of(List.of(joint(eye, bench)));
   }
 
   private static JointWord word(BenchResult... bench) {
@@ -62,8 +66,23 @@ class JointWordTest {
     assertThat(word(MOVES)).isEqualTo(JointWord.UNSOLDERED);
     assertThat(word(OPEN)).isEqualTo(JointWord.UNSOLDERED);
     assertThat(word(FIRM)).isEqualTo(JointWord.SOUND);
-    assertThat(word(FIRM, MOVES)).as("the last prod counts").isEqualTo(JointWord.UNSOLDERED);
-    assertThat(word(MOVES, FIRM)).isEqualTo(JointWord.SOUND);
+  }
+
+  @Test
+  void whatMovedAndHoldsNowMayHaveBeenSolderedSinceThePhotoAndTeachesNothing() {
+    assertThat(word(MOVES, FIRM)).isEqualTo(JointWord.CONTRADICTORY);
+    assertThat(word(FIRM, MOVES)).isEqualTo(JointWord.CONTRADICTORY);
+    assertThat(word(OPEN, OK)).isEqualTo(JointWord.CONTRADICTORY);
+    assertThat(word(OK, OPEN)).as("it rested").isEqualTo(JointWord.UNSOLDERED);
+  }
+
+  @Test
+  void ofAPhotoThatWasScoredTwiceTheBenchCountsOverALaterEye() {
+    RecordedJoint first = joint(List.of(), MOVES);
+    RecordedJoint then = joint(List.of(SEEN_SOUND));
+    assertThat(JointWord.of(List.of(first, then))).isEqualTo(JointWord.UNSOLDERED);
+    assertThat(JointWord.of(List.of(first, joint(List.of(), FIRM))))
+        .isEqualTo(JointWord.CONTRADICTORY);
   }
 
   @Test

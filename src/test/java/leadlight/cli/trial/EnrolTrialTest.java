@@ -30,10 +30,14 @@ class EnrolTrialTest {
   @TempDir private Path folder;
 
   private EnrolTally counted(String plan) throws IOException {
+    return counted(plan, false);
+  }
+
+  private EnrolTally counted(String plan, boolean unfamiliar) throws IOException {
     Path file = folder.resolve("plan.csv");
     Files.writeString(file, plan);
     return new EnrolTrial(
-            PICTURES, AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), Opinions.BOTH, false)
+            PICTURES, AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), Opinions.BOTH, unfamiliar)
         .count(file);
   }
 
@@ -52,6 +56,17 @@ class EnrolTrialTest {
         .allMatch(it -> it.contains("not-yet-enrolled"))
         .allMatch(it -> it.split(",")[5].equals(it.split(",")[6]))
         .allMatch(it -> Integer.parseInt(it.split(",")[3]) % 2 == 1);
+  }
+
+  @Test
+  void asIfTheMakeWereUnfamiliarNoJointIsGood() throws IOException {
+    String plan = SHOWN + "ring,mixed-0.jpg,judge,all\n";
+    assertThat(verdicts(counted(plan, true))).isNotEmpty().doesNotContain("acceptable");
+    assertThat(verdicts(counted(plan))).contains("acceptable");
+  }
+
+  private static List<String> verdicts(EnrolTally tally) {
+    return joints(tally, "ring,").stream().map(it -> it.split(",")[6]).toList();
   }
 
   private static List<String> joints(EnrolTally tally, String beginning) {

@@ -1,6 +1,7 @@
 package leadlight.motion;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 import leadlight.model.picture.Plane;
 import leadlight.register.Normal;
 import leadlight.register.Overlay;
@@ -63,9 +64,15 @@ final class ShiftMeter {
         : new Shift(best.toePx(), fine.boundPx, most, best.ratio());
   }
 
-  /** Shift of a foot that nobody pushed, grid pixels. */
-  double still(Foot foot) {
-    return refined(foot, 0, 0).toePx;
+  /**
+   * Shift of a foot that nobody pushed, grid pixels; unknown where too little of it is in view to
+   * say so to a part of a pixel: a foot outside the picture or under the pick is not a still one.
+   */
+  OptionalDouble still(Foot foot) {
+    Fine fine = refined(foot, 0, 0);
+    return fine.boundPx < tuning.smallPx().value()
+        ? OptionalDouble.of(fine.toePx)
+        : OptionalDouble.empty();
   }
 
   private record Fine(double toePx, double boundPx) {}

@@ -143,8 +143,8 @@ public final class JoinedRow {
    * on which its chances were never shown to be right.
    */
   private Optional<Note> refused(View first, View other) {
-    if (!(first.scored().row() instanceof RowOutcome.Found row)) {
-      return Optional.of(new NoteOfPhoto.OtherRow(0));
+    if (first.scored().row() instanceof RowOutcome.NotFound none) {
+      return Optional.of(none.reason());
     }
     if (other.scored().row() instanceof RowOutcome.NotFound none) {
       return Optional.of(none.reason());
@@ -152,6 +152,7 @@ public final class JoinedRow {
     if (unfamiliar(other.scored()) && !unfamiliar(first.scored())) {
       return Optional.of(new NoteOfRow.Unfamiliar());
     }
+    RowOutcome.Found row = (RowOutcome.Found) first.scored().row();
     RowOutcome.Found there = (RowOutcome.Found) other.scored().row();
     Overlay overlay =
         new Registrar(

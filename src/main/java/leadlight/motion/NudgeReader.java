@@ -22,13 +22,13 @@ import leadlight.register.Matched;
 import leadlight.register.Overlay;
 import leadlight.register.RegisterTuning;
 import leadlight.register.Registrar;
+import leadlight.register.Robust;
 import leadlight.vision.Frame;
 
 /** Reads photos of pushed leads against the photo at rest. */
 public final class NudgeReader {
 
   private static final double UM_PER_MM = 1000;
-  private static final double FROM_MEDIAN = 1.4826;
 
   /** Width of a lead whose width nobody told, pitches: common rows lie between 0.36 and 0.5. */
   private static final double USUAL_WIDTH = 0.4;
@@ -186,7 +186,7 @@ public final class NudgeReader {
     }
     double median = shifts[shifts.length / 2];
     double[] sizes = Arrays.stream(shifts).map(s -> Math.abs(s - median)).sorted().toArray();
-    return new Stillness(median, FROM_MEDIAN * sizes[sizes.length / 2], shifts.length);
+    return new Stillness(median, Robust.spread(sizes[sizes.length / 2]), shifts.length);
   }
 
   /**

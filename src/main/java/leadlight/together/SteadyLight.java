@@ -6,6 +6,7 @@ import leadlight.model.picture.Plane;
 import leadlight.register.Focus;
 import leadlight.register.Normal;
 import leadlight.register.Overlay;
+import leadlight.register.Robust;
 
 /**
  * Two overlaid photos made alike by what cannot have changed: mask, print and the tops of the
@@ -17,11 +18,8 @@ final class SteadyLight {
 
   private static final int UNKNOWNS = 9;
 
-  /** Tukey's 4.685 spreads: 95 % efficiency for normal errors (Huber, Robust Statistics, 1981). */
-  private static final double BIWEIGHT = 4.685;
-
-  /** Spread of normal errors from their median size. */
-  private static final double FROM_MEDIAN = 1.4826;
+  /** Where two photos agree to the last bit a fit must still weigh: far below a grey level. */
+  private static final double LEAST_SPREAD = 2e-3;
 
   private final ChangeTuning.Light tuning;
   private final Overlay overlay;
@@ -95,19 +93,19 @@ final class SteadyLight {
   private Plane lit(Plane moving, Plane fixed, boolean[] steady) {
     int[] used = used(moving, fixed, steady);
     double[] c = {1, 0, 0, 0, 0, 0, 0, 0, 0};
-    double limit = Double.MAX_VALUE;
+    double spread = Double.MAX_VALUE;
     double[] row = new double[UNKNOWNS];
     for (int round = 0; round < tuning.rounds().value() && used.length > UNKNOWNS; round++) {
       Normal normal = believed(used.length);
       for (int i : used) {
         fill(row, moving, i);
-        double q = (fixed.data()[i] - dot(row, c)) / limit;
-        if (Math.abs(q) < 1) {
-          normal.add(row, fixed.data()[i], (1 - q * q) * (1 - q * q));
+        double weight = Robust.weight(fixed.data()[i] - dot(row, c), spread);
+        if (weight > 0) {
+          normal.add(row, fixed.data()[i], weight);
         }
       }
       c = normal.solution();
-      limit = BIWEIGHT * FROM_MEDIAN * median(moving, fixed, used, c) + 1e-2;
+      spread = Robust.spread(median(moving, fixed, used, c)) + LEAST_SPREAD;
     }
     float[] lit = new float[moving.data().length];
     for (int i = 0; i < lit.length; i++) {
@@ -190,7 +188,7 @@ final class SteadyLight {
     Arrays.sort(sizes, 0, n);
     return n <= UNKNOWNS
         ? Double.POSITIVE_INFINITY
-        : FROM_MEDIAN * sizes[n / 2] + tuning.rounding().value();
+        : Robust.spread(sizes[n / 2]) + tuning.rounding().value();
   }
 
   private double spread(boolean[] joint) {

@@ -1,14 +1,17 @@
 """Fits the log odds that solder came, by the signals of a joint, and prints them.
 
 Arguments: files of lines "pair,lamp,pitch_px,likeness,pin,condition,signal..." (the tests' program
-leadlight.together.ChangeTable). What is open after was left as it was; missing leads play no part.
+leadlight.together.ChangeTable). What is open after was left as it was; missing leads play no part,
+nor do joints of which a zone does not show (NaN): they are never judged by their signals.
 Newton's method with a ridge; figures by pairs left out, a sixth of them at a time.
 """
+import json
+import pathlib
 import sys
 
 import numpy
 
-FLOOR = 0.005
+FLOOR = json.loads(pathlib.Path(__file__).with_name("change.json").read_text())["floor"]["value"]
 
 
 def fitted(x, y):
@@ -25,8 +28,8 @@ def fitted(x, y):
 
 
 rows = [line.strip().split(",") for name in sys.argv[1:] for line in open(name) if line.startswith("placed")]
-rows = [r for r in rows if r[5] != "missing-lead"]
-signals = numpy.nan_to_num(numpy.array([[float(v) for v in r[6:]] for r in rows]))
+rows = [r for r in rows if r[5] != "missing-lead" and "NaN" not in r[6:]]
+signals = numpy.array([[float(v) for v in r[6:]] for r in rows])
 x = numpy.log(numpy.maximum(signals, 0) + FLOOR)
 y = numpy.array([r[5] != "open" for r in rows], float)
 pair = numpy.unique([r[0] + r[1] + r[2] for r in rows], return_inverse=True)[1]

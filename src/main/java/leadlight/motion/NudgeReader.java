@@ -22,13 +22,13 @@ import leadlight.register.Matched;
 import leadlight.register.Overlay;
 import leadlight.register.RegisterTuning;
 import leadlight.register.Registrar;
+import leadlight.register.Robust;
 import leadlight.vision.Frame;
 
 /** Reads photos of pushed leads against the photo at rest. */
 public final class NudgeReader {
 
   private static final double UM_PER_MM = 1000;
-  private static final double FROM_MEDIAN = 1.4826;
 
   /** Width of a lead whose width nobody told, pitches: common rows lie between 0.36 and 0.5. */
   private static final double USUAL_WIDTH = 0.4;
@@ -68,8 +68,10 @@ public final class NudgeReader {
   /** Reads a photo in which a lead is pushed. */
   public Read read(Frame photo, String file, String sha256) {
     Overlay overlay = registrar.overlay(photo);
-    if (overlay.likeness() < tuning.leastLikeness().value()) {
-      return refused(file, sha256, new NoteOfPhoto.OtherRow(Math.max(0, overlay.likeness())));
+    if (overlay.likeness() < tuning.leastLikeness().value()
+        || overlay.ownLikeness() < tuning.leastOwn().value()) {
+      double least = Math.min(overlay.likeness(), overlay.ownLikeness());
+      return refused(file, sha256, new NoteOfPhoto.OtherRow(Math.max(0, least)));
     }
     Overlay alike = Matched.of(overlay);
     Optional<Pick> pick = new PickFinder(alike, feet, tuning, pitchPx).find();
@@ -174,15 +176,17 @@ public final class NudgeReader {
     double[] shifts =
         feet.stream()
             .filter(foot -> Math.abs(foot.pin() - touched.pin()) > 1)
-            .mapToDouble(foot -> meter.still(foot) * umPerPx)
+            .flatMapToDouble(foot -> meter.still(foot).stream())
+            .map(px -> px * umPerPx)
             .sorted()
             .toArray();
-    if (shifts.length == 0) {
+    if (shifts.length < 2) {
+      // One foot has no spread: how still the pair is, is not known.
       return new Stillness(0, tuning.firmToUm().value(), 0);
     }
     double median = shifts[shifts.length / 2];
     double[] sizes = Arrays.stream(shifts).map(s -> Math.abs(s - median)).sorted().toArray();
-    return new Stillness(median, FROM_MEDIAN * sizes[sizes.length / 2], shifts.length);
+    return new Stillness(median, Robust.spread(sizes[sizes.length / 2]), shifts.length);
   }
 
   /**

@@ -8,6 +8,7 @@ import leadlight.data.Figure;
  * How a nudge is read: {@code models/motion/nudge.json}. Pitches are the row's nominal ones.
  *
  * @param leastLikeness likeness from which two photos show one row from one place
+ * @param leastOwn the same of what is this row's own, which a row laid one pin off does not have
  * @param reachPitch how far a lead may be pushed
  * @param smallPx shift below which the foot is measured by its light alone
  * @param agreeShare how far the two ways of measuring may lie apart
@@ -35,6 +36,7 @@ import leadlight.data.Figure;
  */
 record NudgeTuning(
     @JsonProperty(required = true) Figure leastLikeness,
+    @JsonProperty(required = true) Figure leastOwn,
     @JsonProperty(required = true) Figure reachPitch,
     @JsonProperty(required = true) Figure smallPx,
     @JsonProperty(required = true) Figure agreeShare,

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import leadlight.register.Overlay;
+import leadlight.register.Robust;
 
 /**
  * Finds the pick: the straight strip, from the open board ahead of the lands to a tip among the
@@ -12,8 +13,6 @@ import leadlight.register.Overlay;
  * and bright are both tried.
  */
 final class PickFinder {
-
-  private static final double FROM_MEDIAN = 1.4826;
 
   private final NudgeTuning tuning;
   private final int width;
@@ -54,7 +53,7 @@ final class PickFinder {
 
   private double limit() {
     double[] sizes = Arrays.stream(change).map(Math::abs).filter(v -> v > 0).sorted().toArray();
-    double spread = sizes.length == 0 ? 0 : FROM_MEDIAN * sizes[sizes.length / 2];
+    double spread = sizes.length == 0 ? 0 : Robust.spread(sizes[sizes.length / 2]);
     return Math.max(tuning.pickLevels().value(), tuning.pickSpreads().value() * spread);
   }
 

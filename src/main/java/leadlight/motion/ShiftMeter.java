@@ -1,9 +1,11 @@
 package leadlight.motion;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 import leadlight.model.picture.Plane;
 import leadlight.register.Normal;
 import leadlight.register.Overlay;
+import leadlight.register.Robust;
 
 /**
  * How far a lead's foot lies to the side in the other photo: the cut of the foot is shifted until
@@ -14,8 +16,6 @@ import leadlight.register.Overlay;
 final class ShiftMeter {
 
   private static final int UNKNOWNS = 4;
-  private static final double BIWEIGHT = 4.685;
-  private static final double FROM_MEDIAN = 1.4826;
 
   private final Overlay overlay;
   private final Plane fixed;
@@ -63,9 +63,15 @@ final class ShiftMeter {
         : new Shift(best.toePx(), fine.boundPx, most, best.ratio());
   }
 
-  /** Shift of a foot that nobody pushed, grid pixels. */
-  double still(Foot foot) {
-    return refined(foot, 0, 0).toePx;
+  /**
+   * Shift of a foot that nobody pushed, grid pixels; unknown where too little of it is in view to
+   * say so to a part of a pixel: a foot outside the picture or under the pick is not a still one.
+   */
+  OptionalDouble still(Foot foot) {
+    Fine fine = refined(foot, 0, 0);
+    return fine.boundPx < tuning.smallPx().value()
+        ? OptionalDouble.of(fine.toePx)
+        : OptionalDouble.empty();
   }
 
   private record Fine(double toePx, double boundPx) {}
@@ -83,13 +89,13 @@ final class ShiftMeter {
       normal = new Normal(UNKNOWNS);
       for (int k = 0; k < samples.count; k++) {
         double r = samples.a[k] - gain * samples.b[k] - offset;
-        double q = r / (BIWEIGHT * spread);
-        if (Math.abs(q) < 1) {
+        double weight = Robust.weight(r, spread);
+        if (weight > 0) {
           double g = (samples.ga[k] + gain * samples.gb[k]) / 2;
           normal.add(
               new double[] {g, -g * samples.fromToe[k], samples.b[k] - samples.meanB, 1},
               r,
-              (1 - q * q) * (1 - q * q));
+              weight);
         }
       }
       double[] step = normal.solution();
@@ -180,7 +186,7 @@ final class ShiftMeter {
         sizes[k] = Math.abs(a[k] - gain * b[k] - offset);
       }
       Arrays.sort(sizes);
-      return count == 0 ? 1 : Math.max(0.5, FROM_MEDIAN * sizes[count / 2]);
+      return count == 0 ? 1 : Math.max(0.5, Robust.spread(sizes[count / 2]));
     }
   }
 }

@@ -23,12 +23,6 @@ final class Alignment {
 
   private static final int UNKNOWNS = 8;
 
-  /** Tukey's 4.685 spreads: 95 % efficiency for normal errors (Huber, Robust Statistics, 1981). */
-  private static final double BIWEIGHT = 4.685;
-
-  /** Spread of normal errors from their median size. */
-  private static final double FROM_MEDIAN = 1.4826;
-
   private final Plane fixed;
   private final Plane moving;
   private final boolean[] use;
@@ -45,7 +39,7 @@ final class Alignment {
 
   /** From a place of the fixed cut to its place in the moving one, grid pixels. */
   Homography step() {
-    double limit = BIWEIGHT * FROM_MEDIAN * medianDifference();
+    double spread = Robust.spread(medianDifference());
     Normal normal = new Normal(UNKNOWNS);
     double[] row = new double[UNKNOWNS];
     int w = fixed.width();
@@ -53,10 +47,10 @@ final class Alignment {
       for (int x = 1; x < w - 1; x++) {
         int i = y * w + x;
         double r = fixed.data()[i] - moving.data()[i];
-        double q = r / limit;
-        if (use[i] && Math.abs(q) < 1) {
+        double weight = Robust.weight(r, spread);
+        if (use[i] && weight > 0) {
           fill(row, x, y, gradient(i, 1), gradient(i, w));
-          normal.add(row, r, (1 - q * q) * (1 - q * q));
+          normal.add(row, r, weight);
         }
       }
     }

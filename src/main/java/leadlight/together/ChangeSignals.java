@@ -11,22 +11,28 @@ import leadlight.register.Overlay;
  */
 final class ChangeSignals {
 
-  /** A flat zone has no pattern to compare: a little is added to either side, squared spreads. */
-  private static final double FLAT = 0.02;
-
   private final Overlay overlay;
   private final SteadyLight light;
+  private final double flat;
   private final float[] apart;
 
-  ChangeSignals(Overlay overlay, SteadyLight light) {
+  /**
+   * Takes the photos.
+   *
+   * @param flat a flat zone has no pattern to compare: what is added to either side, squared
+   *     spreads
+   */
+  ChangeSignals(Overlay overlay, SteadyLight light, double flat) {
     this.overlay = overlay;
     this.light = light;
+    this.flat = flat;
     this.apart = apart(light.after(), light.before());
   }
 
   /**
    * The signals of one joint: apart ahead of the toe and on the side that changed more, unlike in
-   * the same two; NaN where most of a zone is not in both pictures or is burnt out in both.
+   * the same two; NaN where most of a zone, be it one side alone, is not in both pictures or is
+   * burnt out in both.
    */
   double[] of(LandZones zones) {
     Zone ahead = zone(zones.ahead());
@@ -34,15 +40,10 @@ final class ChangeSignals {
     Zone right = zone(zones.right());
     return new double[] {
       ahead.apart(),
-      worse(left.apart(), right.apart()),
+      Math.max(left.apart(), right.apart()),
       ahead.unlike(),
-      worse(left.unlike(), right.unlike())
+      Math.max(left.unlike(), right.unlike())
     };
-  }
-
-  /** The larger, or that of the side that shows. */
-  private static double worse(double left, double right) {
-    return Double.isNaN(left) || left < right ? right : left;
   }
 
   private Zone zone(LandZones.Box box) {
@@ -50,7 +51,7 @@ final class ChangeSignals {
     double spread = light.spread();
     int[] pixels = box.pixels(light.after().width(), light.after().height());
     for (int i : pixels) {
-      if (overlay.seen(i) && !burnt(i)) {
+      if (overlay.seen(i) && !light.burnt(i)) {
         zone.add(
             light.before().data()[i] / spread, light.after().data()[i] / spread, apart[i] / spread);
       }
@@ -58,14 +59,8 @@ final class ChangeSignals {
     return zone.n > pixels.length / 2.0 ? zone : new Zone();
   }
 
-  /** White in both photos: whatever happened there, it does not show. */
-  private boolean burnt(int i) {
-    return overlay.fixed().light().data()[i] >= SteadyLight.BURNT
-        && overlay.moving().light().data()[i] >= SteadyLight.BURNT;
-  }
-
   /** Sums over a zone. */
-  private static final class Zone {
+  private final class Zone {
     private double n;
     private double a;
     private double b;
@@ -85,7 +80,7 @@ final class ChangeSignals {
     }
 
     double unlike() {
-      double floor = FLAT * n;
+      double floor = flat * n;
       double va = Math.max(0, aa - a * a / n) + floor;
       double vb = Math.max(0, bb - b * b / n) + floor;
       return 1 - (ab - a * b / n + floor) / Math.sqrt(va * vb);

@@ -1,11 +1,14 @@
 package leadlight.together;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import leadlight.grade.Grader;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
+import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.model.joint.Familiarity;
 import leadlight.model.joint.GradedJoint;
@@ -14,6 +17,7 @@ import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.remark.NoteOfRow;
 import leadlight.model.result.Besides;
+import leadlight.model.result.PhotoInfo;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowOutcome;
@@ -53,8 +57,14 @@ public final class JoinedRow {
    */
   public record Result(ScoredPhoto scored, Besides besides) {}
 
-  /** Joins; the first view's row must have been found for anything to be joined. */
+  /**
+   * Joins; the first view's row must have been found for anything to be joined.
+   *
+   * @throws UserError if a photo is given twice: it says nothing that it did not say before, and
+   *     would count as a second opinion
+   */
   public Result of(List<View> views) {
+    refuseTwice(views);
     ScoredPhoto first = views.get(0).scored();
     List<Optional<Note>> refused = refused(views);
     List<Besides.Other> others = new ArrayList<>();
@@ -71,6 +81,21 @@ public final class JoinedRow {
     List<List<String>> seenIn = first.joints().stream().map(j -> seenIn(taken, j.pin())).toList();
     return new Result(
         taken.size() == 1 ? first : joined(taken), new Besides(others, seenIn, List.of()));
+  }
+
+  private static void refuseTwice(List<View> views) {
+    Map<String, String> known = new HashMap<>();
+    for (View view : views) {
+      PhotoInfo photo = view.scored().photo();
+      String before = known.putIfAbsent(photo.sha256(), photo.file());
+      if (before != null) {
+        throw new UserError(
+            before
+                + " and "
+                + photo.file()
+                + " are the same photo, byte for byte; join photos taken one by one");
+      }
+    }
   }
 
   /**
@@ -118,8 +143,8 @@ public final class JoinedRow {
    * on which its chances were never shown to be right.
    */
   private Optional<Note> refused(View first, View other) {
-    if (!(first.scored().row() instanceof RowOutcome.Found row)) {
-      return Optional.of(new NoteOfPhoto.OtherRow(0));
+    if (first.scored().row() instanceof RowOutcome.NotFound none) {
+      return Optional.of(none.reason());
     }
     if (other.scored().row() instanceof RowOutcome.NotFound none) {
       return Optional.of(none.reason());
@@ -127,6 +152,7 @@ public final class JoinedRow {
     if (unfamiliar(other.scored()) && !unfamiliar(first.scored())) {
       return Optional.of(new NoteOfRow.Unfamiliar());
     }
+    RowOutcome.Found row = (RowOutcome.Found) first.scored().row();
     RowOutcome.Found there = (RowOutcome.Found) other.scored().row();
     Overlay overlay =
         new Registrar(

@@ -2,7 +2,6 @@ package leadlight.together;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import leadlight.grade.Grader;
 import leadlight.grade.limits.AcceptanceSet;
@@ -142,13 +141,11 @@ public final class NudgeJoin {
         : doubt;
   }
 
-  /** Whether any lead moves, or one that was touched cannot be told. */
-  public static Optional<Verdict> worst(Nudge nudge) {
-    if (nudge.leads().stream().anyMatch(lead -> lead.motion() == Motion.MOVES)) {
-      return Optional.of(Verdict.DEFECT);
-    }
-    return nudge.leads().stream().anyMatch(lead -> lead.motion() == Motion.CANNOT_TELL)
-        ? Optional.of(Verdict.UNJUDGED)
-        : Optional.empty();
+  /** What the nudge adds to the row's verdict: a photo that tells of no lead leaves one untold. */
+  public static Verdict verdict(ScoredPhoto joined, Nudge nudge) {
+    boolean untold =
+        nudge.photos().stream().anyMatch(photo -> photo.reason().isPresent())
+            || nudge.leads().stream().anyMatch(lead -> lead.motion() == Motion.CANNOT_TELL);
+    return untold ? joined.verdict().worse(Verdict.UNJUDGED) : joined.verdict();
   }
 }

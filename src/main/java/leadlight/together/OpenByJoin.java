@@ -12,7 +12,10 @@ import leadlight.model.joint.GradedJoint;
 import leadlight.model.remark.Doubt;
 import leadlight.model.remark.Note;
 
-/** A joint that more than its photo showed to be open, whatever it looks like. */
+/**
+ * A joint that more than its photo showed to be open, whatever it looks like. Other findings keep
+ * their say: a bridge stays a defect where a shop's own limits take an open for less.
+ */
 final class OpenByJoin {
 
   private OpenByJoin() {}
@@ -36,18 +39,17 @@ final class OpenByJoin {
             open.basis().words(),
             open.settleBy().orElse("")));
     joint.findings().stream().filter(f -> !ofWetting(f.kind())).forEach(findings::add);
+    Verdict worst = findings.stream().map(Finding::verdict).reduce(open.verdict(), Verdict::worse);
     return new GradedJoint(
         joint.joint(),
-        open.verdict(),
+        worst,
         findings,
         joint.checks(),
-        open.verdict() == Verdict.UNJUDGED
-            ? List.of(new Doubt.ToSettle(FindingKind.OPEN))
-            : List.of(),
+        worst == Verdict.UNJUDGED ? List.of(new Doubt.ToSettle(FindingKind.OPEN)) : List.of(),
         List.of());
   }
 
-  static boolean ofWetting(FindingKind kind) {
+  private static boolean ofWetting(FindingKind kind) {
     return kind == FindingKind.OPEN || kind == FindingKind.INSUFFICIENT;
   }
 }

@@ -2,7 +2,6 @@ package leadlight.together;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
 import leadlight.register.Overlay;
@@ -18,14 +17,15 @@ final class Placed {
   /**
    * What was found.
    *
-   * @param likeness how much of what is this row's own was found again
+   * @param oneRow whether the two show one row, pin for pin
+   * @param likeness of what is this row's own, -1 to 1
    * @param noise how far apart light alone leaves the two, in spreads of the row's light
    * @param signals of each joint, pin 1 first
    */
-  record Compared(double likeness, double noise, List<double[]> signals) {}
+  record Compared(boolean oneRow, double likeness, double noise, List<double[]> signals) {}
 
-  /** Compares; nothing if the two do not show one row. */
-  Optional<Compared> compare(
+  /** Compares. */
+  Compared compare(
       Frame after,
       RowOutcome.Found afterRow,
       Frame before,
@@ -33,20 +33,23 @@ final class Placed {
       RowSpec spec) {
     Registrar registrar = new Registrar(RegisterTuning.builtIn(), after, afterRow, spec.pitchMm());
     Overlay overlay = registrar.overlay(before, beforeRow.mmToPx());
-    if (overlay.likeness() < tuning.leastLikeness().value()
-        || !SamePins.are(overlay, afterRow, beforeRow)) {
-      return Optional.empty();
-    }
+    boolean oneRow =
+        overlay.ownLikeness() >= tuning.leastOwn().value()
+            && SamePins.are(overlay, afterRow, beforeRow);
     List<LandZones> zones =
         LandZones.of(
-            afterRow.leads(), overlay.fixed().grid(), spec.pitchMm(), afterRow.mmToPx().inverse());
-    SteadyLight light = new SteadyLight(overlay, zones);
-    ChangeSignals signals = new ChangeSignals(overlay, light);
-    return Optional.of(
-        new Compared(
-            overlay.likeness(),
-            light.noise() / light.spread(),
-            zones.stream().map(signals::of).toList()));
+            afterRow.leads(),
+            overlay.fixed().grid(),
+            spec.pitchMm(),
+            afterRow.mmToPx().inverse(),
+            tuning.zones());
+    SteadyLight light = new SteadyLight(overlay, zones, tuning.light());
+    ChangeSignals signals = new ChangeSignals(overlay, light, tuning.flat().value());
+    return new Compared(
+        oneRow,
+        overlay.ownLikeness(),
+        light.noise() / light.spread(),
+        zones.stream().map(signals::of).toList());
   }
 
   /** Whether light alone differs by more than was ever learned from. */

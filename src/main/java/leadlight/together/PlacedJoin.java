@@ -36,9 +36,7 @@ public final class PlacedJoin {
   public JoinedRow.Result of(JoinedRow.View after, JoinedRow.View before) {
     Optional<Placed.Compared> compared = compared(after, before);
     Optional<Note> refused =
-        compared.isEmpty()
-            ? Optional.of(why(before.scored()))
-            : compared.filter(placed::otherLight).map(differs -> new NoteOfPhoto.OtherLight());
+        compared.isEmpty() ? Optional.of(noRow(after, before)) : compared.flatMap(this::refused);
     List<Besides.Change> changes = new ArrayList<>();
     List<GradedJoint> joints = new ArrayList<>();
     Rule open = limits.rule(FindingKind.OPEN, after.scored().settings().productClass());
@@ -73,11 +71,12 @@ public final class PlacedJoin {
   private Optional<Placed.Compared> compared(JoinedRow.View after, JoinedRow.View before) {
     return after.scored().row() instanceof RowOutcome.Found afterRow
             && before.scored().row() instanceof RowOutcome.Found beforeRow
-        ? compare(after.picture(), afterRow, before.picture(), beforeRow, after.scored())
+        ? Optional.of(
+            compare(after.picture(), afterRow, before.picture(), beforeRow, after.scored()))
         : Optional.empty();
   }
 
-  private Optional<Placed.Compared> compare(
+  private Placed.Compared compare(
       Frame after,
       RowOutcome.Found afterRow,
       Frame before,
@@ -86,10 +85,19 @@ public final class PlacedJoin {
     return placed.compare(after, afterRow, before, beforeRow, scored.settings().row());
   }
 
-  private static Note why(ScoredPhoto before) {
-    return before.row() instanceof RowOutcome.NotFound none
+  private static Note noRow(JoinedRow.View after, JoinedRow.View before) {
+    return after.scored().row() instanceof RowOutcome.NotFound none
         ? none.reason()
-        : new NoteOfPhoto.OtherRow(0);
+        : ((RowOutcome.NotFound) before.scored().row()).reason();
+  }
+
+  private Optional<Note> refused(Placed.Compared compared) {
+    if (!compared.oneRow()) {
+      return Optional.of(new NoteOfPhoto.OtherRow(Math.max(0, compared.likeness())));
+    }
+    return placed.otherLight(compared)
+        ? Optional.of(new NoteOfPhoto.OtherLight())
+        : Optional.empty();
   }
 
   /** A missing lead stays what it is: nothing was set down there. */

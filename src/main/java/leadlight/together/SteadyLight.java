@@ -6,6 +6,7 @@ import leadlight.model.picture.Plane;
 import leadlight.register.Focus;
 import leadlight.register.Normal;
 import leadlight.register.Overlay;
+import leadlight.register.Robust;
 
 /**
  * Two overlaid photos made alike by what cannot have changed: mask, print and the tops of the
@@ -16,33 +17,21 @@ import leadlight.register.Overlay;
 final class SteadyLight {
 
   private static final int UNKNOWNS = 9;
-  private static final int ROUNDS = 8;
 
-  /** More pixels than this say nothing more of nine unknowns. */
-  private static final int ENOUGH = 20_000;
+  /** Where two photos agree to the last bit a fit must still weigh: far below a grey level. */
+  private static final double LEAST_SPREAD = 2e-3;
 
-  /** Beyond it a pixel is burnt and its light is not known. */
-  static final double BURNT = 250;
-
-  /** Tukey's 4.685 spreads: 95 % efficiency for normal errors (Huber, Robust Statistics, 1981). */
-  private static final double BIWEIGHT = 4.685;
-
-  /** Spread of normal errors from their median size. */
-  private static final double FROM_MEDIAN = 1.4826;
-
-  /** The belief, worth a thousandth of the pixels, that gain is 1 and the levels are alike. */
-  private static final double BELIEF = 1e-3;
-
-  /** A camera rounds to whole grey levels: half a level is never told. */
-  private static final double ROUNDING = 0.5;
-
+  private final ChangeTuning.Light tuning;
+  private final Overlay overlay;
   private final Plane after;
   private final Plane before;
   private final double noise;
   private final double spread;
 
   /** Takes the photo after soldering as the fixed one. */
-  SteadyLight(Overlay overlay, List<LandZones> zones) {
+  SteadyLight(Overlay overlay, List<LandZones> zones, ChangeTuning.Light tuning) {
+    this.overlay = overlay;
+    this.tuning = tuning;
     Plane fixed = overlay.fixed().light();
     boolean[] joint = joints(zones, fixed);
     boolean[] steady = new boolean[joint.length];
@@ -58,8 +47,8 @@ final class SteadyLight {
     Focus.Pair alike = Focus.alike(fixed, lit, i -> steady[i]);
     this.after = Focus.softer(Focus.softer(alike.a()));
     this.before = Focus.softer(Focus.softer(alike.b()));
-    this.noise = FROM_MEDIAN * median(steady) + ROUNDING;
-    this.spread = spread(joint, overlay);
+    this.noise = noise(steady);
+    this.spread = spread(joint);
   }
 
   /** The photo after soldering. */
@@ -72,7 +61,10 @@ final class SteadyLight {
     return before;
   }
 
-  /** How far apart light alone leaves the two, grey levels, robust. */
+  /**
+   * How far apart light alone leaves the two, grey levels, robust; without end where too little
+   * shows to tell.
+   */
   double noise() {
     return noise;
   }
@@ -80,6 +72,12 @@ final class SteadyLight {
   /** Spread of the light of all joints after soldering, grey levels. */
   double spread() {
     return spread;
+  }
+
+  /** White in both photos: whatever happened there, it does not show. */
+  boolean burnt(int i) {
+    return overlay.fixed().light().data()[i] >= tuning.burntFrom().value()
+        && overlay.moving().light().data()[i] >= tuning.burntFrom().value();
   }
 
   private static boolean[] joints(List<LandZones> zones, Plane of) {
@@ -92,22 +90,22 @@ final class SteadyLight {
     return joint;
   }
 
-  private static Plane lit(Plane moving, Plane fixed, boolean[] steady) {
+  private Plane lit(Plane moving, Plane fixed, boolean[] steady) {
     int[] used = used(moving, fixed, steady);
     double[] c = {1, 0, 0, 0, 0, 0, 0, 0, 0};
-    double limit = Double.MAX_VALUE;
+    double spread = Double.MAX_VALUE;
     double[] row = new double[UNKNOWNS];
-    for (int round = 0; round < ROUNDS && used.length > UNKNOWNS; round++) {
+    for (int round = 0; round < tuning.rounds().value() && used.length > UNKNOWNS; round++) {
       Normal normal = believed(used.length);
       for (int i : used) {
         fill(row, moving, i);
-        double q = (fixed.data()[i] - dot(row, c)) / limit;
-        if (Math.abs(q) < 1) {
-          normal.add(row, fixed.data()[i], (1 - q * q) * (1 - q * q));
+        double weight = Robust.weight(fixed.data()[i] - dot(row, c), spread);
+        if (weight > 0) {
+          normal.add(row, fixed.data()[i], weight);
         }
       }
       c = normal.solution();
-      limit = BIWEIGHT * FROM_MEDIAN * median(moving, fixed, used, c) + 1e-2;
+      spread = Robust.spread(median(moving, fixed, used, c)) + LEAST_SPREAD;
     }
     float[] lit = new float[moving.data().length];
     for (int i = 0; i < lit.length; i++) {
@@ -117,15 +115,16 @@ final class SteadyLight {
     return new Plane(moving.width(), moving.height(), lit);
   }
 
-  private static int[] used(Plane moving, Plane fixed, boolean[] steady) {
+  private int[] used(Plane moving, Plane fixed, boolean[] steady) {
+    double burnt = tuning.burntFrom().value();
     int[] all = new int[steady.length];
     int n = 0;
     for (int i = 0; i < steady.length; i++) {
-      if (steady[i] && moving.data()[i] < BURNT && fixed.data()[i] < BURNT) {
+      if (steady[i] && moving.data()[i] < burnt && fixed.data()[i] < burnt) {
         all[n++] = i;
       }
     }
-    int every = Math.max(1, n / ENOUGH);
+    int every = Math.max(1, n / (int) tuning.enoughPx().value());
     int[] used = new int[n / every];
     for (int k = 0; k < used.length; k++) {
       used[k] = all[k * every];
@@ -133,12 +132,12 @@ final class SteadyLight {
     return used;
   }
 
-  private static Normal believed(int pixels) {
+  private Normal believed(int pixels) {
     Normal normal = new Normal(UNKNOWNS);
     for (int k = 0; k < UNKNOWNS; k++) {
       double[] one = new double[UNKNOWNS];
       one[k] = 1;
-      normal.add(one, k == 0 ? 1 : 0, BELIEF * pixels);
+      normal.add(one, k == 0 ? 1 : 0, tuning.belief().value() * pixels);
     }
     return normal;
   }
@@ -178,19 +177,21 @@ final class SteadyLight {
     return sizes[sizes.length / 2];
   }
 
-  private double median(boolean[] steady) {
+  private double noise(boolean[] steady) {
     double[] sizes = new double[steady.length];
     int n = 0;
     for (int i = 0; i < steady.length; i++) {
-      if (steady[i]) {
+      if (steady[i] && !burnt(i)) {
         sizes[n++] = Math.abs(after.data()[i] - before.data()[i]);
       }
     }
     Arrays.sort(sizes, 0, n);
-    return n == 0 ? 0 : sizes[n / 2];
+    return n <= UNKNOWNS
+        ? Double.POSITIVE_INFINITY
+        : Robust.spread(sizes[n / 2]) + tuning.rounding().value();
   }
 
-  private double spread(boolean[] joint, Overlay overlay) {
+  private double spread(boolean[] joint) {
     double n = 0;
     double sum = 0;
     double squares = 0;

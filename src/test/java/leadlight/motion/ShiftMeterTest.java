@@ -3,6 +3,7 @@ package leadlight.motion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import leadlight.register.Matched;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,5 +44,18 @@ class ShiftMeterTest {
   @Test
   void exposureIsNoMovement() {
     assertThat(measured(0, 2, 1.3, 0).toePx()).isCloseTo(0, within(0.15));
+  }
+
+  @Test
+  void aFootUnderThePickIsNotAStillOne() {
+    boolean[] all = new boolean[DrawnFoot.WIDTH * DrawnFoot.HEIGHT];
+    assertThat(meter(all).still(DrawnFoot.FOOT)).isPresent();
+    Arrays.fill(all, true);
+    assertThat(meter(all).still(DrawnFoot.FOOT)).isEmpty();
+  }
+
+  private static ShiftMeter meter(boolean[] covered) {
+    return new ShiftMeter(
+        Matched.of(DrawnFoot.pushed(0, 2, 1)), TUNING, DrawnFoot.PITCH_PX, covered);
   }
 }

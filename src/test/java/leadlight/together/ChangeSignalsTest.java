@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 /** Three leads at 40 pixels a pitch; the middle one may take solder between the photos. */
 class ChangeSignalsTest {
 
+  private static final ChangeTuning TUNING = ChangeTuning.builtIn();
   private static final int WIDTH = 200;
   private static final int HEIGHT = 140;
   private static final double PITCH_MM = 0.5;
@@ -59,11 +60,19 @@ class ChangeSignalsTest {
   }
 
   private static List<double[]> signals(Shot after, Shot before) {
-    Overlay overlay = new Overlay(cut(after), cut(before), TO_MM, 1, 1, 1);
+    return signals(new Overlay(cut(after), cut(before), TO_MM, 1, 1, 1));
+  }
+
+  private static List<LandZones> zones() {
     // The photo is the grid itself.
     List<Lead> leads = List.of(lead(1), lead(2), lead(3));
-    List<LandZones> zones = LandZones.of(leads, GRID, PITCH_MM, TO_MM);
-    ChangeSignals signals = new ChangeSignals(overlay, new SteadyLight(overlay, zones));
+    return LandZones.of(leads, GRID, PITCH_MM, TO_MM, TUNING.zones());
+  }
+
+  private static List<double[]> signals(Overlay overlay) {
+    List<LandZones> zones = zones();
+    SteadyLight light = new SteadyLight(overlay, zones, TUNING.light());
+    ChangeSignals signals = new ChangeSignals(overlay, light, TUNING.flat().value());
     return zones.stream().map(signals::of).toList();
   }
 
@@ -111,5 +120,23 @@ class ChangeSignalsTest {
     for (double[] joint : signals(BURNT, BURNT)) {
       assertThat(chance(joint)).isEqualTo(0.5);
     }
+  }
+
+  @Test
+  void aJointOfWhichOneSideLiesOutsideAPhotoIsNotCalledUnchanged() {
+    Cut before = cut(BEFORE);
+    for (int i : zones().get(MIDDLE).left().pixels(WIDTH, HEIGHT)) {
+      before.seen()[i] = false;
+    }
+    List<double[]> joints = signals(new Overlay(cut(BEFORE), before, TO_MM, 1, 1, 1));
+    assertThat(chance(joints.get(MIDDLE))).isEqualTo(0.5);
+    assertThat(chance(joints.get(0))).isLessThan(0.05);
+  }
+
+  @Test
+  void whereAllThatCannotHaveChangedIsWhiteItVouchesForNoLight() {
+    Shot white = new Shot(1, 0, 230, false);
+    Overlay overlay = new Overlay(cut(white), cut(white), TO_MM, 1, 1, 1);
+    assertThat(new SteadyLight(overlay, zones(), TUNING.light()).noise()).isInfinite();
   }
 }

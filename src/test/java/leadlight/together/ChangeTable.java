@@ -59,9 +59,11 @@ public final class ChangeTable {
       if (scored.row() instanceof RowOutcome.Found row
           && scorer.score(then).row() instanceof RowOutcome.Found thenRow
           && Comparison.of(truth, scored).row() == RowResult.RIGHT) {
-        new Placed()
-            .compare(now.frame(), row, then.frame(), thenRow, spec)
-            .ifPresent(compared -> print(name, truth, row.pitchPx(), compared));
+        Placed.Compared compared =
+            new Placed().compare(now.frame(), row, then.frame(), thenRow, spec);
+        if (compared.oneRow()) {
+          print(name, truth, row.pitchPx(), compared);
+        }
       }
     }
   }

@@ -1,6 +1,7 @@
 package leadlight.together;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -8,9 +9,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
+import leadlight.model.UserError;
+import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.remark.NoteOfRow;
 import leadlight.model.result.Besides;
+import leadlight.model.result.PhotoInfo;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowSpec;
@@ -23,15 +27,24 @@ class JoinedRowTest {
 
   private static final AcceptanceSet LIMITS = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
 
-  private static ScoredPhoto unfamiliar(ScoredPhoto photo) {
+  private static ScoredPhoto otherFile(ScoredPhoto photo, List<Note> notes) {
+    PhotoInfo was = photo.photo();
     return new ScoredPhoto(
-        photo.photo(),
+        new PhotoInfo(
+            "other.jpg",
+            "0f",
+            was.widthPx(),
+            was.heightPx(),
+            was.format(),
+            was.bitsPerChannel(),
+            was.exifOrientation(),
+            was.takenAt()),
         photo.settings(),
         photo.row(),
         photo.view(),
         photo.joints(),
         photo.verdict(),
-        List.of(new NoteOfRow.Unfamiliar()),
+        notes,
         photo.fitness(),
         photo.notVisible(),
         photo.cautions());
@@ -45,13 +58,31 @@ class JoinedRowTest {
         new PhotoReader().read(Path.of("src/test/resources/nudge/nudge-007-a.jpg"))) {
       ScoredPhoto scored = new PhotoScorer(settings, LIMITS).score(photo);
       JoinedRow.View first = new JoinedRow.View(photo.frame(), scored);
-      JoinedRow.View other = new JoinedRow.View(photo.frame(), unfamiliar(scored));
+      JoinedRow.View other = view(photo, scored, List.of(new NoteOfRow.Unfamiliar()));
+      JoinedRow.View again = view(photo, scored, scored.rowNotes());
 
       Besides besides = new JoinedRow(LIMITS).of(List.of(first, other)).besides();
       assertThat(besides.photos().get(0).refused()).contains(new NoteOfRow.Unfamiliar());
-      Besides same = new JoinedRow(LIMITS).of(List.of(first, first)).besides();
+      Besides same = new JoinedRow(LIMITS).of(List.of(first, again)).besides();
       assertThat(same.photos().get(0).refused()).isEmpty();
     }
+  }
+
+  @Test
+  void aPhotoGivenTwiceIsNoSecondOpinion() {
+    try (Photo photo = lamp("a")) {
+      RowSpec row = RowSpec.plain(20, 0.8, OptionalDouble.empty(), OptionalDouble.empty());
+      ScoredPhoto scored =
+          new PhotoScorer(new Settings(row, 2, LIMITS.id(), Optional.empty()), LIMITS).score(photo);
+      JoinedRow.View view = new JoinedRow.View(photo.frame(), scored);
+      assertThatThrownBy(() -> new JoinedRow(LIMITS).of(List.of(view, view)))
+          .isInstanceOf(UserError.class)
+          .hasMessageContaining("lamps-010-a.jpg and lamps-010-a.jpg are the same photo");
+    }
+  }
+
+  private static JoinedRow.View view(Photo photo, ScoredPhoto scored, List<Note> notes) {
+    return new JoinedRow.View(photo.frame(), otherFile(scored, notes));
   }
 
   @Test

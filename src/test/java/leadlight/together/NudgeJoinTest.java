@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import leadlight.grade.Grader;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.FindingKind;
@@ -18,6 +19,7 @@ import leadlight.model.joint.Familiarity;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.joint.Joint;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.remark.NoteOfRow;
 import leadlight.model.result.Nudge;
@@ -146,6 +148,40 @@ class NudgeJoinTest {
     ScoredPhoto unfamiliar = with(0.001, 0.9, 1);
     assertThat(order(unfamiliar)).contains(", ").containsPattern("\\b5\\b");
     assertThat(order(joined(unfamiliar, Nudge.Motion.MOVES, 60))).doesNotContainPattern("\\b5\\b");
+  }
+
+  @Test
+  void aPhotoThatTellsOfNoLeadLeavesTheRowUnjudgedAtBest() {
+    ScoredPhoto good = whole(Verdict.ACCEPTABLE);
+    assertThat(NudgeJoin.verdict(good, pushed(Optional.empty()))).isEqualTo(Verdict.ACCEPTABLE);
+    assertThat(NudgeJoin.verdict(good, pushed(Optional.of(new NoteOfPhoto.NoPick()))))
+        .isEqualTo(Verdict.UNJUDGED);
+  }
+
+  @Test
+  void leadsThatHoldDoNotMakeADefectOfTheRowGood() {
+    assertThat(NudgeJoin.verdict(whole(Verdict.DEFECT), pushed(Optional.empty())))
+        .isEqualTo(Verdict.DEFECT);
+  }
+
+  private static Nudge pushed(Optional<Note> reason) {
+    return new Nudge(
+        List.of(new Nudge.Pushed("b.jpg", "", OptionalInt.empty(), Optional.empty(), reason)),
+        List.of());
+  }
+
+  private static ScoredPhoto whole(Verdict verdict) {
+    return new ScoredPhoto(
+        plain.photo(),
+        plain.settings(),
+        plain.row(),
+        plain.view(),
+        plain.joints(),
+        verdict,
+        plain.rowNotes(),
+        plain.fitness(),
+        plain.notVisible(),
+        plain.cautions());
   }
 
   private static String order(ScoredPhoto photo) {

@@ -103,7 +103,7 @@ public final class NudgeCommand implements Callable<Integer> {
     PhotoPage page = new PhotoPage(pages.context(set, row.request()));
     NudgeRun run = new NudgeRun(settings, set);
     NudgeRun.Result result =
-        run.read(photos.get(0), NudgeRun.pushed(photos.subList(1, photos.size())));
+        run.read(photos.get(0), NudgeRun.pushed(photos.get(0), photos.subList(1, photos.size())));
     try (result) {
       job.subject().ifPresent(subject -> record(result, subject, settings, set));
       return new NudgeFiles(set, page, out, json, streams).write(result).code();

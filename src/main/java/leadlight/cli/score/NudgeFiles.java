@@ -53,7 +53,7 @@ final class NudgeFiles {
       TerminalSummary.lines(nudge.scored(), Optional.of(written), TerminalSummary.Detail.USUAL)
           .forEach(streams.out()::println);
     }
-    return NudgeJoin.worst(nudge.nudge()).map(ExitStatus::of).orElse(ExitStatus.GOOD);
+    return ExitStatus.of(NudgeJoin.verdict(nudge.scored(), nudge.nudge()));
   }
 
   private static Path beside(Path json, String ending) {

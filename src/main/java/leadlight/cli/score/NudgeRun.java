@@ -47,12 +47,15 @@ final class NudgeRun {
     }
   }
 
-  /** Photos, the pictures of a folder in the order of their names. */
-  static List<Path> pushed(List<Path> given) {
+  /**
+   * Photos, the pictures of a folder in the order of their names; the photo at rest may lie among
+   * them.
+   */
+  static List<Path> pushed(Path rest, List<Path> given) {
     List<Path> all = new ArrayList<>();
     for (Path path : given) {
       if (Files.isDirectory(path)) {
-        all.addAll(pictures(path));
+        pictures(path).stream().filter(picture -> !same(picture, rest)).forEach(all::add);
       } else {
         all.add(path);
       }
@@ -61,6 +64,10 @@ final class NudgeRun {
       throw new UserError(given.get(0) + " holds no photos; name photos of pushed leads");
     }
     return all;
+  }
+
+  private static boolean same(Path one, Path other) {
+    return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
   }
 
   private static List<Path> pictures(Path folder) {

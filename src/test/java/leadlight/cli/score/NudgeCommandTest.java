@@ -62,7 +62,8 @@ class NudgeCommandTest {
   @Test
   void aSolderedLeadIsFirmAndTheOthersAreStillToPush() throws IOException {
     Run run = nudge("nudge-007-a.jpg", "nudge-007-c.jpg");
-    assertThat(run.status()).isZero();
+    // The photo at rest shows a defect at another pin: one firm lead does not make the row good.
+    assertThat(run.status()).isEqualTo(3);
     assertThat(json().path("photos").path(0).path("touched_pin").asInt()).isEqualTo(12);
     assertThat(json().path("joints").path(11).path("motion").asText()).isEqualTo("firm");
     assertThat(json().path("still_to_push")).hasSize(11);

@@ -2,17 +2,21 @@ package leadlight.grade;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import leadlight.model.FindingKind;
 import leadlight.model.Question;
 import leadlight.model.Verdict;
 import leadlight.model.joint.Chances;
+import leadlight.model.joint.Evidence;
 import leadlight.model.joint.Finding;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.joint.Joint;
 import leadlight.model.joint.Reading;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfJoint;
 
 /** The grading of one joint: collects findings, doubts and grounds, then weighs them. */
 final class JointGrading {
@@ -70,7 +74,10 @@ final class JointGrading {
   /** Whole leads and metal between them: what a coarse photo shows, too. */
   private void coarseFaults() {
     for (Chances.Fault fault : sheet.faults()) {
-      if (fault.kind().coarse()) {
+      Optional<Evidence> metal = metalSeen(fault);
+      if (metal.isPresent()) {
+        sheet.findings().add(sheet.finding(surely(fault, metal.get())));
+      } else if (fault.kind().coarse()) {
         weigh(fault);
       }
     }
@@ -78,6 +85,30 @@ final class JointGrading {
       overhang.finding().ifPresent(sheet.findings()::add);
       overhang.doubt().ifPresent(sheet.doubts()::add);
     }
+  }
+
+  /**
+   * Metal that crosses the gap on a make of photo that the opinions do not know. The reader was
+   * never shown to tell bridges there, and likeness to other gaps tells none where all are flooded;
+   * that the gap has the colour of the leads from end to end was learned from no picture.
+   */
+  private Optional<Evidence> metalSeen(Chances.Fault fault) {
+    return rules.unfamiliarPhoto()
+        ? joint.evidence().stream()
+            .filter(seen -> seen.kind() == fault.kind())
+            .filter(seen -> seen.neighbourPin() == fault.neighbourPin())
+            .filter(seen -> seen.measured().filter(JointGrading::isMetal).isPresent())
+            .findFirst()
+        : Optional.empty();
+  }
+
+  private static boolean isMetal(Note note) {
+    return note instanceof NoteOfJoint.MetalAcross;
+  }
+
+  private static Chances.Fault surely(Chances.Fault fault, Evidence seen) {
+    return new Chances.Fault(
+        fault.kind(), fault.neighbourPin(), seen.probability(), OptionalDouble.empty());
   }
 
   private void fineFaults() {
@@ -135,11 +166,11 @@ final class JointGrading {
     };
   }
 
-  /** A joint unlike all that is known is not judged, whatever else was said of it. */
+  /** A joint unlike all that is known is not judged, but for metal that crosses a gap. */
   private GradedJoint verdict(boolean unlike) {
     Verdict worst =
         sheet.findings().stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
-    if (worst == Verdict.DEFECT && !unlike) {
+    if (worst == Verdict.DEFECT && (!unlike || metalFound())) {
       return graded(worst, List.of());
     }
     if (worst == Verdict.UNJUDGED && sheet.doubts().isEmpty()) {
@@ -148,6 +179,12 @@ final class JointGrading {
     return sheet.doubts().isEmpty()
         ? graded(worst, List.of())
         : graded(Verdict.UNJUDGED, sheet.doubts().stream().distinct().toList());
+  }
+
+  private boolean metalFound() {
+    return rules.unfamiliarPhoto()
+        && sheet.findings().stream()
+            .anyMatch(finding -> finding.measured().filter(JointGrading::isMetal).isPresent());
   }
 
   private GradedJoint graded(Verdict verdict, List<Doubt> because) {

@@ -18,6 +18,7 @@ import leadlight.joint.judge.EvidenceMaker;
 import leadlight.joint.judge.FitnessLimits;
 import leadlight.joint.judge.JointFitness;
 import leadlight.joint.judge.Judgement;
+import leadlight.joint.judge.MetalRule;
 import leadlight.joint.judge.PlacementEvidence;
 import leadlight.joint.place.PlacedLead;
 import leadlight.joint.place.PlacementModel;
@@ -49,6 +50,7 @@ public final class JointMeter {
   private static final double RATHER_YES = 0.5;
 
   private final Judgement judgement = Judgement.builtIn();
+  private final MetalRule metal = MetalRule.builtIn();
   private final FitnessLimits limits = FitnessLimits.builtIn();
   private final DirtLimits dirtLimits = DirtLimits.builtIn();
   private final PlacementModel placementModel = PlacementModel.builtIn();
@@ -185,7 +187,7 @@ public final class JointMeter {
       for (int i = 0; i < leads.size(); i++) {
         sizes.add(meter.measure(signals.patches().get(i), leads.get(i)));
       }
-      this.solder = new EvidenceMaker(judgement, signals);
+      this.solder = new EvidenceMaker(judgement, metal, signals);
       this.dirt = new DirtEvidence(DirtSignals.of(signals, dirtLimits), dirtLimits);
       this.placement =
           new PlacementEvidence(dirtLimits.placement(), dirtLimits.freeTo().value(), sizes);

@@ -2,12 +2,16 @@ package leadlight.joint.judge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import leadlight.joint.cut.Signals;
 import leadlight.joint.signal.RowSignals;
+import leadlight.model.FindingKind;
 import leadlight.model.Question;
 import leadlight.model.joint.Chances;
 import leadlight.model.joint.Evidence;
+import leadlight.model.remark.Note;
+import leadlight.model.remark.NoteOfJoint;
 import leadlight.model.remark.Reason;
 
 /** From signals to the chance of each finding, by the scorecards. */
@@ -15,10 +19,14 @@ public final class EvidenceMaker {
 
   private final Judgement judgement;
   private final RowSignals row;
+  private final MetalRule metal;
+  private final List<OptionalDouble> crossed;
 
-  public EvidenceMaker(Judgement judgement, RowSignals row) {
+  public EvidenceMaker(Judgement judgement, MetalRule metal, RowSignals row) {
     this.judgement = judgement;
+    this.metal = metal;
     this.row = row;
+    this.crossed = metal.crossed(row.gaps());
   }
 
   /**
@@ -46,7 +54,13 @@ public final class EvidenceMaker {
 
   /** Metal across a gap; beyond an end of the row there is none. */
   private double bridge(int gap) {
-    return gap < 0 || gap == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(gap));
+    if (gap < 0 || gap == row.gaps().size()) {
+      return 0;
+    }
+    double unlikeOthers = judgement.bridge().chance(row.gaps().get(gap));
+    return crossed.get(gap).isPresent()
+        ? Math.max(metal.chance().value(), unlikeOthers)
+        : unlikeOthers;
   }
 
   /** The same by names of findings, with the signals that speak for each. */
@@ -61,8 +75,19 @@ public final class EvidenceMaker {
         fault.kind(),
         fault.chance(),
         fault.neighbourPin(),
-        Optional.empty(),
+        fault.kind() == FindingKind.BRIDGE ? metalSeen(gap(index, fault)) : Optional.empty(),
         reasons(index, fault));
+  }
+
+  private Optional<Note> metalSeen(int gap) {
+    OptionalDouble share = crossed.get(gap);
+    return share.isPresent()
+        ? Optional.of(new NoteOfJoint.MetalAcross(share.getAsDouble()))
+        : Optional.empty();
+  }
+
+  private static int gap(int index, Chances.Fault bridge) {
+    return bridge.neighbourPin() > index + 1 ? index : index - 1;
   }
 
   private List<Reason> reasons(int index, Chances.Fault fault) {
@@ -70,10 +95,7 @@ public final class EvidenceMaker {
     return switch (fault.kind()) {
       case MISSING_LEAD -> judgement.missing().reasons(joint);
       case EXCESS -> judgement.excess().reasons(joint);
-      case BRIDGE ->
-          judgement
-              .bridge()
-              .reasons(row.gaps().get(fault.neighbourPin() > index + 1 ? index : index - 1));
+      case BRIDGE -> judgement.bridge().reasons(row.gaps().get(gap(index, fault)));
       default -> judgement.unwetted().reasons(joint);
     };
   }

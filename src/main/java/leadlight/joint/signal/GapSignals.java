@@ -49,6 +49,7 @@ final class GapSignals {
     for (Gap gap : gaps) {
       signals.add(measure(gap, metal));
     }
+    new MetalAcross(spec, joints, geometry, metal).addTo(signals);
     return signals;
   }
 

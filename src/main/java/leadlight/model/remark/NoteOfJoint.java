@@ -33,6 +33,14 @@ public sealed interface NoteOfJoint extends Note {
   record Pit(double darker) implements NoteOfJoint {}
 
   /**
+   * Metal that crosses a gap.
+   *
+   * @param share of what cannot be avoided on any way through the gap, from the board's colour (0)
+   *     to that of the leads' metal (1)
+   */
+  record MetalAcross(double share) implements NoteOfJoint {}
+
+  /**
    * A length held against a limit.
    *
    * @param valueMm measured

@@ -1,0 +1,119 @@
+package leadlight.joint.signal;
+
+import java.util.Arrays;
+import java.util.List;
+import leadlight.joint.cut.LevelledPatch;
+import leadlight.joint.cut.PatchGrid;
+import leadlight.joint.cut.RowGeometry;
+import leadlight.joint.cut.Signals;
+import leadlight.joint.cut.Stats;
+import leadlight.joint.cut.Zone;
+import leadlight.model.row.RowSpec;
+
+/**
+ * Whether a gap is crossed by something as bright and as coloured as the row's metal, told without
+ * comparing it with other gaps: a row may be flooded throughout.
+ *
+ * <p>Each place of a gap gets a share: 0 if it looks like the board beyond the lands' open ends, 1
+ * if it looks like the tops of the leads, by projection on the way from the one colour to the other
+ * (least squares). An open gap has a way from the heel to beyond the toes on which no place looks
+ * like metal; the gap's share is the greatest that cannot be avoided on the best such way, a
+ * minimax path, found row by row (dynamic programming, as for shortest paths without a way back:
+ * Bellman 1957).
+ */
+final class MetalAcross {
+
+  /** Begin and end of the strip that shows the board, pitches from the land's open end. */
+  private static final double BOARD_FROM = 0.2;
+
+  private static final double BOARD_TO = 0.5;
+
+  /** Where the strip would leave the patch it is this thin, pitches. */
+  private static final double LEAST_STRIP = 0.1;
+
+  /** The heel's bend and what shines of the body lie outside this share of the foot. */
+  private static final double OF_FOOT = 0.8;
+
+  /** Of so little difference no share can be told; keeps the quotient finite. */
+  private static final double LEAST_SQUARE = 1e-6;
+
+  private final RowSpec spec;
+  private final List<LevelledPatch> joints;
+  private final double[] board;
+  private final double[] difference;
+  private final double square;
+  private final double metalLight;
+  private final int first;
+  private final int last;
+
+  MetalAcross(RowSpec spec, List<LevelledPatch> joints, RowGeometry geometry, double[] metal) {
+    this.spec = spec;
+    this.joints = joints;
+    this.metalLight = metal[0];
+    this.board = board(joints, geometry);
+    this.difference = new double[metal.length];
+    Arrays.setAll(difference, plane -> metal[plane] - board[plane]);
+    this.square = Arrays.stream(difference).map(d -> d * d).sum() + LEAST_SQUARE;
+    this.first = PatchGrid.row(OF_FOOT * geometry.heelY());
+    this.last = PatchGrid.row(geometry.ahead());
+  }
+
+  private static double[] board(List<LevelledPatch> joints, RowGeometry geometry) {
+    double to = Math.min(PatchGrid.Y_TO, geometry.ahead() + BOARD_TO);
+    double from = Math.min(geometry.ahead() + BOARD_FROM, to - LEAST_STRIP);
+    double[][] colours = new double[3][joints.size()];
+    for (int i = 0; i < joints.size(); i++) {
+      float[][] planes = planes(joints.get(i));
+      for (int plane = 0; plane < planes.length; plane++) {
+        colours[plane][i] = new Zone(planes[plane], -0.5, 0.5, from, to).median();
+      }
+    }
+    return Arrays.stream(colours).mapToDouble(Stats::median).toArray();
+  }
+
+  private static float[][] planes(LevelledPatch joint) {
+    return new float[][] {joint.landLight(), joint.landRedGreen(), joint.landYellowBlue()};
+  }
+
+  /** Adds the share of each gap, and how far apart metal and board are in this photo. */
+  void addTo(List<Signals> gaps) {
+    for (int i = 0; i < gaps.size(); i++) {
+      gaps.get(i)
+          .put("gap_metal_across", across(i))
+          .put("gap_metal_apart", Math.sqrt(square))
+          .put("gap_metal_light", metalLight);
+    }
+  }
+
+  private double across(int gap) {
+    double apart = (spec.lands().get(gap + 1).uMm() - spec.lands().get(gap).uMm()) / spec.pitchMm();
+    int left = PatchGrid.column(0);
+    int columns = PatchGrid.column(Math.min(PatchGrid.X_HALF, apart)) - left + 1;
+    float[][] planes = planes(joints.get(gap));
+    double[] way = new double[columns];
+    Arrays.fill(way, Double.NEGATIVE_INFINITY);
+    for (int y = first; y <= last; y++) {
+      double[] next = new double[columns];
+      for (int x = 0; x < columns; x++) {
+        double before =
+            Math.min(way[x], Math.min(way[Math.max(0, x - 1)], way[Math.min(columns - 1, x + 1)]));
+        next[x] = Math.max(before, share(planes, y * PatchGrid.WIDTH + left + x));
+      }
+      way = next;
+    }
+    return Arrays.stream(way).min().orElseThrow();
+  }
+
+  private double share(float[][] planes, int at) {
+    double dot = 0;
+    double own = 0;
+    for (int plane = 0; plane < planes.length; plane++) {
+      double here = planes[plane][at] - board[plane];
+      dot += here * difference[plane];
+      own += here * here;
+    }
+    double along = dot / square;
+    double aside = Math.sqrt(Math.max(0, own / square - along * along));
+    return along - aside;
+  }
+}

@@ -42,19 +42,7 @@ public final class LampSets {
           first
               ? drawn.lamps()
               : new LampSampler(dice, camera.rotationRad()).draw(dice.pick(mix.lamp()));
-      shots.add(
-          new SceneSpec(
-              drawn.name() + shot,
-              drawn.seed(),
-              drawn.part(),
-              drawn.body(),
-              drawn.board(),
-              drawn.metal(),
-              lamps,
-              camera,
-              drawn.joints(),
-              drawn.bridges(),
-              drawn.dirt()));
+      shots.add(drawn.again(shot, lamps, camera));
     }
     return shots;
   }

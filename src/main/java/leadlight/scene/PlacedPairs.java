@@ -9,7 +9,6 @@ import leadlight.scene.draw.JointSampler;
 import leadlight.scene.draw.SceneMix;
 import leadlight.scene.draw.SceneSampler;
 import leadlight.scene.plan.Condition;
-import leadlight.scene.plan.Dirt;
 import leadlight.scene.plan.JointPlan;
 import leadlight.scene.plan.LampSpec;
 import leadlight.scene.plan.SceneSpec;
@@ -48,42 +47,20 @@ public final class PlacedPairs {
       boolean took = then.condition() != Condition.OPEN && then.condition() != Condition.MISSING;
       after.add(took && !dice.chance(untouched) ? at(then, before.get(i)) : before.get(i));
     }
+    CameraSpec camera = moved(drawn.camera(), dice);
     return List.of(
-        scene(drawn, "-before", drawn.camera(), drawn.lamps(), before, List.of()),
-        scene(
-            drawn,
-            "-after",
-            moved(drawn.camera(), dice),
-            shifted(drawn.lamps(), dice),
-            after,
-            drawn.dirt()));
+        drawn
+            .again("-before", drawn.lamps(), drawn.camera())
+            .with(before, List.of(), List.of(), null),
+        drawn
+            .again("-after", shifted(drawn.lamps(), dice), camera)
+            .with(after, List.of(), drawn.dirt(), null));
   }
 
   /** Solder draws a lead a little towards its land's middle, no more. */
   private static JointPlan at(JointPlan then, JointPlan before) {
     JointPlan here = then.withPlace(0.7 * before.pose().shiftMm(), 0.7 * before.pose().skewRad());
     return here.withLandRaised(null);
-  }
-
-  private static SceneSpec scene(
-      SceneSpec drawn,
-      String ending,
-      CameraSpec camera,
-      List<LampSpec> lamps,
-      List<JointPlan> joints,
-      List<Dirt> dirt) {
-    return new SceneSpec(
-        drawn.name() + ending,
-        drawn.seed(),
-        drawn.part(),
-        drawn.body(),
-        drawn.board(),
-        drawn.metal(),
-        lamps,
-        camera,
-        joints,
-        List.of(),
-        dirt);
   }
 
   /** The camera over a board that was put down again, focused and exposed anew. */

@@ -15,7 +15,9 @@ import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
 import leadlight.pipeline.InOrder;
 import leadlight.scene.BenchSets;
+import leadlight.scene.BurstSets;
 import leadlight.scene.LampSets;
+import leadlight.scene.NudgeSets;
 import leadlight.scene.PlacedPairs;
 import leadlight.scene.SceneFiles;
 import leadlight.scene.SceneSet;
@@ -93,6 +95,8 @@ public final class SceneCommand implements Callable<Integer> {
       mixinStandardHelpOptions = true)
   public static final class SetCommand implements Callable<Integer> {
 
+    private static final String SETS = "--placed, --lamps, --nudges, --bursts and --benches";
+
     private final Streams streams;
 
     @Parameters(paramLabel = "MIX.json", description = "What to draw from (models/scene).")
@@ -137,6 +141,18 @@ public final class SceneCommand implements Callable<Integer> {
     private boolean lamps;
 
     @Option(
+        names = "--nudges",
+        description =
+            "Sets instead: each row at rest, NAME-a, and with single leads pushed by a pick, NAME-b "
+                + "and on.")
+    private boolean nudges;
+
+    @Option(
+        names = "--bursts",
+        description = "Sets instead: five frames of each row from a camera that stands fixed.")
+    private boolean bursts;
+
+    @Option(
         names = "--benches",
         description =
             "Mock benches instead: of each a dozen photos under one lamp, sound, unsoldered, mixed.")
@@ -177,16 +193,20 @@ public final class SceneCommand implements Callable<Integer> {
     }
 
     private IntConsumer legsDrawn() {
-      if (placed || lamps || benches) {
-        throw new UserError("--legs goes without --placed, --lamps and --benches");
+      if (sets().findAny().isPresent()) {
+        throw new UserError("--legs goes without " + SETS);
       }
       LegSampler sampler = new LegSampler(LegMix.read(mix), seed);
       return number -> SceneFiles.write(LegRenderer.render(sampler.draw(number)), out);
     }
 
+    private Stream<Boolean> sets() {
+      return Stream.of(placed, lamps, nudges, bursts, benches).filter(asked -> asked);
+    }
+
     private IntFunction<List<SceneSpec>> drawn(SceneMix from) {
-      if (Stream.of(placed, lamps, benches).filter(asked -> asked).count() > 1) {
-        throw new UserError("give one of --placed, --lamps and --benches");
+      if (sets().count() > 1) {
+        throw new UserError("give one of " + SETS);
       }
       if (benches) {
         return new BenchSets(from, seed)::bench;
@@ -196,6 +216,12 @@ public final class SceneCommand implements Callable<Integer> {
       }
       if (lamps) {
         return new LampSets(from, seed)::set;
+      }
+      if (nudges) {
+        return new NudgeSets(from, seed)::set;
+      }
+      if (bursts) {
+        return new BurstSets(from, seed)::set;
       }
       SceneSet set = new SceneSet(from, seed);
       return number -> List.of(set.spec(number));

@@ -12,6 +12,7 @@ import leadlight.model.row.RowSpec;
 import leadlight.motion.NudgeReader;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
+import leadlight.pipeline.InOrder;
 import leadlight.row.RowFinder;
 import leadlight.trial.sets.NudgeTally;
 import leadlight.trial.truth.NudgeTruth;
@@ -23,25 +24,27 @@ final class NudgeTrial {
   private NudgeTrial() {}
 
   /** The table of a folder. */
-  static List<String> lines(Path folder) {
+  static List<String> lines(Path folder, int threads) {
     Threads.set(1);
     NudgeTally tally = new NudgeTally();
-    NudgeTruth.of(folder).forEach(set -> count(set, tally));
+    InOrder.each(
+        NudgeTruth.of(folder), threads, NudgeTrial::outcomes, some -> some.forEach(tally::add));
     return tally.lines();
   }
 
-  private static void count(NudgeTruth set, NudgeTally tally) {
+  private static List<NudgeTally.Outcome> outcomes(NudgeTruth set) {
     RowSpec spec =
         RowSpec.plain(set.leads(), set.pitchMm(), OptionalDouble.empty(), OptionalDouble.empty());
     try (Photo rest = new Deadline().read(set.rest())) {
-      RowOutcome outcome = new RowFinder().find(rest.frame(), spec, Optional.empty());
-      for (NudgeTruth.Pushed truth : set.pushed()) {
-        tally.add(
-            outcome instanceof RowOutcome.Found row
-                ? read(rest, row, spec, truth)
-                : new NudgeTally.Outcome(truth, 0, 0, Motion.CANNOT_TELL, 0, 0, "no row at rest"));
-      }
+      return new RowFinder().find(rest.frame(), spec, Optional.empty())
+              instanceof RowOutcome.Found row
+          ? set.pushed().stream().map(truth -> read(rest, row, spec, truth)).toList()
+          : set.pushed().stream().map(NudgeTrial::rowless).toList();
     }
+  }
+
+  private static NudgeTally.Outcome rowless(NudgeTruth.Pushed truth) {
+    return new NudgeTally.Outcome(truth, 0, 0, Motion.CANNOT_TELL, 0, 0, "no row at rest");
   }
 
   private static NudgeTally.Outcome read(

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
+import leadlight.model.remark.Note;
 import leadlight.model.result.Besides;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
+import leadlight.pipeline.InOrder;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.together.JoinedRow;
 import leadlight.together.PlacedJoin;
@@ -24,18 +26,32 @@ final class PlacedTrial {
 
   private PlacedTrial() {}
 
-  static List<String> lines(Path folder, AcceptanceSet limits) {
+  static List<String> lines(Path folder, AcceptanceSet limits, int threads) {
     Threads.set(1);
     PlacedTally tally = new PlacedTally();
-    for (TrialPhoto trial : TruthFolder.read(folder)) {
-      if (trial.truth().isPresent() && trial.file().getFileName().toString().contains(AFTER)) {
-        count(trial, limits, tally);
-      }
-    }
+    List<TrialPhoto> after =
+        TruthFolder.read(folder).stream()
+            .filter(photo -> photo.truth().isPresent())
+            .filter(photo -> photo.file().getFileName().toString().contains(AFTER))
+            .toList();
+    InOrder.each(after, threads, trial -> compared(trial, limits), pair -> pair.addTo(tally));
     return tally.lines();
   }
 
-  private static void count(TrialPhoto trial, AcceptanceSet limits, PlacedTally tally) {
+  /** What was said of a pair. */
+  private record Pair(TrialPhoto trial, JoinedRow.Result result) {
+
+    void addTo(PlacedTally tally) {
+      Besides.Other other = result.besides().photos().get(0);
+      tally.add(
+          trial.truth().orElseThrow(),
+          result.scored(),
+          result.besides(),
+          other.refused().map(Note::code).orElse(""));
+    }
+  }
+
+  private static Pair compared(TrialPhoto trial, AcceptanceSet limits) {
     Path before =
         trial.file().resolveSibling(trial.file().getFileName().toString().replace(AFTER, BEFORE));
     PhotoScorer scorer =
@@ -44,13 +60,7 @@ final class PlacedTrial {
         Photo placed = new PhotoReader().read(before)) {
       JoinedRow.View now = new JoinedRow.View(after.frame(), scorer.score(after));
       JoinedRow.View then = new JoinedRow.View(placed.frame(), scorer.score(placed));
-      JoinedRow.Result result = new PlacedJoin(limits).of(now, then);
-      Besides.Other other = result.besides().photos().get(0);
-      tally.add(
-          trial.truth().orElseThrow(),
-          result.scored(),
-          result.besides(),
-          other.refused().map(why -> why.code()).orElse(""));
+      return new Pair(trial, new PlacedJoin(limits).of(now, then));
     }
   }
 }

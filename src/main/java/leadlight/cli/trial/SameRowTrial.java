@@ -6,11 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
+import leadlight.pipeline.InOrder;
 import leadlight.together.JoinedRow;
 import leadlight.trial.outcome.Comparison;
 import leadlight.trial.outcome.PhotoOutcome;
@@ -24,7 +26,7 @@ final class SameRowTrial {
 
   private SameRowTrial() {}
 
-  static List<String> lines(Path folder, AcceptanceSet limits) {
+  static List<String> lines(Path folder, AcceptanceSet limits, int threads) {
     Threads.set(1);
     Map<String, List<TrialPhoto>> rows = new LinkedHashMap<>();
     for (TrialPhoto photo : TruthFolder.read(folder)) {
@@ -35,12 +37,18 @@ final class SameRowTrial {
       }
     }
     SameRowTally tally = new SameRowTally();
-    rows.forEach((name, row) -> count(name, row, limits, tally));
+    InOrder.each(
+        List.copyOf(rows.entrySet()),
+        threads,
+        row -> joined(row.getKey(), row.getValue(), limits),
+        said -> said.forEach(one -> one.accept(tally)));
     return tally.lines();
   }
 
-  private static void count(
-      String name, List<TrialPhoto> row, AcceptanceSet limits, SameRowTally tally) {
+  /** What is to be counted of a row. */
+  private static List<Consumer<SameRowTally>> joined(
+      String name, List<TrialPhoto> row, AcceptanceSet limits) {
+    List<Consumer<SameRowTally>> said = new ArrayList<>();
     List<Photo> open = new ArrayList<>();
     try {
       List<JoinedRow.View> views = new ArrayList<>();
@@ -64,15 +72,14 @@ final class SameRowTrial {
           JoinedRow.Result result = joiner.of(some);
           int refused =
               (int) result.besides().photos().stream().filter(o -> o.refused().isPresent()).count();
-          tally.joined(
-              name,
-              photos,
-              Comparison.of(row.get(first).truth().orElseThrow(), result.scored()),
-              alone,
-              refused);
+          int count = photos;
+          PhotoOutcome outcome =
+              Comparison.of(row.get(first).truth().orElseThrow(), result.scored());
+          said.add(tally -> tally.joined(name, count, outcome, alone, refused));
         }
       }
-      alone.forEach(one -> tally.alone(name, one));
+      alone.forEach(one -> said.add(tally -> tally.alone(name, one)));
+      return said;
     } finally {
       open.forEach(Photo::close);
     }

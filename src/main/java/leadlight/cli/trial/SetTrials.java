@@ -11,11 +11,11 @@ final class SetTrials {
   private SetTrials() {}
 
   /** The table of a folder of such sets. */
-  static List<String> lines(String kind, Path folder, AcceptanceSet limits) {
+  static List<String> lines(String kind, Path folder, AcceptanceSet limits, int threads) {
     return switch (kind) {
-      case "placed" -> PlacedTrial.lines(folder, limits);
-      case "same-row" -> SameRowTrial.lines(folder, limits);
-      case "nudge" -> NudgeTrial.lines(folder);
+      case "placed" -> PlacedTrial.lines(folder, limits, threads);
+      case "same-row" -> SameRowTrial.lines(folder, limits, threads);
+      case "nudge" -> NudgeTrial.lines(folder, threads);
       default -> throw new UserError("--sets must be nudge, placed or same-row, is " + kind);
     };
   }

@@ -158,7 +158,7 @@ public final class TrialCommand implements Callable<Integer> {
       throw new UserError("--bench is for photos one by one: leave out --sets and --enrol");
     }
     if (sets.isPresent()) {
-      SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
+      SetTrials.lines(sets.get(), folder, limits.load(), count).forEach(streams.out()::println);
       return ExitStatus.GOOD.code();
     }
     if (enrol.isPresent()) {

@@ -27,6 +27,9 @@ public final class Hit {
   /** True if nothing changes within a pixel's width, so that one line of sight will do. */
   public boolean plain;
 
+  /** True above the board's own things, where nothing shades it. */
+  public boolean aloft;
+
   public Material material;
 
   public void normal(double x, double y, double up) {

@@ -1,6 +1,7 @@
 package leadlight.scene.light;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * How high the surroundings stand, in each sector, seen from every place of a coarse height map;
@@ -22,10 +23,21 @@ public final class Horizon {
   private final Roof body;
   private final Light light;
   private final byte[] angle;
+  private final Optional<float[]> past;
   private final double[] skyline = new double[Light.SECTORS];
+  private final double[] free = new double[Light.SECTORS];
   private final double[] above = new double[Light.SECTORS * (BINS + 1)];
 
   public Horizon(HeightMap map, Roof body, Light light) {
+    this(map, body, light, Optional.empty());
+  }
+
+  /**
+   * Looks round.
+   *
+   * @param screen what else shades single directions, met exactly
+   */
+  public Horizon(HeightMap map, Roof body, Light light, Optional<? extends Screen> screen) {
     this.map = map;
     this.body = body;
     this.light = light;
@@ -34,6 +46,30 @@ public final class Horizon {
       sweep(s);
       cumulate(s);
     }
+    this.past = screen.map(this::past);
+  }
+
+  /** Share of each sector's light that gets past a screen, cell by cell. */
+  private float[] past(Screen screen) {
+    float[] past = new float[map.width * map.height * Light.SECTORS];
+    double[] all = new double[Light.SECTORS];
+    double[] free = new double[Light.SECTORS];
+    for (int i = 0; i < map.z.length; i++) {
+      Arrays.fill(all, 0);
+      Arrays.fill(free, 0);
+      double u = map.u(i % map.width);
+      double v = map.v(i / map.width);
+      for (Light.Ray ray : light.rays()) {
+        double power = ray.green() * ray.z();
+        all[ray.sector()] += power;
+        boolean hidden = screen.hides(u, v, map.z[i], ray.u(), ray.v(), ray.z());
+        free[ray.sector()] += hidden ? 0 : power;
+      }
+      for (int s = 0; s < Light.SECTORS; s++) {
+        past[i * Light.SECTORS + s] = (float) (all[s] > 0 ? free[s] / all[s] : 1);
+      }
+    }
+    return past;
   }
 
   private void cumulate(int s) {
@@ -118,6 +154,7 @@ public final class Horizon {
     int ix = (int) Math.floor(x);
     int iy = (int) Math.floor(y);
     Arrays.fill(horizon, 0);
+    Arrays.fill(free, 0);
     double total = 0;
     for (int k = 0; k < 4; k++) {
       int cx = clamp(ix + (k & 1), map.width);
@@ -129,6 +166,7 @@ public final class Horizon {
       int at = (cy * map.width + cx) * Light.SECTORS;
       for (int s = 0; s < Light.SECTORS; s++) {
         horizon[s] += w * (angle[at + s] & 255);
+        free[s] += past.isPresent() ? w * past.get()[at + s] : w;
       }
       total += w;
     }
@@ -154,7 +192,7 @@ public final class Horizon {
       int k = (int) bin;
       double f = bin - k;
       int at = s * (BINS + 1) + k;
-      share[s] = above[at] * (1 - f) + above[at + 1] * f;
+      share[s] = (above[at] * (1 - f) + above[at + 1] * f) * free[s] / total;
       blocked |= share[s] < CLEAR;
     }
     return blocked;

@@ -1,5 +1,6 @@
 package leadlight.scene.light;
 
+import java.util.Arrays;
 import leadlight.scene.plan.Mask;
 import leadlight.scene.plan.MetalSpec;
 
@@ -72,7 +73,10 @@ public final class Shader {
 
   /** Adds the hit's light to rgb. */
   void shade(Hit hit, double[] rgb) {
-    boolean shadowed = horizon.shares(hit.u, hit.v, hit.z, skyline, share);
+    boolean shadowed = !hit.aloft && horizon.shares(hit.u, hit.v, hit.z, skyline, share);
+    if (hit.aloft) {
+      Arrays.fill(skyline, 0);
+    }
     double[] shares = shadowed ? share : null;
     LightTable lobe = lobes[hit.surface];
     lobe.look(hit.nu, hit.nv, hit.nz, shares, spec);

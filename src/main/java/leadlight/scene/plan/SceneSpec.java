@@ -19,6 +19,7 @@ import leadlight.scene.camera.CameraSpec;
  * @param joints one per land, in pin order
  * @param bridges metal between neighbours
  * @param dirt residue, fibres and balls
+ * @param shot which of several photos of the row it is; null for the only one
  */
 public record SceneSpec(
     String name,
@@ -31,7 +32,8 @@ public record SceneSpec(
     CameraSpec camera,
     List<JointPlan> joints,
     List<Bridge> bridges,
-    List<Dirt> dirt) {
+    List<Dirt> dirt,
+    Shot shot) {
 
   /** Most that a land's toe may rise over the land's length. Common practice, no source. */
   private static final double STEEPEST = 0.3;
@@ -65,6 +67,57 @@ public record SceneSpec(
           "a bridge would hold a raised land down: no land_raised_mm beside bridge "
               + bridge.pin());
     }
+  }
+
+  /** The only photo of its row. */
+  public SceneSpec(
+      String name,
+      long seed,
+      PartSpec part,
+      BodySpec body,
+      BoardSpec board,
+      MetalSpec metal,
+      List<LampSpec> lamps,
+      CameraSpec camera,
+      List<JointPlan> joints,
+      List<Bridge> bridges,
+      List<Dirt> dirt) {
+    this(name, seed, part, body, board, metal, lamps, camera, joints, bridges, dirt, null);
+  }
+
+  /** Another photo of the row, the name ending otherwise. */
+  public SceneSpec again(String ending, List<LampSpec> newLamps, CameraSpec newCamera) {
+    return new SceneSpec(
+        name + ending,
+        seed,
+        part,
+        body,
+        board,
+        metal,
+        newLamps,
+        newCamera,
+        joints,
+        bridges,
+        dirt,
+        shot);
+  }
+
+  /** The row in another state. */
+  public SceneSpec with(
+      List<JointPlan> newJoints, List<Bridge> newBridges, List<Dirt> newDirt, Shot newShot) {
+    return new SceneSpec(
+        name,
+        seed,
+        part,
+        body,
+        board,
+        metal,
+        lamps,
+        camera,
+        newJoints,
+        newBridges,
+        newDirt,
+        newShot);
   }
 
   private static <T> List<T> listOf(List<T> given) {

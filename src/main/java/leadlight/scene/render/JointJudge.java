@@ -128,7 +128,7 @@ public final class JointJudge {
   }
 
   /** Number of a land's pin, counted from the row's right end where the connector does. */
-  private static int pin(RowLayout row, int i) {
+  static int pin(RowLayout row, int i) {
     return row.part.pin1Right() ? row.leads() - i : i + 1;
   }
 

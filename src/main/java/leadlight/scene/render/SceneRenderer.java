@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import leadlight.scene.camera.CameraSpec;
 import leadlight.scene.camera.Projection;
 import leadlight.scene.camera.Sensor;
+import leadlight.scene.chance.Grain;
 import leadlight.scene.light.HeightMap;
 import leadlight.scene.light.Horizon;
 import leadlight.scene.light.Light;
@@ -15,6 +16,7 @@ import leadlight.scene.plan.JointPlan;
 import leadlight.scene.plan.SceneSpec;
 import leadlight.scene.solids.BodyBox;
 import leadlight.scene.solids.LeadSolid;
+import leadlight.scene.solids.PickSolid;
 import leadlight.scene.solids.RowLayout;
 import leadlight.scene.solids.SolderField;
 
@@ -29,6 +31,9 @@ public final class SceneRenderer {
 
   /** Blur that hides how a pixel was sampled. */
   private static final double SOFT_PX = 1.3;
+
+  /** Tells the noise of the sensor from other chances. */
+  private static final int NOISE = 80;
 
   private SceneRenderer() {}
 
@@ -45,12 +50,17 @@ public final class SceneRenderer {
     Light light = new Light(spec.lamps(), camera);
     double cell = clamp(1.4 * pixel, row.part.pitchMm() / 44, row.part.pitchMm() / 24);
     HeightMap map = heights(row, camera, tracer, body, cell);
-    Horizon horizon = new Horizon(map, body, light);
+    Horizon horizon = new Horizon(map, body, light, PickSolid.of(spec));
     Shader shader =
         new Shader(spec.metal(), spec.board().mask(), light, camera.toRow(0, 0, 1), horizon);
     float[][] planes = look(spec.camera(), camera, tracer, shader);
-    BufferedImage picture = new Sensor(spec.camera(), spec.seed()).expose(planes);
+    BufferedImage picture = new Sensor(spec.camera(), grain(spec)).expose(planes);
     return new Scene(spec, picture, Truth.of(row, camera, leads));
+  }
+
+  /** The sensor's noise is another in each photo, the row's own grain is not. */
+  private static long grain(SceneSpec spec) {
+    return spec.shot() == null ? spec.seed() : Grain.mix(spec.seed(), spec.shot().grain(), NOISE);
   }
 
   private static double clamp(double value, double least, double most) {

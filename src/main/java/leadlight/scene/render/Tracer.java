@@ -14,6 +14,7 @@ import leadlight.scene.plan.MetalSpec;
 import leadlight.scene.solids.BodyBox;
 import leadlight.scene.solids.LeadSolid;
 import leadlight.scene.solids.LiftFrame;
+import leadlight.scene.solids.PickSolid;
 import leadlight.scene.solids.RowLayout;
 import leadlight.scene.solids.SolderField;
 
@@ -29,6 +30,7 @@ public final class Tracer implements Sight {
   private final Clutter clutter;
   private final MetalSpec metal;
   private final Blotches blotches;
+  private final Optional<PickSolid> pick;
   private final double zone;
   private final Hit raised = new Hit();
   private final Hit over = new Hit();
@@ -45,6 +47,7 @@ public final class Tracer implements Sight {
     this.clutter = new Clutter(row.spec);
     this.metal = row.spec.metal();
     this.blotches = new Blotches(metal.uneven(), board.bumps(), row.spec.seed() + 110);
+    this.pick = PickSolid.of(row.spec);
     this.zone = row.part.pitchMm() * 1.2;
   }
 
@@ -87,6 +90,14 @@ public final class Tracer implements Sight {
 
   @Override
   public void trace(double[] ray, Hit best, Hit spare) {
+    best.aloft = false;
+    traceBoard(ray, best, spare);
+    if (pick.isPresent()) {
+      pick.get().meet(ray, best);
+    }
+  }
+
+  private void traceBoard(double[] ray, Hit best, Hit spare) {
     best.z = -1;
     best.plain = false;
     best.film = 0;

@@ -3,6 +3,7 @@ package leadlight.scene.render;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import leadlight.model.PointPx;
 import leadlight.scene.camera.CameraSpec;
 import leadlight.scene.camera.Mosaic;
@@ -10,7 +11,9 @@ import leadlight.scene.camera.Projection;
 import leadlight.scene.plan.DirtKind;
 import leadlight.scene.plan.LampSpec;
 import leadlight.scene.plan.PartSpec;
+import leadlight.scene.plan.Push;
 import leadlight.scene.plan.SceneSpec;
+import leadlight.scene.plan.Shot;
 import leadlight.scene.solids.LeadSolid;
 import leadlight.scene.solids.RowLayout;
 
@@ -20,6 +23,10 @@ import leadlight.scene.solids.RowLayout;
  * @param connector id of the connector that the row is of, absent for a row of none
  * @param towardsBodyPx one millimetre towards the body, in pixels
  * @param joints one per land
+ * @param restShot of a nudge alone: whether it is the photo at rest
+ * @param touchedPin the pin that a pick pushes
+ * @param toeShiftUm how far its lead's toe has moved since, micrometres
+ * @param loose whether that lead is open
  */
 public record Truth(
     String photo,
@@ -43,7 +50,11 @@ public record Truth(
     int solderBalls,
     boolean fluxResidue,
     boolean fibre,
-    List<JointTruth> joints) {
+    List<JointTruth> joints,
+    Boolean restShot,
+    Integer touchedPin,
+    Double toeShiftUm,
+    Boolean loose) {
 
   /**
    * One joint.
@@ -69,12 +80,16 @@ public record Truth(
       List<String> findings,
       String class2) {}
 
+  private static final double UM_PER_MM = 1000;
+
   /** Deviation of a box one pixel wide. */
   private static final double PIXEL_PX = 0.29;
 
   static Truth of(RowLayout row, Projection camera, LeadSolid[] leads) {
     SceneSpec spec = row.spec;
     PartSpec part = row.part;
+    Optional<Shot> shot = Optional.ofNullable(spec.shot());
+    Optional<Push> push = shot.flatMap(s -> Optional.ofNullable(s.push()));
     PointPx middle = camera.map(spec.camera().aimAlongRowMm(), spec.camera().aimAlongLeadMm(), 0);
     PointPx back = camera.map(spec.camera().aimAlongRowMm(), spec.camera().aimAlongLeadMm() - 1, 0);
     List<JointTruth> joints = new ArrayList<>();
@@ -106,7 +121,11 @@ public record Truth(
         count(spec, DirtKind.BALL),
         count(spec, DirtKind.RESIDUE) + count(spec, DirtKind.POOL) > 0,
         count(spec, DirtKind.FIBRE) > 0,
-        joints);
+        joints,
+        shot.filter(Shot::nudge).map(Shot::rest).orElse(null),
+        push.map(p -> JointJudge.pin(row, p.land() - 1)).orElse(null),
+        push.map(p -> JointJudge.round(UM_PER_MM * Math.abs(p.toeMm()))).orElse(null),
+        push.map(Push::loose).orElse(null));
   }
 
   /** Places of the lands from pin 1. */

@@ -2,21 +2,17 @@ package leadlight.grade;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import leadlight.model.FindingKind;
 import leadlight.model.Question;
 import leadlight.model.Verdict;
 import leadlight.model.joint.Chances;
-import leadlight.model.joint.Evidence;
 import leadlight.model.joint.Finding;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.joint.Joint;
 import leadlight.model.joint.Reading;
 import leadlight.model.remark.Doubt;
-import leadlight.model.remark.Note;
-import leadlight.model.remark.NoteOfJoint;
 
 /** The grading of one joint: collects findings, doubts and grounds, then weighs them. */
 final class JointGrading {
@@ -38,6 +34,7 @@ final class JointGrading {
   private final JointSheet sheet;
   private final SolderSeen solder;
   private final OverhangLimit overhang;
+  private final MetalSeen metal;
 
   JointGrading(RowRules rules, Joint joint, Weighing.Weighed opinion) {
     this.rules = rules;
@@ -47,12 +44,16 @@ final class JointGrading {
     this.overhang = new OverhangLimit(rules, joint, opinion);
     this.sheet = new JointSheet(rules, joint, opinion);
     this.solder = new SolderSeen(sheet);
+    this.metal = new MetalSeen(sheet);
   }
 
   /** The verdict. */
   GradedJoint grade() {
+    sheet.findings().addAll(metal.findings());
     if (joint.unfitBecause().filter(Doubt.Covered.class::isInstance).isPresent()) {
-      return graded(Verdict.UNJUDGED, List.of(joint.unfitBecause().orElseThrow()));
+      return metal.seen()
+          ? graded(Verdict.DEFECT, List.of())
+          : graded(Verdict.UNJUDGED, List.of(joint.unfitBecause().orElseThrow()));
     }
     coarseFaults();
     if (joint.unfitBecause().isPresent()) {
@@ -74,10 +75,7 @@ final class JointGrading {
   /** Whole leads and metal between them: what a coarse photo shows, too. */
   private void coarseFaults() {
     for (Chances.Fault fault : sheet.faults()) {
-      Optional<Evidence> metal = metalSeen(fault);
-      if (metal.isPresent()) {
-        sheet.findings().add(sheet.finding(surely(fault, metal.get())));
-      } else if (fault.kind().coarse()) {
+      if (fault.kind().coarse() && !metal.seen(fault)) {
         weigh(fault);
       }
     }
@@ -85,30 +83,6 @@ final class JointGrading {
       overhang.finding().ifPresent(sheet.findings()::add);
       overhang.doubt().ifPresent(sheet.doubts()::add);
     }
-  }
-
-  /**
-   * Metal that crosses the gap on a make of photo that the opinions do not know. The reader was
-   * never shown to tell bridges there, and likeness to other gaps tells none where all are flooded;
-   * that the gap has the colour of the leads from end to end was learned from no picture.
-   */
-  private Optional<Evidence> metalSeen(Chances.Fault fault) {
-    return rules.unfamiliarPhoto()
-        ? joint.evidence().stream()
-            .filter(seen -> seen.kind() == fault.kind())
-            .filter(seen -> seen.neighbourPin() == fault.neighbourPin())
-            .filter(seen -> seen.measured().filter(JointGrading::isMetal).isPresent())
-            .findFirst()
-        : Optional.empty();
-  }
-
-  private static boolean isMetal(Note note) {
-    return note instanceof NoteOfJoint.MetalAcross;
-  }
-
-  private static Chances.Fault surely(Chances.Fault fault, Evidence seen) {
-    return new Chances.Fault(
-        fault.kind(), fault.neighbourPin(), seen.probability(), OptionalDouble.empty());
   }
 
   private void fineFaults() {
@@ -170,7 +144,7 @@ final class JointGrading {
   private GradedJoint verdict(boolean unlike) {
     Verdict worst =
         sheet.findings().stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
-    if (worst == Verdict.DEFECT && (!unlike || metalFound())) {
+    if (worst == Verdict.DEFECT && (!unlike || metal.seen())) {
       return graded(worst, List.of());
     }
     if (worst == Verdict.UNJUDGED && sheet.doubts().isEmpty()) {
@@ -179,12 +153,6 @@ final class JointGrading {
     return sheet.doubts().isEmpty()
         ? graded(worst, List.of())
         : graded(Verdict.UNJUDGED, sheet.doubts().stream().distinct().toList());
-  }
-
-  private boolean metalFound() {
-    return rules.unfamiliarPhoto()
-        && sheet.findings().stream()
-            .anyMatch(finding -> finding.measured().filter(JointGrading::isMetal).isPresent());
   }
 
   private GradedJoint graded(Verdict verdict, List<Doubt> because) {

@@ -27,6 +27,7 @@ import leadlight.model.joint.GradedJoint;
 import leadlight.model.joint.Joint;
 import leadlight.model.joint.Reading;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.NoteOfJoint;
 import leadlight.model.remark.Remark;
 import leadlight.model.row.Lead;
 import leadlight.model.row.RowSpec;
@@ -178,6 +179,14 @@ class GradingTableTest {
       case "no-width" -> sizes.remove(Measure.LEAD_WIDTH);
       case "pin" -> pin = (int) value;
       case "blurred" -> unfit = Optional.of(new Doubt.Blurred(0.09));
+      case "metal-across" ->
+          evidence.add(
+              new Evidence(
+                  FindingKind.BRIDGE,
+                  value,
+                  pin + 1,
+                  Optional.of(new NoteOfJoint.MetalAcross(1)),
+                  List.of()));
       case "covered" -> unfit = Optional.of(new Doubt.Covered());
       default ->
           evidence.add(

@@ -74,6 +74,11 @@ final class GapSignals {
   }
 
   private double landHalf(int i) {
+    return landHalf(spec, geometry, i);
+  }
+
+  /** Half a land's width, pitches: as stated, else as the row shows it. */
+  static double landHalf(RowSpec spec, RowGeometry geometry, int i) {
     OptionalDouble stated = spec.lands().get(i).widthMm();
     return stated.isPresent() ? stated.getAsDouble() / spec.pitchMm() / 2 : geometry.landHalf();
   }

@@ -14,12 +14,13 @@ import leadlight.model.row.RowSpec;
  * Whether a gap is crossed by something as bright and as coloured as the row's metal, told without
  * comparing it with other gaps: a row may be flooded throughout.
  *
- * <p>Each place of a gap gets a share: 0 if it looks like the board beyond the lands' open ends, 1
- * if it looks like the tops of the leads, by projection on the way from the one colour to the other
- * (least squares). An open gap has a way from the heel to beyond the toes on which no place looks
- * like metal; the gap's share is the greatest that cannot be avoided on the best such way, a
- * minimax path, found row by row (dynamic programming, as for shortest paths without a way back:
- * Bellman 1957).
+ * <p>Each place of a gap gets a share: 1 if it has the colour of the lead tops, 0 if it is as far
+ * from it as the board beyond the lands' open ends is, in the space of light and two colour
+ * differences. Highlights count as metal: only where the board is the lighter one is more light a
+ * difference. An open gap has a way from the heel to beyond the toes on which no place looks like
+ * metal; the gap's share is the greatest that cannot be avoided on the best such way, a minimax
+ * path, found row by row (dynamic programming, as for shortest paths without a way back: Bellman
+ * 1957).
  */
 final class MetalAcross {
 
@@ -39,21 +40,25 @@ final class MetalAcross {
 
   private final RowSpec spec;
   private final List<LevelledPatch> joints;
-  private final double[] board;
-  private final double[] difference;
-  private final double square;
-  private final double metalLight;
+  private final RowGeometry geometry;
+  private final double[] metal;
+  private final double apart;
+  private final boolean highlights;
   private final int first;
   private final int last;
 
   MetalAcross(RowSpec spec, List<LevelledPatch> joints, RowGeometry geometry, double[] metal) {
     this.spec = spec;
     this.joints = joints;
-    this.metalLight = metal[0];
-    this.board = board(joints, geometry);
-    this.difference = new double[metal.length];
-    Arrays.setAll(difference, plane -> metal[plane] - board[plane]);
-    this.square = Arrays.stream(difference).map(d -> d * d).sum() + LEAST_SQUARE;
+    this.geometry = geometry;
+    this.metal = metal;
+    double[] board = board(joints, geometry);
+    double square = LEAST_SQUARE;
+    for (int plane = 0; plane < metal.length; plane++) {
+      square += (metal[plane] - board[plane]) * (metal[plane] - board[plane]);
+    }
+    this.apart = Math.sqrt(square);
+    this.highlights = metal[0] >= board[0];
     this.first = PatchGrid.row(OF_FOOT * geometry.heelY());
     this.last = PatchGrid.row(geometry.ahead());
   }
@@ -75,20 +80,33 @@ final class MetalAcross {
     return new float[][] {joint.landLight(), joint.landRedGreen(), joint.landYellowBlue()};
   }
 
-  /** Adds the share of each gap, and how far apart metal and board are in this photo. */
+  /** Adds the share of each gap, and what tells whether it can be believed. */
   void addTo(List<Signals> gaps) {
     for (int i = 0; i < gaps.size(); i++) {
       gaps.get(i)
           .put("gap_metal_across", across(i))
-          .put("gap_metal_apart", Math.sqrt(square))
-          .put("gap_metal_light", metalLight);
+          .put("gap_metal_apart", apart)
+          .put("gap_metal_light", metal[0])
+          .put("gap_width_px", widthPx(i));
     }
   }
 
+  /** From land to land. */
+  private double widthPx(int gap) {
+    double free =
+        apart(gap)
+            - GapSignals.landHalf(spec, geometry, gap)
+            - GapSignals.landHalf(spec, geometry, gap + 1);
+    return Math.max(0, free) * joints.get(gap).patch().pitchPx();
+  }
+
+  private double apart(int gap) {
+    return (spec.lands().get(gap + 1).uMm() - spec.lands().get(gap).uMm()) / spec.pitchMm();
+  }
+
   private double across(int gap) {
-    double apart = (spec.lands().get(gap + 1).uMm() - spec.lands().get(gap).uMm()) / spec.pitchMm();
     int left = PatchGrid.column(0);
-    int columns = PatchGrid.column(Math.min(PatchGrid.X_HALF, apart)) - left + 1;
+    int columns = PatchGrid.column(Math.min(PatchGrid.X_HALF, apart(gap))) - left + 1;
     float[][] planes = planes(joints.get(gap));
     double[] way = new double[columns];
     Arrays.fill(way, Double.NEGATIVE_INFINITY);
@@ -105,15 +123,12 @@ final class MetalAcross {
   }
 
   private double share(float[][] planes, int at) {
-    double dot = 0;
-    double own = 0;
-    for (int plane = 0; plane < planes.length; plane++) {
-      double here = planes[plane][at] - board[plane];
-      dot += here * difference[plane];
-      own += here * here;
+    double light = planes[0][at] - metal[0];
+    double sum = highlights && light > 0 ? 0 : light * light;
+    for (int plane = 1; plane < planes.length; plane++) {
+      double off = planes[plane][at] - metal[plane];
+      sum += off * off;
     }
-    double along = dot / square;
-    double aside = Math.sqrt(Math.max(0, own / square - along * along));
-    return along - aside;
+    return 1 - Math.sqrt(sum) / apart;
   }
 }

@@ -72,6 +72,21 @@ public final class DrawnJoints {
     return this;
   }
 
+  /** Alloy over leads and gaps alike, from one index to another. */
+  public DrawnJoints floodedBetween(int from, int to) {
+    fill(LEFT + from * PITCH, 100, LEFT + to * PITCH, 130, 175, 175, 175);
+    return this;
+  }
+
+  /** Bare laminate instead of the mask in all gaps, as light as the leads. */
+  public DrawnJoints withBareLaminate() {
+    for (int i = 0; i + 1 < LEADS; i++) {
+      int middle = LEFT + i * PITCH;
+      fill(middle + 15, LAND_TOP, middle + PITCH - 14, LAND_END, 200, 175, 120);
+    }
+    return this;
+  }
+
   /** Metal in the gap after this index that touches neither land. */
   public DrawnJoints withBallAfter(int index) {
     int middle = LEFT + index * PITCH + PITCH / 2;

@@ -88,4 +88,35 @@ class GapSignalsTest {
     assertThat(row.joints().get(5).get("toe_band_edges"))
         .isGreaterThan(3 * row.joints().get(3).get("toe_band_edges"));
   }
+
+  @Test
+  void metalFromLeadToLeadCannotBeAvoidedOnAnyWayThroughTheGap() {
+    List<Signals> gaps = signals(new DrawnJoints().floodedBetween(2, 5)).gaps();
+    for (int i = 0; i < gaps.size(); i++) {
+      double across = gaps.get(i).get("gap_metal_across");
+      if (i >= 2 && i < 5) {
+        assertThat(across).isGreaterThan(0.9);
+      } else {
+        assertThat(across).isLessThan(0.2);
+      }
+    }
+  }
+
+  @Test
+  void aRowFloodedThroughoutShowsItWithoutAGapToCompareWith() {
+    assertThat(signals(new DrawnJoints().floodedBetween(0, 7)).gaps())
+        .allSatisfy(gap -> assertThat(gap.get("gap_metal_across")).isGreaterThan(0.9));
+  }
+
+  @Test
+  void bareLaminateIsNoMetalHoweverLightItIs() {
+    assertThat(signals(new DrawnJoints().withBareLaminate()).gaps())
+        .allSatisfy(gap -> assertThat(gap.get("gap_metal_across")).isLessThan(0.6));
+  }
+
+  @Test
+  void aBallThatTouchesNoLeadLeavesAWayRoundIt() {
+    assertThat(signals(new DrawnJoints().withBallAfter(4)).gaps().get(4).get("gap_metal_across"))
+        .isLessThan(0.2);
+  }
 }

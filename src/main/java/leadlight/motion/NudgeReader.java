@@ -74,7 +74,8 @@ public final class NudgeReader {
       return refused(file, sha256, new NoteOfPhoto.OtherRow(Math.max(0, least)));
     }
     Overlay alike = Matched.of(overlay);
-    Optional<Pick> pick = new PickFinder(alike, feet, tuning, pitchPx).find();
+    List<Overlay> looks = List.of(alike, Matched.of(registrar.colour(photo, overlay)));
+    Optional<Pick> pick = PickFinder.find(looks, feet, tuning, pitchPx);
     Optional<Foot> touched = pick.flatMap(this::touched);
     if (touched.isEmpty()) {
       return refused(file, sha256, new NoteOfPhoto.NoPick());

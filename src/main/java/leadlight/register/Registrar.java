@@ -45,6 +45,17 @@ public final class Registrar {
     return row.mmToPx().after(grid.toMm());
   }
 
+  /** The colour of a photo that was laid over, beside that of the one that stays. */
+  public Overlay colour(Frame moving, Overlay laid) {
+    return new Overlay(
+        Cut.colour(photo, grid, gridToPhoto()),
+        Cut.colour(moving, grid, laid.gridToMoving()),
+        laid.gridToMoving(),
+        laid.likeness(),
+        laid.ownLikeness(),
+        laid.margin());
+  }
+
   private RowGrid grid() {
     Homography toMm = row.mmToPx().inverse();
     double uMin = Double.MAX_VALUE;

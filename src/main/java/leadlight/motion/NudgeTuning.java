@@ -38,6 +38,7 @@ import leadlight.data.Figure;
  * @param clearlyMoved difference of light if moved, as a share of that at rest, below which it
  *     moved
  * @param clearlyFirm the same above which it did not
+ * @param usualWidthPitch width of a lead whose width nobody told
  * @param sided one-sided 95 % point of the normal distribution
  */
 record NudgeTuning(
@@ -70,6 +71,7 @@ record NudgeTuning(
     @JsonProperty(required = true) Figure firmToUm,
     @JsonProperty(required = true) Figure clearlyMoved,
     @JsonProperty(required = true) Figure clearlyFirm,
+    @JsonProperty(required = true) Figure usualWidthPitch,
     @JsonProperty(required = true) Figure sided) {
 
   /** Copies the list. */

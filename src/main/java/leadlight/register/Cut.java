@@ -15,18 +15,15 @@ import leadlight.vision.Frame;
  */
 public record Cut(RowGrid grid, Plane light, boolean[] seen) {
 
-  /** Beyond this many photo pixels a grid pixel the photo is halved first, else detail aliases. */
-  private static final double MOST_SHRINK = 2;
-
   /**
-   * Cuts a photo.
+   * Cuts a photo; one that the grid shows much smaller is shrunk first, else detail aliases.
    *
    * @param gridToPhoto grid pixels to photo pixels
    */
-  public static Cut of(Frame photo, RowGrid grid, Homography gridToPhoto) {
+  public static Cut of(Frame photo, RowGrid grid, Homography gridToPhoto, RegisterTuning tuning) {
     PointPx a = gridToPhoto.map(grid.width() / 2.0, grid.height() / 2.0);
     PointPx b = gridToPhoto.map(grid.width() / 2.0 + 1, grid.height() / 2.0);
-    if (a.distanceTo(b) > MOST_SHRINK) {
+    if (a.distanceTo(b) > tuning.mostShrink().value()) {
       double factor = 1 / a.distanceTo(b);
       try (Frame small = photo.shrunk(factor)) {
         return straight(small, grid, shrinking(factor).after(gridToPhoto));

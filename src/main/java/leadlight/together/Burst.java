@@ -28,9 +28,6 @@ public final class Burst {
 
   private static final Homography STILL = new Homography(1, 0, 0, 0, 1, 0, 0, 0, 1);
 
-  /** Noise of single pixels is smoothed before frames are told apart by sharpness. */
-  private static final double QUIET_PX = 1;
-
   private final BurstTuning tuning = BurstTuning.builtIn();
 
   /**
@@ -75,9 +72,7 @@ public final class Burst {
    */
   public Result of(List<Shot> frames, BiFunction<PhotoInfo, Frame, ScoredPhoto> scorer) {
     List<Shot> sorted =
-        frames.stream()
-            .sorted(Comparator.comparingDouble(shot -> -Stack.sharpness(shot.picture(), QUIET_PX)))
-            .toList();
+        frames.stream().sorted(Comparator.comparingDouble(shot -> -sharpness(shot))).toList();
     Shot first = sorted.get(0);
     ScoredPhoto alone = scorer.apply(first.info(), first.picture());
     if (!(alone.row() instanceof RowOutcome.Found row)) {
@@ -88,19 +83,10 @@ public final class Burst {
     Registrar registrar =
         new Registrar(
             RegisterTuning.builtIn(), first.picture(), row, alone.settings().row().pitchMm());
-    List<Stack.Layer> layers = new ArrayList<>();
-    layers.add(new Stack.Layer(first.picture(), STILL));
+    List<Stack.Layer> layers = new ArrayList<>(List.of(new Stack.Layer(first.picture(), STILL)));
     List<Besides.Other> others = new ArrayList<>();
     for (Shot frame : sorted.subList(1, sorted.size())) {
-      Overlay overlay = registrar.overlay(frame.picture());
-      Homography map = overlay.toMoving(registrar.gridToPhoto());
-      Optional<Note> refused = refused(overlay, map, row);
-      if (refused.isEmpty()) {
-        layers.add(new Stack.Layer(frame.picture(), map));
-      }
-      others.add(
-          new Besides.Other(
-              frame.info().file(), frame.info().sha256(), Besides.Role.BURST, refused));
+      others.add(laid(frame, registrar, row, layers));
     }
     if (layers.size() == 1) {
       throw new UserError(
@@ -109,6 +95,23 @@ public final class Burst {
               + "or lamp, or join photos of one row with --same-row");
     }
     return stacked(alone, layers, others, row.pitchPx(), scorer);
+  }
+
+  /** Lays a frame over the first, as one layer more if it shows the same view. */
+  private Besides.Other laid(
+      Shot frame, Registrar registrar, RowOutcome.Found row, List<Stack.Layer> layers) {
+    Overlay overlay = registrar.overlay(frame.picture());
+    Homography map = overlay.toMoving(registrar.gridToPhoto());
+    Optional<Note> refused = refused(overlay, map, row);
+    if (refused.isEmpty()) {
+      layers.add(new Stack.Layer(frame.picture(), map));
+    }
+    return new Besides.Other(
+        frame.info().file(), frame.info().sha256(), Besides.Role.BURST, refused);
+  }
+
+  private double sharpness(Shot shot) {
+    return Stack.sharpness(shot.picture(), tuning.quietPx().value());
   }
 
   private Result stacked(

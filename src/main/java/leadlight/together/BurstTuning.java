@@ -12,6 +12,7 @@ import leadlight.data.Figure;
  * @param leastLikeness from which two frames show one view
  * @param leastOwn the same of what is this row's own
  * @param mostShiftPitch how far the row may lie off in a frame
+ * @param quietPx sigma by which noise of pixels is smoothed before the sharpest frame is chosen
  * @param quietPitch sigma by which noise is smoothed before sharpness is looked at
  * @param placePitch sigma of the surroundings whose sharpness counts for a place
  * @param power of the squared contrast that a frame's weight grows with
@@ -23,6 +24,7 @@ record BurstTuning(
     @JsonProperty(required = true) Figure leastLikeness,
     @JsonProperty(required = true) Figure leastOwn,
     @JsonProperty(required = true) Figure mostShiftPitch,
+    @JsonProperty(required = true) Figure quietPx,
     @JsonProperty(required = true) Figure quietPitch,
     @JsonProperty(required = true) Figure placePitch,
     @JsonProperty(required = true) Figure power,

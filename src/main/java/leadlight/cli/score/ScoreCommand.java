@@ -119,8 +119,9 @@ public final class ScoreCommand implements Callable<Integer> {
   public Integer call() {
     ProductClass.check(productClass);
     refuseNone();
-    RowRequest asked =
-        new AskLeads(streams).of(preset.row(row.request()), burst.orElseGet(() -> photos.get(0)));
+    Path shown =
+        burst.map(folder -> TogetherRun.frames(folder).get(0)).orElseGet(() -> photos.get(0));
+    RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), shown);
     Optional<Subject> subject = job.subject().map(preset::of);
     AcceptanceSet set = limits.load();
     Settings settings =

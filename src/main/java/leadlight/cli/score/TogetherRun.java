@@ -72,11 +72,20 @@ final class TogetherRun {
     return worst;
   }
 
+  /**
+   * The frames of a burst.
+   *
+   * @throws UserError if they are too few or too many
+   */
+  static List<Path> frames(Path folder) {
+    List<Path> files = NudgeRun.pictures(folder);
+    new Burst().check(folder.toString(), files.size());
+    return files;
+  }
+
   /** All pictures of a folder stacked. */
   ExitStatus burst(Path folder) {
-    List<Path> files = NudgeRun.pictures(folder);
-    Burst burst = new Burst();
-    burst.check(folder.toString(), files.size());
+    List<Path> files = frames(folder);
     List<Photo> open = new ArrayList<>();
     try {
       for (Path file : files) {
@@ -84,7 +93,8 @@ final class TogetherRun {
       }
       List<Burst.Shot> shots =
           open.stream().map(photo -> new Burst.Shot(photo.info(), photo.frame())).toList();
-      try (Burst.Result result = burst.of(shots, (info, frame) -> scored(folder, info, frame))) {
+      try (Burst.Result result =
+          new Burst().of(shots, (info, frame) -> scored(folder, info, frame))) {
         return report(
             new JoinedRow.Result(result.scored(), result.besides()), ".burst", result.picture());
       }

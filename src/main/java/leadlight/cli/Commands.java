@@ -27,6 +27,7 @@ import leadlight.cli.scene.ReaderCommand;
 import leadlight.cli.scene.SceneCommand;
 import leadlight.cli.score.LegsCommand;
 import leadlight.cli.score.NudgeCommand;
+import leadlight.cli.score.NudgeWatch;
 import leadlight.cli.score.ScoreCommand;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
@@ -60,7 +61,7 @@ final class Commands {
     put("batch", BatchCommand.class, () -> withStatuses(new BatchCommand(streams)));
     put("enrol", EnrolCommand.class, () -> new EnrolCommand(streams));
     put("legs", LegsCommand.class, () -> withStatuses(new LegsCommand(streams)));
-    put("watch", WatchCommand.class, () -> new WatchCommand(streams));
+    put("watch", WatchCommand.class, () -> new WatchCommand(streams, new NudgeWatch(streams)));
     put("record", RecordCommand.class, this::record);
     put("sheet", SheetCommand.class, () -> new SheetCommand(streams));
     put("trial", TrialCommand.class, () -> new TrialCommand(streams));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import leadlight.model.UserError;
+import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.result.Nudge;
 import leadlight.model.row.RowOutcome;
@@ -80,7 +81,12 @@ final class NudgeShot {
       }
     }
     if (lines.isEmpty()) {
-      lines.add(new Sentences(bench.setup().words(), LengthUnit.MM).of(new NoteOfPhoto.NoPick()));
+      Note why =
+          nudge.photos().stream()
+              .flatMap(photo -> photo.reason().stream())
+              .findFirst()
+              .orElse(new NoteOfPhoto.NoPick());
+      lines.add(new Sentences(bench.setup().words(), LengthUnit.MM).of(why));
     }
     return lines;
   }

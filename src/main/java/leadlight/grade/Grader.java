@@ -1,8 +1,9 @@
 package leadlight.grade;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.grade.limits.AcceptanceSet;
@@ -140,22 +141,37 @@ public final class Grader {
         .toList();
   }
 
-  /**
-   * Which of the unjudged leads to prod first: the chance that nothing holds them, falling. Leads
-   * that are all as suspect have no order.
-   */
+  /** In which order to prod the unjudged leads; those that are all as suspect have none. */
   private Optional<Note> prodOrder(List<GradedJoint> joints) {
     List<GradedJoint> unjudged =
         joints.stream().filter(it -> it.verdict() == Verdict.UNJUDGED).toList();
-    long degrees = unjudged.stream().map(this::suspicion).distinct().count();
-    String pins =
-        unjudged.stream()
-            .sorted(
-                Comparator.<GradedJoint>comparingDouble(it -> -suspicion(it))
-                    .thenComparing(GradedJoint::pin))
-            .map(it -> String.valueOf(it.pin()))
-            .collect(Collectors.joining(", "));
-    return degrees > 1 ? Optional.of(new NoteOfRow.ProdOrder(pins)) : Optional.empty();
+    boolean alike = unjudged.stream().map(this::suspicion).distinct().count() < 2;
+    String pins = path(unjudged).stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return alike ? Optional.empty() : Optional.of(new NoteOfRow.ProdOrder(pins));
+  }
+
+  /**
+   * All leads that a prod would tell more of, in the order in which to prod them: the unjudged,
+   * then those that look open or short of solder.
+   */
+  public List<Integer> toProd(List<GradedJoint> joints) {
+    List<GradedJoint> unjudged =
+        joints.stream().filter(it -> it.verdict() == Verdict.UNJUDGED).toList();
+    List<GradedJoint> suspect =
+        joints.stream()
+            .filter(it -> it.verdict() != Verdict.UNJUDGED)
+            .filter(
+                it ->
+                    it.findings().stream()
+                        .anyMatch(f -> JointSheet.LACKS_SOLDER.contains(f.kind())))
+            .toList();
+    return Stream.of(path(unjudged), path(suspect)).flatMap(List::stream).toList();
+  }
+
+  private List<Integer> path(List<GradedJoint> joints) {
+    SortedMap<Integer, Double> suspicions = new TreeMap<>();
+    joints.forEach(it -> suspicions.put(it.pin(), suspicion(it)));
+    return ProdPath.of(suspicions);
   }
 
   private double suspicion(GradedJoint joint) {

@@ -30,10 +30,8 @@ public final class NudgeReader {
 
   private static final double UM_PER_MM = 1000;
 
-  /** Width of a lead whose width nobody told, pitches: common rows lie between 0.36 and 0.5. */
-  private static final double USUAL_WIDTH = 0.4;
-
   private final NudgeTuning tuning = NudgeTuning.builtIn();
+  private final RegisterTuning laying;
   private final Registrar registrar;
   private final List<Foot> feet;
   private final double pitchPx;
@@ -45,10 +43,11 @@ public final class NudgeReader {
    * @param row its row
    */
   public NudgeReader(Frame rest, RowOutcome.Found row, RowSpec spec) {
-    this.registrar = new Registrar(RegisterTuning.builtIn(), rest, row, spec.pitchMm());
+    this.laying = RegisterTuning.builtIn();
+    this.registrar = new Registrar(laying, rest, row, spec.pitchMm());
     this.pitchPx = registrar.finest().pxPerMm() * spec.pitchMm();
     this.umPerPx = UM_PER_MM / registrar.finest().pxPerMm();
-    double width = spec.leadWidthMm().orElse(USUAL_WIDTH * spec.pitchMm());
+    double width = spec.leadWidthMm().orElse(tuning.usualWidthPitch().value() * spec.pitchMm());
     Homography toMm = row.mmToPx().inverse();
     this.feet =
         row.leads().stream()
@@ -73,8 +72,9 @@ public final class NudgeReader {
       double least = Math.min(overlay.likeness(), overlay.ownLikeness());
       return refused(file, sha256, new NoteOfPhoto.OtherRow(Math.max(0, least)));
     }
-    Overlay alike = Matched.of(overlay);
-    Optional<Pick> pick = new PickFinder(alike, feet, tuning, pitchPx).find();
+    Overlay alike = Matched.of(overlay, laying);
+    List<Overlay> looks = List.of(alike, Matched.of(registrar.colour(photo, overlay), laying));
+    Optional<Pick> pick = PickFinder.find(looks, feet, tuning, pitchPx);
     Optional<Foot> touched = pick.flatMap(this::touched);
     if (touched.isEmpty()) {
       return refused(file, sha256, new NoteOfPhoto.NoPick());

@@ -1,6 +1,7 @@
 package leadlight.motion;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 import leadlight.data.DataFile;
 import leadlight.data.Figure;
 
@@ -23,6 +24,11 @@ import leadlight.data.Figure;
  * @param leastShare changed pixels that a pick needs, square pitches
  * @param leastStrip votes that a pick needs, pitches along it
  * @param pickHalfPitch half the width of a pick near its tip
+ * @param shades which of the changed pixels, sorted by shade, may show the pick's own: shares
+ * @param shadesSource why these
+ * @param pickTaper share of its width that a pick gains a pitch
+ * @param leastVote how much a row must speak for a pick to belong to it, 0 to 1
+ * @param leastShaft how much the rows over the open board must, on the mean
  * @param offTipPitch distance from a pick's tip to the middle of the lead that it touches
  * @param notTouchedPitch how far from that distance a tip may lie
  * @param fromPickPitch standard uncertainty of a shift beside a pick
@@ -32,6 +38,7 @@ import leadlight.data.Figure;
  * @param clearlyMoved difference of light if moved, as a share of that at rest, below which it
  *     moved
  * @param clearlyFirm the same above which it did not
+ * @param usualWidthPitch width of a lead whose width nobody told
  * @param sided one-sided 95 % point of the normal distribution
  */
 record NudgeTuning(
@@ -51,6 +58,11 @@ record NudgeTuning(
     @JsonProperty(required = true) Figure leastShare,
     @JsonProperty(required = true) Figure leastStrip,
     @JsonProperty(required = true) Figure pickHalfPitch,
+    @JsonProperty(required = true) List<Double> shades,
+    @JsonProperty(required = true) String shadesSource,
+    @JsonProperty(required = true) Figure pickTaper,
+    @JsonProperty(required = true) Figure leastVote,
+    @JsonProperty(required = true) Figure leastShaft,
     @JsonProperty(required = true) Figure offTipPitch,
     @JsonProperty(required = true) Figure notTouchedPitch,
     @JsonProperty(required = true) Figure fromPickPitch,
@@ -59,7 +71,13 @@ record NudgeTuning(
     @JsonProperty(required = true) Figure firmToUm,
     @JsonProperty(required = true) Figure clearlyMoved,
     @JsonProperty(required = true) Figure clearlyFirm,
+    @JsonProperty(required = true) Figure usualWidthPitch,
     @JsonProperty(required = true) Figure sided) {
+
+  /** Copies the list. */
+  NudgeTuning {
+    shades = List.copyOf(shades);
+  }
 
   static NudgeTuning builtIn() {
     return DataFile.builtIn("motion/nudge.json").read(NudgeTuning.class);

@@ -8,5 +8,6 @@ package leadlight.motion;
  * @param tipY row of its tip
  * @param lean columns that its shaft moves away from the tip a row further out: it leans away from
  *     the lead that it pushes
+ * @param votes how much speaks for it, rows
  */
-record Pick(boolean[] cover, double tipX, double tipY, double lean) {}
+record Pick(boolean[] cover, double tipX, double tipY, double lean, double votes) {}

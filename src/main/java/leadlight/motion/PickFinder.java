@@ -1,6 +1,7 @@
 package leadlight.motion;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import leadlight.register.Overlay;
@@ -9,8 +10,8 @@ import leadlight.register.Robust;
 /**
  * Finds the pick: the straight strip, from the open board ahead of the lands to a tip among the
  * leads, in which most pixels have taken the shade of one thing. Pixels that had that shade before
- * say nothing; pixels beside the strip speak against it. Its shade is not known beforehand: dark
- * and bright are both tried.
+ * say nothing; pixels beside the strip speak against it. Its shade is not known beforehand: several
+ * are tried, of light and of colour.
  */
 final class PickFinder {
 
@@ -23,10 +24,11 @@ final class PickFinder {
   private final double pitchPx;
   private final double toeY;
   private final double heelY;
+  private final double landY;
   private final double limit;
   private final double[] change;
 
-  PickFinder(Overlay overlay, List<Foot> feet, NudgeTuning tuning, double pitchPx) {
+  private PickFinder(Overlay overlay, List<Foot> feet, NudgeTuning tuning, double pitchPx) {
     this.tuning = tuning;
     this.width = overlay.fixed().light().width();
     this.height = overlay.fixed().light().height();
@@ -34,6 +36,7 @@ final class PickFinder {
     this.moving = overlay.moving().light().data();
     this.pitchPx = pitchPx;
     this.toeY = feet.stream().mapToDouble(Foot::toeY).average().orElse(0);
+    this.landY = feet.stream().mapToDouble(Foot::landY).average().orElse(0);
     this.heelY = feet.stream().mapToDouble(Foot::heelY).average().orElse(0);
     this.seen = new boolean[fixed.length];
     for (int i = 0; i < seen.length; i++) {
@@ -57,8 +60,16 @@ final class PickFinder {
     return Math.max(tuning.pickLevels().value(), tuning.pickSpreads().value() * spread);
   }
 
+  /** The pick, if one reaches the row, as the picture shows it best that shows one. */
+  static Optional<Pick> find(
+      List<Overlay> looks, List<Foot> feet, NudgeTuning tuning, double pitchPx) {
+    return looks.stream()
+        .flatMap(look -> new PickFinder(look, feet, tuning, pitchPx).find().stream())
+        .max(Comparator.comparingDouble(Pick::votes));
+  }
+
   /** The pick, if one reaches the row. */
-  Optional<Pick> find() {
+  private Optional<Pick> find() {
     double[] changed = new double[fixed.length];
     int n = 0;
     for (int i = 0; i < fixed.length; i++) {
@@ -70,11 +81,13 @@ final class PickFinder {
       return Optional.empty();
     }
     Arrays.sort(changed, 0, n);
-    Strip dark = best(changed[n / 10]);
-    Strip bright = best(changed[n - 1 - n / 10]);
-    Strip best = dark.score >= bright.score ? dark : bright;
+    Strip best = new Strip(0, 0, 0, 0);
+    for (double share : tuning.shades()) {
+      Strip strip = best(changed[(int) (share * (n - 1))]);
+      best = strip.score > best.score ? strip : best;
+    }
     double least = tuning.leastStrip().value() * pitchPx;
-    return best.score < least ? Optional.empty() : Optional.of(pick(best));
+    return !(best.score >= least) ? Optional.empty() : Optional.of(pick(best));
   }
 
   private Strip best(double shade) {
@@ -114,27 +127,44 @@ final class PickFinder {
     return (sums[y * (width + 1) + b] - sums[y * (width + 1) + a]) / (b - a);
   }
 
-  /** A strip: place of its middle at the toes, its lean, the row of its tip. */
+  /**
+   * A strip: place of its middle at the toes, its lean, the row of its tip. Its tip lies where its
+   * rows cease to speak for it; over the open board it must be seen, else it is a lead's own glint.
+   */
   private Strip strip(double[] votes, double xAtToe, double lean) {
-    double half = tuning.pickHalfPitch().value() * pitchPx;
     double sum = 0;
     double most = 0;
+    double ahead = 0;
+    int rowsAhead = 0;
     int tip = height;
     for (int y = height - 1; y > heelY; y--) {
       double mid = xAtToe + lean * (y - toeY);
-      if (mid < half || mid >= width - half) {
+      double half = half(y - toeY);
+      if (mid < 4 * half || mid >= width - 4 * half) {
         continue;
       }
       double inside = mean(votes, y, mid - half, mid + half);
       double left = mean(votes, y, mid - 4 * half, mid - 3 * half);
       double right = mean(votes, y, mid + 3 * half, mid + 4 * half);
-      sum += inside - (left + right) / 4;
+      double speaks = inside - (left + right) / 4;
+      if (y > landY) {
+        ahead += speaks;
+        rowsAhead++;
+      }
+      sum += speaks - tuning.leastVote().value();
       if (sum > most) {
         most = sum;
         tip = y;
       }
     }
-    return new Strip(xAtToe, lean, tip, tip < toeY + 0.3 * pitchPx ? most : 0);
+    boolean shaft = rowsAhead > 0 && ahead >= tuning.leastShaft().value() * rowsAhead;
+    return new Strip(xAtToe, lean, tip, shaft && tip < toeY + 0.3 * pitchPx ? most : 0);
+  }
+
+  /** Half the width of a shaft, so many rows ahead of the toes. */
+  private double half(double ahead) {
+    double grown = tuning.pickTaper().value() * Math.max(0, ahead) / pitchPx;
+    return tuning.pickHalfPitch().value() * pitchPx * (1 + grown);
   }
 
   /**
@@ -159,6 +189,6 @@ final class PickFinder {
       }
     }
     double tipX = strip.xAtToe + strip.lean * (strip.tipY - toeY);
-    return new Pick(cover, tipX, strip.tipY, strip.lean);
+    return new Pick(cover, tipX, strip.tipY, strip.lean, strip.score);
   }
 }

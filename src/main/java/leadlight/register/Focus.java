@@ -6,11 +6,6 @@ import leadlight.model.picture.Plane;
 /** How sharp pictures over one grid are, and how to soften one until it is as soft as another. */
 public final class Focus {
 
-  /** A ratio of contrast that needs no further softening. */
-  private static final double ALIKE = 1.1;
-
-  private static final int MOST_STEPS = 40;
-
   private Focus() {}
 
   /**
@@ -26,16 +21,17 @@ public final class Focus {
    *
    * @param use pixels that count
    */
-  public static Pair alike(Plane first, Plane second, IntPredicate use) {
+  public static Pair alike(Plane first, Plane second, IntPredicate use, RegisterTuning tuning) {
+    double enough = tuning.alikeFocus().value();
     Plane a = first;
     Plane b = second;
-    for (int step = 0; step < MOST_STEPS; step++) {
+    for (int step = 0; step < tuning.focusSteps().value(); step++) {
       double ratio = ratio(a, b, use);
-      if (ratio < ALIKE && ratio > 1 / ALIKE) {
+      if (ratio < enough && ratio > 1 / enough) {
         break;
       }
-      a = ratio >= ALIKE ? softer(a) : a;
-      b = ratio <= 1 / ALIKE ? softer(b) : b;
+      a = ratio >= enough ? softer(a) : a;
+      b = ratio <= 1 / enough ? softer(b) : b;
     }
     return new Pair(a, b);
   }

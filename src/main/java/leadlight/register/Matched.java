@@ -9,19 +9,16 @@ import leadlight.model.picture.Plane;
  */
 public final class Matched {
 
-  /** Contrasts this alike are left alone: softening loses more than it mends. */
-  private static final double NEARLY = 1.7;
-
-  /** Darker pixels say little of a ratio: they are mostly the camera's black level. */
-  private static final double DARK = 10;
-
   private Matched() {}
 
-  /** The overlay with both cuts alike in exposure and focus. */
-  public static Overlay of(Overlay overlay) {
+  /**
+   * The overlay with both cuts alike in exposure and focus; contrasts that are nearly alike are
+   * left alone, as softening loses more than it mends, and dark pixels say nothing of exposure.
+   */
+  public static Overlay of(Overlay overlay, RegisterTuning tuning) {
     float[] fixed = overlay.fixed().light().data().clone();
     float[] moving = overlay.moving().light().data().clone();
-    double gain = gain(overlay, fixed, moving);
+    double gain = gain(overlay, fixed, moving, tuning.darkLevels().value());
     for (int i = 0; i < moving.length; i++) {
       moving[i] /= (float) gain;
     }
@@ -30,8 +27,9 @@ public final class Matched {
     Plane a = new Plane(w, h, fixed);
     Plane b = new Plane(w, h, moving);
     double ratio = Focus.ratio(a, b, overlay::seen);
-    if (ratio >= NEARLY || ratio <= 1 / NEARLY) {
-      Focus.Pair alike = Focus.alike(a, b, overlay::seen);
+    double nearly = tuning.nearlyFocus().value();
+    if (ratio >= nearly || ratio <= 1 / nearly) {
+      Focus.Pair alike = Focus.alike(a, b, overlay::seen, tuning);
       a = alike.a();
       b = alike.b();
     }
@@ -44,11 +42,11 @@ public final class Matched {
         overlay.margin());
   }
 
-  private static double gain(Overlay overlay, float[] fixed, float[] moving) {
+  private static double gain(Overlay overlay, float[] fixed, float[] moving, double dark) {
     double[] ratios = new double[fixed.length];
     int n = 0;
     for (int i = 0; i < fixed.length; i++) {
-      if (overlay.seen(i) && fixed[i] > DARK && moving[i] > DARK) {
+      if (overlay.seen(i) && fixed[i] > dark && moving[i] > dark) {
         ratios[n++] = moving[i] / fixed[i];
       }
     }

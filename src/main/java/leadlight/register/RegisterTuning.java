@@ -21,6 +21,11 @@ import leadlight.data.Figure;
  * @param rounds steps at each level
  * @param mostStretch how many times larger or smaller steps may make a map; beyond it they have run
  *     away, as over a photo of something else
+ * @param mostShrink photo pixels a grid pixel beyond which a photo is shrunk first
+ * @param nearlyFocus ratio of squared contrast up to which focus is left alone
+ * @param alikeFocus the same up to which the softer picture needs no more softening
+ * @param focusSteps softenings at most
+ * @param darkLevels light below which a pixel says little of exposure, grey levels
  */
 public record RegisterTuning(
     @JsonProperty(required = true) Figure beyondEndsPitch,
@@ -35,7 +40,12 @@ public record RegisterTuning(
     @JsonProperty(required = true) Figure faintStep,
     @JsonProperty(required = true) Figure outlineFloor,
     @JsonProperty(required = true) Figure rounds,
-    @JsonProperty(required = true) Figure mostStretch) {
+    @JsonProperty(required = true) Figure mostStretch,
+    @JsonProperty(required = true) Figure mostShrink,
+    @JsonProperty(required = true) Figure nearlyFocus,
+    @JsonProperty(required = true) Figure alikeFocus,
+    @JsonProperty(required = true) Figure focusSteps,
+    @JsonProperty(required = true) Figure darkLevels) {
 
   /** The built-in tuning. */
   public static RegisterTuning builtIn() {

@@ -45,6 +45,17 @@ public final class Registrar {
     return row.mmToPx().after(grid.toMm());
   }
 
+  /** The colour of a photo that was laid over, beside that of the one that stays. */
+  public Overlay colour(Frame moving, Overlay laid) {
+    return new Overlay(
+        Cut.colour(photo, grid, gridToPhoto()),
+        Cut.colour(moving, grid, laid.gridToMoving()),
+        laid.gridToMoving(),
+        laid.likeness(),
+        laid.ownLikeness(),
+        laid.margin());
+  }
+
   private RowGrid grid() {
     Homography toMm = row.mmToPx().inverse();
     double uMin = Double.MAX_VALUE;
@@ -124,8 +135,8 @@ public final class Registrar {
             coarse.pxPerMm(),
             coarse.width() + (int) (2 * reach * coarse.pxPerMm()),
             coarse.height() + (int) (2 * reach * coarse.pxPerMm()));
-    Plane part = evened(Cut.of(photo, coarse, row.mmToPx().after(coarse.toMm())));
-    Plane whole = evened(Cut.of(moving, wide, row.mmToPx().after(wide.toMm())));
+    Plane part = evened(Cut.of(photo, coarse, row.mmToPx().after(coarse.toMm()), tuning));
+    Plane whole = evened(Cut.of(moving, wide, row.mmToPx().after(wide.toMm()), tuning));
     Plane scores = Matching.correlation(grey(whole), grey(part));
     int best = 0;
     for (int i = 1; i < scores.data().length; i++) {
@@ -175,13 +186,13 @@ public final class Registrar {
   /** The map from a level's grid to the other photo. */
   private Homography laid(
       Frame moving, RowGrid level, Homography mmToMoving, Look look, Freedom freedom) {
-    Cut fixed = Cut.of(photo, level, row.mmToPx().after(level.toMm()));
+    Cut fixed = Cut.of(photo, level, row.mmToPx().after(level.toMm()), tuning);
     Plane shown = shown(fixed, look);
     Homography map = mmToMoving.after(level.toMm());
     int rounds = (int) tuning.rounds().value();
     double startPx = gridPixel(level, map);
     for (int round = 0; round < rounds; round++) {
-      Cut other = Cut.of(moving, level, map);
+      Cut other = Cut.of(moving, level, map, tuning);
       Homography next =
           map.after(new Alignment(shown, shown(other, look), both(fixed, other), freedom).step());
       double stretch = gridPixel(level, next) / startPx;
@@ -194,9 +205,9 @@ public final class Registrar {
   }
 
   private Overlay compared(Frame moving, Homography map) {
-    Cut fixed = Cut.of(photo, grid, gridToPhoto());
+    Cut fixed = Cut.of(photo, grid, gridToPhoto(), tuning);
     Plane fixedEven = evened(fixed);
-    Cut other = Cut.of(moving, grid, map);
+    Cut other = Cut.of(moving, grid, map, tuning);
     Plane otherEven = evened(other);
     boolean[] both = both(fixed, other);
     double pitchPx = grid.pxPerMm() * pitchMm;

@@ -2,6 +2,7 @@ package leadlight.together;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
 import leadlight.register.Overlay;
@@ -57,16 +58,16 @@ final class Placed {
     return compared.noise() > tuning.mostNoise().value();
   }
 
-  /** Chance that solder came, by the signals of a joint; even where a zone does not show. */
-  double soldered(double[] signals) {
+  /** Chance that solder came, by the signals of a joint; unknown where a zone does not show. */
+  OptionalDouble soldered(double[] signals) {
     if (Arrays.stream(signals).anyMatch(Double::isNaN)) {
-      return 0.5;
+      return OptionalDouble.empty();
     }
     double sum = tuning.offset().value();
     for (int i = 0; i < signals.length; i++) {
       sum += tuning.weights().get(i) * Math.log(Math.max(0, signals[i]) + tuning.floor().value());
     }
-    return 1 / (1 + Math.exp(-sum));
+    return OptionalDouble.of(1 / (1 + Math.exp(-sum)));
   }
 
   /** Whether a joint is as it was set down. */

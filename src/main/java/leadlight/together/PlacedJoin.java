@@ -61,11 +61,14 @@ public final class PlacedJoin {
         with(after.scored(), joints), new Besides(List.of(other), List.of(), changes));
   }
 
-  private Besides.Change change(double soldered) {
+  private Besides.Change change(OptionalDouble known) {
+    if (known.isEmpty()) {
+      return new Besides.Change(known, Optional.of(new NoteOfPhoto.ChangeNotSeen()));
+    }
+    double soldered = known.getAsDouble();
     boolean clear = placed.unchanged(soldered) || placed.changed(soldered);
     return new Besides.Change(
-        OptionalDouble.of(soldered),
-        clear ? Optional.empty() : Optional.of(new NoteOfPhoto.ChangeUnclear(soldered)));
+        known, clear ? Optional.empty() : Optional.of(new NoteOfPhoto.ChangeUnclear(soldered)));
   }
 
   private Optional<Placed.Compared> compared(JoinedRow.View after, JoinedRow.View before) {

@@ -6,6 +6,7 @@ import leadlight.model.picture.Plane;
 import leadlight.register.Focus;
 import leadlight.register.Normal;
 import leadlight.register.Overlay;
+import leadlight.register.RegisterTuning;
 import leadlight.register.Robust;
 
 /**
@@ -44,7 +45,7 @@ final class SteadyLight {
       }
     }
     Plane lit = lit(overlay.moving().light(), fixed, steady);
-    Focus.Pair alike = Focus.alike(fixed, lit, i -> steady[i]);
+    Focus.Pair alike = Focus.alike(fixed, lit, i -> steady[i], RegisterTuning.builtIn());
     this.after = Focus.softer(Focus.softer(alike.a()));
     this.before = Focus.softer(Focus.softer(alike.b()));
     this.noise = noise(steady);

@@ -70,6 +70,7 @@ class TogetherTest {
     Run run =
         Run.of("score", ROW, AGAIN, "--same-row", "--placed", AGAIN, "--leads", 12, "--pitch", 0.5);
     assertThat(run.status()).isEqualTo(2);
-    assertThat(run.errLines()).containsExactly("leadlight: give --same-row or --placed, not both");
+    assertThat(run.errLines())
+        .containsExactly("leadlight: give one of --same-row, --placed and --burst");
   }
 }

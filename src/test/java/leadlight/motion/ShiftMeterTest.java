@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import leadlight.register.Matched;
+import leadlight.register.RegisterTuning;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +17,10 @@ class ShiftMeterTest {
   private static ShiftMeter.Shift measured(double toePx, double noise, double lamp, int towards) {
     boolean[] nothing = new boolean[DrawnFoot.WIDTH * DrawnFoot.HEIGHT];
     return new ShiftMeter(
-            Matched.of(DrawnFoot.pushed(toePx, noise, lamp)), TUNING, DrawnFoot.PITCH_PX, nothing)
+            Matched.of(DrawnFoot.pushed(toePx, noise, lamp), RegisterTuning.builtIn()),
+            TUNING,
+            DrawnFoot.PITCH_PX,
+            nothing)
         .of(DrawnFoot.FOOT, towards);
   }
 
@@ -56,6 +60,9 @@ class ShiftMeterTest {
 
   private static ShiftMeter meter(boolean[] covered) {
     return new ShiftMeter(
-        Matched.of(DrawnFoot.pushed(0, 2, 1)), TUNING, DrawnFoot.PITCH_PX, covered);
+        Matched.of(DrawnFoot.pushed(0, 2, 1), RegisterTuning.builtIn()),
+        TUNING,
+        DrawnFoot.PITCH_PX,
+        covered);
   }
 }

@@ -29,14 +29,14 @@ class FocusTest {
 
   @Test
   void theSharperOfTwoIsSoftenedUntilBothAreAlike() {
-    Focus.Pair pair = Focus.alike(stripes(0), stripes(9), i -> true);
+    Focus.Pair pair = Focus.alike(stripes(0), stripes(9), i -> true, RegisterTuning.builtIn());
     assertThat(pair.b().data()).isEqualTo(stripes(9).data());
     assertThat(Focus.ratio(pair.a(), pair.b(), i -> true)).isCloseTo(1, within(0.1));
   }
 
   @Test
   void picturesOfOneFocusAreLeftAlone() {
-    Focus.Pair pair = Focus.alike(stripes(2), stripes(2), i -> true);
+    Focus.Pair pair = Focus.alike(stripes(2), stripes(2), i -> true, RegisterTuning.builtIn());
     assertThat(pair.a().data()).isEqualTo(stripes(2).data());
   }
 

@@ -25,7 +25,10 @@ import leadlight.connector.RowRequest;
 import leadlight.enrol.Bench;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
+import leadlight.model.UserError;
 import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowHint;
 import leadlight.page.PhotoPage;
 import leadlight.reader.SecondReader;
 import leadlight.report.words.ReportContext;
@@ -89,6 +92,23 @@ final class RunOptions {
     return defaults().words()
         + (reader.opinions() == Opinions.MEASURES ? ", without second reader" : "")
         + bench().map(it -> ", bench " + it.identity()).orElse("");
+  }
+
+  /** The same asked of one row whose leads are pushed. */
+  PushedLeads.Sitting sitting(Path folder, Path rest) {
+    AcceptanceSet set = limits.load();
+    if (bench.given()) {
+      throw new UserError("--bench judges one photo by itself: leave it out with --nudge");
+    }
+    ProductClass.check(productClass);
+    Settings settings =
+        new Settings(
+            row.spec(),
+            productClass,
+            set.id(),
+            RowHint.of(Optional.empty(), body.side()),
+            reader.opinions());
+    return new PushedLeads.Sitting(folder, rest, settings, set, row.request(), pages, out);
   }
 
   private Optional<Bench> bench() {

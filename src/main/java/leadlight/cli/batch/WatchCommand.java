@@ -2,6 +2,7 @@ package leadlight.cli.batch;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.batch.BatchRun;
 import leadlight.batch.FolderWatch;
@@ -40,16 +41,30 @@ public final class WatchCommand implements Callable<Integer> {
           "Keep latest.html in the --out folder up to date, to be left open in a browser.")
   private boolean open;
 
+  @Option(
+      names = "--nudge",
+      paramLabel = "REST",
+      description =
+          "Photos of pushed leads arrive, of the row that REST shows at rest: says which leads to "
+              + "push, and ticks them off. Nothing goes into the record.")
+  private Optional<Path> nudge = Optional.empty();
+
   @Mixin private RunOptions options;
 
-  public WatchCommand(Streams streams) {
+  private final PushedLeads pushed;
+
+  public WatchCommand(Streams streams, PushedLeads pushed) {
     this.streams = streams;
+    this.pushed = pushed;
   }
 
   @Override
   public Integer call() {
     if (!Files.isDirectory(folder)) {
       throw new UserError(folder + " is no folder; name the one that photos arrive in");
+    }
+    if (nudge.isPresent()) {
+      return pushed.watch(options.sitting(folder, nudge.get()));
     }
     int threads = Runtime.getRuntime().availableProcessors();
     RunSetup setup = options.setup(threads, false);

@@ -34,6 +34,7 @@ final class NudgeFiles {
     this.streams = streams;
   }
 
+  /** Writes results and picture, and says what was seen. */
   ExitStatus write(NudgeRun.Result nudge) {
     WrittenReport written = writer.write(nudge.scored(), nudge.rest().frame(), out);
     byte[] report = NudgeReport.json(nudge.scored(), nudge.nudge(), context);

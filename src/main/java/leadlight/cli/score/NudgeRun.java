@@ -13,11 +13,7 @@ import leadlight.model.result.Nudge;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowOutcome;
-import leadlight.motion.NudgeReader;
-import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.pipeline.PhotoScorer;
-import leadlight.together.NudgeJoin;
 
 /** Scores the photo at rest and reads the photos of pushed leads against it. */
 final class NudgeRun {
@@ -70,7 +66,8 @@ final class NudgeRun {
     return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
   }
 
-  private static List<Path> pictures(Path folder) {
+  /** The pictures of a folder in the order of their names. */
+  static List<Path> pictures(Path folder) {
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .filter(f -> f.getFileName().toString().toLowerCase(Locale.ROOT).matches(PICTURE))
@@ -83,26 +80,12 @@ final class NudgeRun {
 
   /** Reads all. */
   Result read(Path restFile, List<Path> pushed) {
-    PhotoScorer scorer = new PhotoScorer(settings, limits);
-    PhotoScorer.Open open = PhotoScorer.open(restFile, () -> scorer);
-    Photo rest = open.photo();
+    NudgeSitting sitting = NudgeSitting.at(restFile, settings, limits);
     try {
-      ScoredPhoto scored = open.scored();
-      if (!(scored.row() instanceof RowOutcome.Found row)) {
-        throw new UserError(
-            restFile + ": no row was found in the photo at rest; see leadlight score for why");
-      }
-      NudgeReader reader = new NudgeReader(rest.frame(), row, settings.row());
-      List<NudgeReader.Read> reads = new ArrayList<>();
-      for (Path file : pushed) {
-        try (Photo photo = new Deadline().read(file)) {
-          reads.add(reader.read(photo.frame(), photo.info().file(), photo.info().sha256()));
-        }
-      }
-      Nudge nudge = reader.together(reads);
-      return new Result(rest, row, scored, NudgeJoin.of(scored, nudge, limits), nudge);
+      pushed.forEach(sitting::add);
+      return sitting.result();
     } catch (RuntimeException | Error e) {
-      rest.close();
+      sitting.close();
       throw e;
     }
   }

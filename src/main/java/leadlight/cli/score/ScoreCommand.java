@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import leadlight.cli.bench.BenchOption;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.HintOptions;
@@ -43,8 +44,8 @@ public final class ScoreCommand implements Callable<Integer> {
 
   private final Streams streams;
 
-  @Parameters(paramLabel = "PHOTO", arity = "1..*", description = "Photos to score.")
-  private List<Path> photos;
+  @Parameters(paramLabel = "PHOTO", arity = "0..*", description = "Photos to score.")
+  private List<Path> photos = List.of();
 
   @Option(
       names = "--class",
@@ -80,6 +81,14 @@ public final class ScoreCommand implements Callable<Integer> {
               + "are open.")
   private Optional<Path> placed = Optional.empty();
 
+  @Option(
+      names = "--burst",
+      paramLabel = "FOLDER",
+      description =
+          "A handful of frames of one row from a microscope that stands fixed, instead of photos: "
+              + "they are stacked (writes FRAME.burst.json and the rest beside it).")
+  private Optional<Path> burst = Optional.empty();
+
   @Mixin private LegPhotoOptions legs;
 
   @Mixin private ReaderOption reader;
@@ -109,7 +118,10 @@ public final class ScoreCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ProductClass.check(productClass);
-    RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), photos.get(0));
+    refuseNone();
+    Path shown =
+        burst.map(folder -> TogetherRun.frames(folder).get(0)).orElseGet(() -> photos.get(0));
+    RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), shown);
     Optional<Subject> subject = job.subject().map(preset::of);
     AcceptanceSet set = limits.load();
     Settings settings =
@@ -141,14 +153,17 @@ public final class ScoreCommand implements Callable<Integer> {
       Threads.set(count);
       return new ConnectorRun(settings, set, writer, out, told).score(photos, legs);
     }
-    if (sameRow || placed.isPresent()) {
+    if (sameRow || placed.isPresent() || burst.isPresent()) {
       refuseMixed(subject);
       if (bench.given()) {
         throw new UserError(
-            "--bench judges one photo by itself: leave out --same-row and --placed");
+            "--bench judges one photo by itself: leave out --same-row, --placed and --burst");
       }
       Threads.set(count);
       TogetherRun run = new TogetherRun(settings, set, writer, out, told);
+      if (burst.isPresent()) {
+        return run.burst(burst.get());
+      }
       return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos));
     }
     if (subject.isPresent()) {
@@ -162,14 +177,23 @@ public final class ScoreCommand implements Callable<Integer> {
   }
 
   private void refuseWithLegs() {
-    if (sameRow || placed.isPresent() || bench.given()) {
-      throw new UserError("--legs goes without --same-row, --placed and --bench");
+    if (sameRow || placed.isPresent() || burst.isPresent() || bench.given()) {
+      throw new UserError("--legs goes without --same-row, --placed, --burst and --bench");
+    }
+  }
+
+  private void refuseNone() {
+    if (photos.isEmpty() == burst.isEmpty()) {
+      throw new UserError(
+          burst.isPresent()
+              ? "--burst takes its frames from the folder: name no photos beside it"
+              : "name a photo to score, or a folder of frames with --burst");
     }
   }
 
   private void refuseMixed(Optional<Subject> subject) {
-    if (sameRow && placed.isPresent()) {
-      throw new UserError("give --same-row or --placed, not both");
+    if (Stream.of(sameRow, placed.isPresent(), burst.isPresent()).filter(on -> on).count() > 1) {
+      throw new UserError("give one of --same-row, --placed and --burst");
     }
     if (subject.isPresent()) {
       throw new UserError(

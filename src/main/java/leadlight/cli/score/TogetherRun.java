@@ -7,15 +7,19 @@ import leadlight.cli.terminal.ExitStatus;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.model.result.Besides;
+import leadlight.model.result.PhotoInfo;
+import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
+import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
 import leadlight.text.Sentences;
+import leadlight.together.Burst;
 import leadlight.together.JoinedRow;
 import leadlight.together.PlacedJoin;
+import leadlight.vision.Frame;
 
 /** Scores photos of one row together: joined, or against the photo taken before soldering. */
 final class TogetherRun {
@@ -46,7 +50,7 @@ final class TogetherRun {
       for (Path file : files) {
         views.add(view(file, open));
       }
-      return report(new JoinedRow(limits).of(views), ".joined", open.get(0));
+      return report(new JoinedRow(limits).of(views), ".joined", open.get(0).frame());
     } finally {
       open.forEach(Photo::close);
     }
@@ -60,7 +64,7 @@ final class TogetherRun {
       try {
         JoinedRow.View after = view(file, open);
         JoinedRow.Result result = new PlacedJoin(limits).of(after, view(before, open));
-        worst = worst.worse(report(result, "", open.get(0)));
+        worst = worst.worse(report(result, "", open.get(0).frame()));
       } finally {
         open.forEach(Photo::close);
       }
@@ -68,22 +72,62 @@ final class TogetherRun {
     return worst;
   }
 
-  private JoinedRow.View view(Path file, List<Photo> open) {
-    Photo photo = new PhotoReader().read(file);
-    open.add(photo);
-    return new JoinedRow.View(photo.frame(), scorer.score(photo));
+  /**
+   * The frames of a burst.
+   *
+   * @throws UserError if they are too few or too many
+   */
+  static List<Path> frames(Path folder) {
+    List<Path> files = NudgeRun.pictures(folder);
+    new Burst().check(folder.toString(), files.size());
+    return files;
   }
 
-  private ExitStatus report(JoinedRow.Result result, String behindName, Photo first) {
-    WrittenReport written =
-        writer.write(result.scored(), result.besides(), behindName, first.frame(), out);
+  /** All pictures of a folder stacked. */
+  ExitStatus burst(Path folder) {
+    List<Path> files = frames(folder);
+    List<Photo> open = new ArrayList<>();
+    try {
+      for (Path file : files) {
+        open.add(new Deadline().read(file));
+      }
+      List<Burst.Shot> shots =
+          open.stream().map(photo -> new Burst.Shot(photo.info(), photo.frame())).toList();
+      try (Burst.Result result =
+          new Burst().of(shots, (info, frame) -> scored(folder, info, frame))) {
+        return report(
+            new JoinedRow.Result(result.scored(), result.besides()), ".burst", result.picture());
+      }
+    } finally {
+      open.forEach(Photo::close);
+    }
+  }
+
+  private ScoredPhoto scored(Path folder, PhotoInfo info, Frame frame) {
+    return new Deadline()
+        .within(folder.resolve(info.file()), () -> scorer.score(new Photo(info, frame, List.of())));
+  }
+
+  private JoinedRow.View view(Path file, List<Photo> open) {
+    PhotoScorer.Open scored = PhotoScorer.open(file, () -> scorer);
+    open.add(scored.photo());
+    return new JoinedRow.View(scored.photo().frame(), scored.scored());
+  }
+
+  private ExitStatus report(JoinedRow.Result result, String behindName, Frame first) {
+    WrittenReport written = writer.write(result.scored(), result.besides(), behindName, first, out);
     talk.of(result.scored(), result.besides(), written);
     result.besides().photos().forEach(this::said);
     return ExitStatus.of(result.scored().verdict());
   }
 
   private void said(Besides.Other other) {
-    String what = other.role() == Besides.Role.PLACED ? "compared with " : "joined with ";
+    String what =
+        switch (other.role()) {
+          case PLACED -> "compared with ";
+          case SAME_ROW -> "joined with ";
+          case BURST -> "stacked with ";
+        };
     talk.line(
         other
             .refused()

@@ -28,6 +28,17 @@ final class SameRowTrial {
 
   static List<String> lines(Path folder, AcceptanceSet limits, int threads) {
     Threads.set(1);
+    SameRowTally tally = new SameRowTally();
+    InOrder.each(
+        List.copyOf(rows(folder).entrySet()),
+        threads,
+        row -> joined(row.getKey(), row.getValue(), limits),
+        said -> said.forEach(one -> one.accept(tally)));
+    return tally.lines();
+  }
+
+  /** Photos with truth by the row that they are of, NAME of NAME-a. */
+  static Map<String, List<TrialPhoto>> rows(Path folder) {
     Map<String, List<TrialPhoto>> rows = new LinkedHashMap<>();
     for (TrialPhoto photo : TruthFolder.read(folder)) {
       String name = photo.file().getFileName().toString();
@@ -36,13 +47,7 @@ final class SameRowTrial {
             .add(photo);
       }
     }
-    SameRowTally tally = new SameRowTally();
-    InOrder.each(
-        List.copyOf(rows.entrySet()),
-        threads,
-        row -> joined(row.getKey(), row.getValue(), limits),
-        said -> said.forEach(one -> one.accept(tally)));
-    return tally.lines();
+    return rows;
   }
 
   /** What is to be counted of a row. */

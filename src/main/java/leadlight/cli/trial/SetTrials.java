@@ -15,8 +15,9 @@ final class SetTrials {
     return switch (kind) {
       case "placed" -> PlacedTrial.lines(folder, limits, threads);
       case "same-row" -> SameRowTrial.lines(folder, limits, threads);
+      case "burst" -> BurstTrial.lines(folder, limits, threads);
       case "nudge" -> NudgeTrial.lines(folder, threads);
-      default -> throw new UserError("--sets must be nudge, placed or same-row, is " + kind);
+      default -> throw new UserError("--sets must be nudge, placed, same-row or burst, is " + kind);
     };
   }
 }

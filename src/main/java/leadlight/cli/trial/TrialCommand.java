@@ -117,7 +117,7 @@ public final class TrialCommand implements Callable<Integer> {
       paramLabel = "KIND",
       description =
           "Count sets of photos of one row instead of single photos: nudge (one at rest, then "
-              + "leads pushed), placed (NAME-before, NAME-after), same-row (NAME-a, NAME-b ...).")
+              + "leads pushed), placed (NAME-before, NAME-after), same-row or burst (NAME-a, NAME-b ...).")
   private Optional<String> sets = Optional.empty();
 
   @Option(

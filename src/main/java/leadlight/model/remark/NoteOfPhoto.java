@@ -88,6 +88,13 @@ public sealed interface NoteOfPhoto extends Note {
    */
   record OtherRow(double likeness) implements NoteOfPhoto {}
 
+  /**
+   * A frame of a burst does not show the view of the others.
+   *
+   * @param likeness correlation of the two, evened out
+   */
+  record OtherView(double likeness) implements NoteOfPhoto {}
+
   /** No pick reaches the row in this photo. */
   record NoPick() implements NoteOfPhoto {}
 
@@ -137,6 +144,9 @@ public sealed interface NoteOfPhoto extends Note {
    * @param soldered chance that it did
    */
   record ChangeUnclear(double soldered) implements NoteOfPhoto {}
+
+  /** The joint, or a side of it, does not show in both photos. */
+  record ChangeNotSeen() implements NoteOfPhoto {}
 
   /** What cannot have changed looks so different in two photos that no change of solder shows. */
   record OtherLight() implements NoteOfPhoto {}

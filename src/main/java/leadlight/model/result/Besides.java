@@ -39,7 +39,8 @@ public record Besides(
   /** What a photo is to the result. */
   public enum Role {
     SAME_ROW,
-    PLACED
+    PLACED,
+    BURST
   }
 
   /**

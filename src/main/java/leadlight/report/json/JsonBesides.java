@@ -52,8 +52,9 @@ final class JsonBesides {
   private void other(Besides.Other other) throws IOException {
     fields.text("file", other.file());
     fields.text("sha256", other.sha256());
-    if (other.role() == Besides.Role.SAME_ROW) {
-      fields.text("role", other.refused().isPresent() ? "refused" : "same row");
+    if (other.role() != Besides.Role.PLACED) {
+      String role = other.role() == Besides.Role.BURST ? "burst" : "same row";
+      fields.text("role", other.refused().isPresent() ? "refused" : role);
     }
     if (other.refused().isPresent()) {
       reason(other.refused().get());

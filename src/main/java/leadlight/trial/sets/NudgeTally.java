@@ -26,7 +26,7 @@ public final class NudgeTally {
    * What was said of one photo.
    *
    * @param truth what is true
-   * @param pitchPx pixels a pitch
+   * @param pitchPx pixels a pitch; 0 if the row was not found at rest
    * @param pin the lead that was said to be touched; 0 if none
    * @param motion what was said of it
    * @param shiftUm how far it was said to have moved
@@ -41,6 +41,10 @@ public final class NudgeTally {
       double shiftUm,
       double uUm,
       String reason) {
+
+    private boolean rowFound() {
+      return pitchPx > 0;
+    }
 
     private boolean rightPin() {
       return pin == truth.pin();
@@ -63,16 +67,17 @@ public final class NudgeTally {
         "| px a pitch | photos | touched pin right | error um, median / 95 % | within 2 u |"
             + " loose: moves, firm, cannot tell | firm: moves, firm, cannot tell | no pin said |");
     lines.add("|---|---|---|---|---|---|---|---|");
-    lines.add(row("all", outcomes));
+    lines.add(row("all", of(Outcome::rowFound)));
     for (int i = 0; i < BANDS_PX.length; i++) {
       double from = BANDS_PX[i];
       double to = i + 1 < BANDS_PX.length ? BANDS_PX[i + 1] : Double.MAX_VALUE;
-      List<Outcome> band = of(o -> o.pitchPx() >= from && o.pitchPx() < to);
+      List<Outcome> band = of(o -> o.rowFound() && o.pitchPx() >= from && o.pitchPx() < to);
       if (!band.isEmpty()) {
         String name = to == Double.MAX_VALUE ? "from %.0f" : "%.0f to %.0f";
         lines.add(row(String.format(Locale.ROOT, name, from, to), band));
       }
     }
+    lines.add("photos whose row was not found at rest: " + of(o -> !o.rowFound()).size());
     lines.add("95 % intervals by row (Wilson at the effective number of photos)");
     lines.addAll(wrong());
     return lines;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import leadlight.model.FindingKind;
 import leadlight.model.joint.GradedJoint;
+import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.result.Besides;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.row.RowOutcome;
@@ -18,8 +19,6 @@ import leadlight.trial.truth.PhotoTruth;
 
 /** How right it was to say that solder came, or did not, by photos before and after. */
 public final class PlacedTally {
-
-  private static final double HALF = 0.5;
 
   private final Map<String, Integer> refused = new TreeMap<>();
   private final List<String> wrongRows = new ArrayList<>();
@@ -49,17 +48,16 @@ public final class PlacedTally {
         int which = joint.condition().equals("open") ? 0 : 1;
         Besides.Change change = besides.changes().get(joint.pin() - 1);
         String pair = after.photo().file();
-        called.get(which).add(pair, open(after.joints().get(joint.pin() - 1), change));
+        called.get(which).add(pair, open(after.joints().get(joint.pin() - 1)));
         unclear.get(which).add(pair, change.reason().isPresent());
       }
     }
   }
 
   /** Whether the pair of photos made it an open. */
-  private static boolean open(GradedJoint joint, Besides.Change change) {
-    return change.reason().isEmpty()
-        && change.soldered().orElse(1) < HALF
-        && joint.findings().stream().anyMatch(f -> f.kind() == FindingKind.OPEN);
+  private static boolean open(GradedJoint joint) {
+    return joint.findings().stream()
+        .anyMatch(f -> f.measured().stream().anyMatch(NoteOfPhoto.Unchanged.class::isInstance));
   }
 
   /** The table. */

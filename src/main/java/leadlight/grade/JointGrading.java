@@ -51,7 +51,7 @@ final class JointGrading {
   GradedJoint grade() {
     sheet.findings().addAll(metal.findings());
     if (joint.unfitBecause().filter(Doubt.Covered.class::isInstance).isPresent()) {
-      return metal.seen()
+      return metal.called()
           ? graded(Verdict.DEFECT, List.of())
           : graded(Verdict.UNJUDGED, List.of(joint.unfitBecause().orElseThrow()));
     }
@@ -75,7 +75,7 @@ final class JointGrading {
   /** Whole leads and metal between them: what a coarse photo shows, too. */
   private void coarseFaults() {
     for (Chances.Fault fault : sheet.faults()) {
-      if (fault.kind().coarse() && !metal.seen(fault)) {
+      if (fault.kind().coarse() && !metal.called(fault)) {
         weigh(fault);
       }
     }
@@ -113,10 +113,11 @@ final class JointGrading {
       sheet.doubts().add(sheet.differ(fault, question));
     } else if (nothingToCompare(fault)) {
       sheet.doubts().add(sheet.possible(fault, question));
-    } else if (!sheet.state(fault)
-        && sheet.defect(fault)
-        && fault.chance() >= opinion.doubtFrom()) {
-      sheet.doubts().add(sheet.possible(fault, question));
+    } else if (!sheet.state(fault) && sheet.defect(fault)) {
+      Chances.Fault likely = metal.surely(fault).orElse(fault);
+      if (likely.chance() >= opinion.doubtFrom()) {
+        sheet.doubts().add(sheet.possible(likely, question));
+      }
     }
   }
 
@@ -144,7 +145,7 @@ final class JointGrading {
   private GradedJoint verdict(boolean unlike) {
     Verdict worst =
         sheet.findings().stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
-    if (worst == Verdict.DEFECT && (!unlike || metal.seen())) {
+    if (worst == Verdict.DEFECT && (!unlike || metal.called())) {
       return graded(worst, List.of());
     }
     if (worst == Verdict.UNJUDGED && sheet.doubts().isEmpty()) {

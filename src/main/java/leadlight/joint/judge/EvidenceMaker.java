@@ -54,13 +54,7 @@ public final class EvidenceMaker {
 
   /** Metal across a gap; beyond an end of the row there is none. */
   private double bridge(int gap) {
-    if (gap < 0 || gap == row.gaps().size()) {
-      return 0;
-    }
-    double unlikeOthers = judgement.bridge().chance(row.gaps().get(gap));
-    return crossed.get(gap).isPresent()
-        ? Math.max(metal.chance().value(), unlikeOthers)
-        : unlikeOthers;
+    return gap < 0 || gap == row.gaps().size() ? 0 : judgement.bridge().chance(row.gaps().get(gap));
   }
 
   /** The same by names of findings, with the signals that speak for each. */
@@ -70,20 +64,25 @@ public final class EvidenceMaker {
         .toList();
   }
 
+  /** Metal that crosses a gap is evidence by itself, whatever the row's other gaps look like. */
   private Evidence evidence(int index, Chances.Fault fault) {
-    return new Evidence(
-        fault.kind(),
-        fault.chance(),
-        fault.neighbourPin(),
-        fault.kind() == FindingKind.BRIDGE ? metalSeen(gap(index, fault)) : Optional.empty(),
-        reasons(index, fault));
+    OptionalDouble share =
+        fault.kind() == FindingKind.BRIDGE
+            ? crossed.get(gap(index, fault))
+            : OptionalDouble.empty();
+    return share.isPresent()
+        ? evidence(
+            index,
+            fault,
+            Math.max(metal.chance().value(), fault.chance()),
+            Optional.of(new NoteOfJoint.MetalAcross(share.getAsDouble())))
+        : evidence(index, fault, fault.chance(), Optional.empty());
   }
 
-  private Optional<Note> metalSeen(int gap) {
-    OptionalDouble share = crossed.get(gap);
-    return share.isPresent()
-        ? Optional.of(new NoteOfJoint.MetalAcross(share.getAsDouble()))
-        : Optional.empty();
+  private Evidence evidence(
+      int index, Chances.Fault fault, double chance, Optional<Note> measured) {
+    return new Evidence(
+        fault.kind(), chance, fault.neighbourPin(), measured, reasons(index, fault));
   }
 
   private static int gap(int index, Chances.Fault bridge) {

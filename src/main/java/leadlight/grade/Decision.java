@@ -26,6 +26,7 @@ import leadlight.data.Figure;
  * @param unfamiliarFromByMeasures the same by the measures alone, which tell less
  * @param alikeFrom share of a row's joints whose wetting is in doubt from which the row is said to
  *     look alike throughout
+ * @param prodFirst share of the leads to prod that comes first, being the most suspect
  */
 record Decision(
     @JsonProperty(required = true) Figure seenFrom,
@@ -41,7 +42,8 @@ record Decision(
     @JsonProperty(required = true) Figure knownTo,
     @JsonProperty(required = true) Figure unfamiliarFrom,
     @JsonProperty(required = true) Figure unfamiliarFromByMeasures,
-    @JsonProperty(required = true) Figure alikeFrom) {
+    @JsonProperty(required = true) Figure alikeFrom,
+    @JsonProperty(required = true) Figure prodFirst) {
 
   static Decision builtIn() {
     return DataFile.builtIn("grade/decision.json").read(Decision.class);

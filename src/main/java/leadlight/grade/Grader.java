@@ -15,6 +15,7 @@ import leadlight.model.joint.EnrolledRow;
 import leadlight.model.joint.Familiarity;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.joint.Joint;
+import leadlight.model.joint.Reading;
 import leadlight.model.remark.Doubt;
 import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfRow;
@@ -171,11 +172,21 @@ public final class Grader {
   private List<Integer> path(List<GradedJoint> joints) {
     SortedMap<Integer, Double> suspicions = new TreeMap<>();
     joints.forEach(it -> suspicions.put(it.pin(), suspicion(it)));
-    return ProdPath.of(suspicions);
+    return ProdPath.of(suspicions, decision.prodFirst().value());
   }
 
-  private double suspicion(GradedJoint joint) {
-    return combined(joint.joint()).notHeld();
+  /**
+   * How suspect a joint is beside the others of its row. On a make of photo on which chances of
+   * wetting mean nothing, what is most unlike all known joints is the most suspect.
+   */
+  public double suspicion(GradedJoint joint) {
+    boolean unknownMake = joint.doubts().stream().anyMatch(Doubt.UnfamiliarPhoto.class::isInstance);
+    return weighing
+        .of(joint.joint())
+        .reading()
+        .filter(reading -> unknownMake)
+        .map(Reading::strangeness)
+        .orElseGet(() -> combined(joint.joint()).notHeld());
   }
 
   private static boolean wettingInDoubt(GradedJoint joint) {

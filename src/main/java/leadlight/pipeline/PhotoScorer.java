@@ -218,6 +218,11 @@ public final class PhotoScorer {
     return grader.combined(joint);
   }
 
+  /** How suspect a joint is beside the others of its row. */
+  public double suspicion(GradedJoint joint) {
+    return grader.suspicion(joint);
+  }
+
   /** The small pictures of the joints that the second reader looks at. */
   public RowPictures pictures(Photo photo, RowOutcome.Found row) {
     return meter.cut(photo.frame(), settings.row(), row).pictures();

@@ -3,6 +3,7 @@ package leadlight.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import leadlight.model.Verdict;
 import leadlight.statistics.ClusterRate;
 import leadlight.trial.outcome.NoteOutcome;
@@ -20,10 +21,10 @@ import leadlight.trial.truth.RowNote;
  * @param goodSaidGood good joints called acceptable or process indicator, of the same
  * @param goodUnjudged good joints unjudged, of the same
  * @param notFound graded joints in rows that were not found, of all
- * @param auc how well suspicion tells bad from good over all joints: the share of pairs of a bad
- *     and a good one in which the bad one is more suspect, ties half (area under the receiver's
- *     curve, Hanley and McNeil 1982); NaN without a pair
- * @param aucWithinRows the same over pairs of one row
+ * @param auc how well the chance that nothing holds a lead tells bad from good over all joints: the
+ *     share of pairs of a bad and a good one in which the bad one has more, ties half (area under
+ *     the receiver's curve, Hanley and McNeil 1982); NaN without a pair
+ * @param aucWithinRows the same over pairs of one row, by the order in which they are to be prodded
  */
 public record GradedRows(
     ClusterRate badSaidGood,
@@ -37,7 +38,8 @@ public record GradedRows(
     double aucWithinRows) {
 
   /** One graded joint of a found row. */
-  private record Looked(String photo, RowNote.Grade grade, Verdict verdict, double suspicion) {
+  private record Looked(
+      String photo, RowNote.Grade grade, Verdict verdict, double suspicion, double notHeld) {
 
     boolean saidGood() {
       return verdict == Verdict.ACCEPTABLE || verdict == Verdict.PROCESS_INDICATOR;
@@ -51,13 +53,13 @@ public record GradedRows(
     ClusterRate.Builder lost = new ClusterRate.Builder();
     for (NoteOutcome outcome : outcomes) {
       List<Looked> row = looked(outcome);
-      within.add(row);
+      within.add(row, Looked::suspicion);
       all.addAll(row);
       int graded = counted(outcome);
       lost.add(outcome.note().photo(), graded - row.size(), graded);
     }
     Pairs over = new Pairs();
-    over.add(all);
+    over.add(all, Looked::notHeld);
     List<Looked> bad = with(all, RowNote.Grade.BAD);
     List<Looked> good = with(all, RowNote.Grade.GOOD);
     return new GradedRows(
@@ -89,7 +91,8 @@ public record GradedRows(
                 outcome.note().photo(),
                 grade,
                 outcome.verdicts().get(i),
-                outcome.suspicions().get(i)));
+                outcome.suspicions().get(i),
+                outcome.notHeld().get(i)));
       }
     }
     return row;
@@ -123,10 +126,10 @@ public record GradedRows(
     private double right;
     private long of;
 
-    void add(List<Looked> joints) {
+    void add(List<Looked> joints, ToDoubleFunction<Looked> by) {
       for (Looked bad : with(joints, RowNote.Grade.BAD)) {
         for (Looked good : with(joints, RowNote.Grade.GOOD)) {
-          int order = Double.compare(bad.suspicion(), good.suspicion());
+          int order = Double.compare(by.applyAsDouble(bad), by.applyAsDouble(good));
           right += order > 0 ? 1 : order == 0 ? 0.5 : 0;
           of++;
         }

@@ -65,7 +65,7 @@ public final class NoteTable {
     line(text, "  in rows not found      %s%n", TrialTable.rate(graded.notFound()));
     line(
         text,
-        "  AUC of suspicion        %s of all pairs of bad and good, %s of those of one row%n",
+        "  AUC                     %s of all pairs of bad and good, %s of those of one row in prodding order%n",
         TrialTable.percent(graded.auc()),
         TrialTable.percent(graded.aucWithinRows()));
   }

@@ -43,6 +43,7 @@ class GradedRowsTest {
         true,
         "",
         found ? suspicions : List.of(),
+        found ? suspicions : List.of(),
         found ? said : List.of());
   }
 
@@ -108,7 +109,8 @@ class GradedRowsTest {
   @Test
   void rowsWithoutGradesAddNothing() {
     NoteOutcome plain =
-        new NoteOutcome(note(3, Map.of()), RowResult.NOT_FOUND, 0, true, "", List.of(), List.of());
+        new NoteOutcome(
+            note(3, Map.of()), RowResult.NOT_FOUND, 0, true, "", List.of(), List.of(), List.of());
     assertThat(GradedRows.of(List.of(plain)).any()).isFalse();
   }
 }

@@ -103,8 +103,15 @@ final class PatchRun {
     } else {
       joints.add(
           NoteComparison.of(
-              trial.note().orElseThrow(), scored, joint -> joint.byMeasures().orElseThrow()),
+              trial.note().orElseThrow(),
+              scored,
+              PatchRun::notHeld,
+              joint -> notHeld(joint.joint())),
           chances);
     }
+  }
+
+  private static double notHeld(Joint joint) {
+    return joint.byMeasures().orElseThrow().notHeld();
   }
 }

@@ -203,7 +203,12 @@ final class EnrolTrial {
             .map(truth -> Comparison.of(truth, scored).row())
             .orElseGet(
                 () ->
-                    NoteComparison.of(trial.note().orElseThrow(), scored, scorer::combined).row());
+                    NoteComparison.of(
+                            trial.note().orElseThrow(),
+                            scored,
+                            joint -> scorer.combined(joint).notHeld(),
+                            scorer::suspicion)
+                        .row());
     return row == RowResult.RIGHT;
   }
 

@@ -148,7 +148,9 @@ public final class TrialRun {
   private Runnable withNote(RowNote note, Photo photo) {
     PhotoScorer scorer = scorer(row(note));
     ScoredPhoto scored = scorer.score(photo);
-    NoteOutcome outcome = NoteComparison.of(note, scored, scorer::combined);
+    NoteOutcome outcome =
+        NoteComparison.of(
+            note, scored, joint -> scorer.combined(joint).notHeld(), scorer::suspicion);
     List<Map<String, Double>> features = features(scorer, photo, scored);
     List<SlipSheets.Tile> tiles = SlipSheets.tiles(outcome, photo.frame());
     return () -> {

@@ -3,9 +3,8 @@ package leadlight.trial.outcome;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import leadlight.model.PointPx;
-import leadlight.model.joint.Chances;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.joint.Joint;
 import leadlight.model.result.ScoredPhoto;
@@ -27,10 +26,14 @@ public final class NoteComparison {
   /**
    * Compares one photo.
    *
-   * @param combined the opinions on a joint that count, as one
+   * @param notHeld chance, by the opinions that count, that nothing holds a joint's lead
+   * @param suspicion how suspect a joint is beside the others of its row
    */
   public static NoteOutcome of(
-      RowNote note, ScoredPhoto scored, Function<Joint, Chances> combined) {
+      RowNote note,
+      ScoredPhoto scored,
+      ToDoubleFunction<Joint> notHeld,
+      ToDoubleFunction<GradedJoint> suspicion) {
     if (scored.row() instanceof RowOutcome.NotFound none) {
       return new NoteOutcome(
           note,
@@ -38,6 +41,7 @@ public final class NoteComparison {
           Double.NaN,
           false,
           Opinion.code(none.reason()),
+          List.of(),
           List.of(),
           List.of());
     }
@@ -65,7 +69,8 @@ public final class NoteComparison {
         median,
         2 * overlapping > note.leads(),
         "",
-        joints.stream().map(joint -> combined.apply(joint.joint()).notHeld()).toList(),
+        joints.stream().mapToDouble(suspicion).boxed().toList(),
+        joints.stream().map(GradedJoint::joint).mapToDouble(notHeld).boxed().toList(),
         joints);
   }
 

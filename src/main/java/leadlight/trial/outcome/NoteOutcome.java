@@ -13,8 +13,10 @@ import leadlight.trial.truth.RowNote;
  * @param medianOfPitch median distance across the leads over the pitch; NaN if no row was found
  * @param overlaps whether most leads overlap the noted ones lengthwise
  * @param reason why no row was found, by code; empty if one was
- * @param suspicions chance, by the opinions that count, that a joint has no lead or no fillet; in
- *     the order of the note
+ * @param suspicions how suspect each joint is beside the others of its row; in the order of the
+ *     note
+ * @param notHeld chance, by the opinions that count, that a joint has no lead or no fillet;
+ *     likewise
  * @param joints what was said of each joint, in the order of the note; empty if no row was found
  */
 public record NoteOutcome(
@@ -24,11 +26,13 @@ public record NoteOutcome(
     boolean overlaps,
     String reason,
     List<Double> suspicions,
+    List<Double> notHeld,
     List<GradedJoint> joints) {
 
   /** Copies the lists. */
   public NoteOutcome {
     suspicions = List.copyOf(suspicions);
+    notHeld = List.copyOf(notHeld);
     joints = List.copyOf(joints);
   }
 

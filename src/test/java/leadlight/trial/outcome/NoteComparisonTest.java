@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import leadlight.model.PointPx;
 import leadlight.model.Verdict;
-import leadlight.model.joint.Chances;
 import leadlight.model.joint.GradedJoint;
 import leadlight.statistics.Rate;
 import leadlight.trial.NoteSummary;
@@ -50,8 +49,7 @@ class NoteComparisonTest {
   private NoteOutcome outcome(RowNote note, double dx, double dy, Verdict verdict) {
     List<GradedJoint> joints = new ArrayList<>();
     truth.joints().forEach(joint -> joints.add(Truths.opinion(joint, verdict, dx, dy)));
-    return NoteComparison.of(
-        note, Truths.scored(truth, joints), joint -> Chances.of(question -> 0));
+    return NoteComparison.of(note, Truths.scored(truth, joints), joint -> 0, joint -> 0);
   }
 
   @Test

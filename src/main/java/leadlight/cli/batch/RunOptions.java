@@ -28,6 +28,7 @@ import leadlight.model.Opinions;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.page.PhotoPage;
 import leadlight.reader.SecondReader;
+import leadlight.record.JobRecord;
 import leadlight.report.words.ReportContext;
 import leadlight.text.Messages;
 import leadlight.vision.Frame;
@@ -75,8 +76,8 @@ final class RunOptions {
     return pages.words();
   }
 
-  Path record() {
-    return record.folder();
+  JobRecord record() {
+    return record.open();
   }
 
   Defaults defaults() {

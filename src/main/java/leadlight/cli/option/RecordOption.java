@@ -1,29 +1,73 @@
 package leadlight.cli.option;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import leadlight.model.UserError;
+import leadlight.record.DrillRecord;
 import leadlight.record.JobRecord;
+import leadlight.record.engine.RecordPlace;
 import picocli.CommandLine.Option;
 
 /** Where the record lies. */
 public final class RecordOption {
 
+  private static final Path USUAL = Path.of("reports/record");
+
+  private RecordPlace place = new RecordPlace.Folder(USUAL);
+
+  @Option(
+      names = "--record-files",
+      paramLabel = "DIR",
+      description =
+          "Folder for what lies beside the record: kept photos, presets (default: the record's own"
+              + " folder; for one on a server reports/record).")
+  private Optional<Path> files = Optional.empty();
+
   @Option(
       names = "--record",
-      paramLabel = "DIR",
+      paramLabel = "DIR|URL",
       defaultValue = "reports/record",
-      description = "Folder of the record (default: ${DEFAULT-VALUE}).")
-  private Path folder;
+      description =
+          "The record: a folder, or postgresql://HOST/DATABASE (default: ${DEFAULT-VALUE}).")
+  private void record(String text) {
+    place = RecordPlace.parse(text);
+  }
 
   /** The record that is there; nobody who asks for one wants a new, empty one. */
   public JobRecord existing() {
-    if (!JobRecord.isIn(folder)) {
-      throw new UserError("no record in " + folder + "; name its folder with --record");
-    }
-    return JobRecord.open(folder);
+    known();
+    return open();
   }
 
+  /** The record; made if it is not there. */
+  public JobRecord open() {
+    return JobRecord.open(place);
+  }
+
+  /** The trainees' part of the record; made if it is not there. */
+  public DrillRecord drill() {
+    return DrillRecord.open(place);
+  }
+
+  /** The trainees' part of a record that is there. */
+  public DrillRecord existingDrill() {
+    known();
+    return drill();
+  }
+
+  private void known() {
+    if (!JobRecord.isIn(place)) {
+      throw new UserError("no record in " + place + "; name its folder with --record");
+    }
+  }
+
+  public RecordPlace place() {
+    return place;
+  }
+
+  /** Folder of what lies beside the record. */
   public Path folder() {
-    return folder;
+    return files.orElseGet(
+        () -> place instanceof RecordPlace.Folder folder ? folder.path() : USUAL);
   }
 }

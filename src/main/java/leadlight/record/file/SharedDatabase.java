@@ -31,6 +31,7 @@ final class SharedDatabase implements Database {
   private final String writer = UUID.randomUUID().toString();
   private Handle handle;
   private long writes;
+  private boolean closed;
 
   private SharedDatabase(RecordPlace.Server server, Jdbi jdbi) {
     this.server = server;
@@ -180,6 +181,9 @@ final class SharedDatabase implements Database {
   }
 
   private void reopen() {
+    if (closed) {
+      throw new IllegalStateException("the record " + server + " was closed");
+    }
     if (handle.isClosed()) {
       handle = jdbi.open();
     }
@@ -205,6 +209,7 @@ final class SharedDatabase implements Database {
 
   @Override
   public synchronized void close() {
+    closed = true;
     try (Handle closing = handle) {
       if (writes > 0) {
         closing.execute("DELETE FROM writer_mark WHERE writer = ?", writer);

@@ -13,8 +13,6 @@ public final class RecordOption {
 
   private static final Path USUAL = Path.of("reports/record");
 
-  private RecordPlace place = new RecordPlace.Folder(USUAL);
-
   @Option(
       names = "--record-files",
       paramLabel = "DIR",
@@ -29,9 +27,7 @@ public final class RecordOption {
       defaultValue = "reports/record",
       description =
           "The record: a folder, or postgresql://HOST/DATABASE (default: ${DEFAULT-VALUE}).")
-  private void record(String text) {
-    place = RecordPlace.parse(text);
-  }
+  private String record;
 
   /** The record that is there; nobody who asks for one wants a new, empty one. */
   public JobRecord existing() {
@@ -41,12 +37,12 @@ public final class RecordOption {
 
   /** The record; made if it is not there. */
   public JobRecord open() {
-    return JobRecord.open(place);
+    return JobRecord.open(place());
   }
 
   /** The trainees' part of the record; made if it is not there. */
   public DrillRecord drill() {
-    return DrillRecord.open(place);
+    return DrillRecord.open(place());
   }
 
   /** The trainees' part of a record that is there. */
@@ -56,18 +52,19 @@ public final class RecordOption {
   }
 
   private void known() {
-    if (!JobRecord.isIn(place)) {
-      throw new UserError("no record in " + place + "; name its folder with --record");
+    if (!JobRecord.isIn(place())) {
+      throw new UserError("no record in " + place() + "; name where it is with --record");
     }
   }
 
+  /** Not before it is asked for: what is wrong with it is then told in our own words. */
   public RecordPlace place() {
-    return place;
+    return RecordPlace.parse(record);
   }
 
   /** Folder of what lies beside the record. */
   public Path folder() {
     return files.orElseGet(
-        () -> place instanceof RecordPlace.Folder folder ? folder.path() : USUAL);
+        () -> place() instanceof RecordPlace.Folder folder ? folder.path() : USUAL);
   }
 }

@@ -107,8 +107,8 @@ public abstract sealed class WholeRecord implements AutoCloseable permits JobRec
   /** The same, in a folder or on a server. */
   public static Seal importInto(RecordPlace place, BufferedReader lines, String name)
       throws IOException {
-    if (Database.isThere(place)) {
-      throw new UserError(place + " holds a record already; name a place for this one alone");
+    if (place instanceof RecordPlace.Folder && Database.isThere(place)) {
+      throw Dump.taken(place);
     }
     return Dump.into(place, lines, name);
   }
@@ -125,9 +125,15 @@ public abstract sealed class WholeRecord implements AutoCloseable permits JobRec
         BufferedReader lines = new BufferedReader(new InputStreamReader(in, UTF_8))) {
       PipedOutputStream out = new PipedOutputStream(in);
       CompletableFuture<Void> dumped = CompletableFuture.runAsync(() -> pour(out));
-      Seal seal = importInto(place, lines, "the record");
-      dumped.join();
-      return seal;
+      try {
+        Seal seal = importInto(place, lines, "the record");
+        dumped.join();
+        return seal;
+      } catch (UserError e) {
+        throw dumped.isCompletedExceptionally()
+            ? new UserError("the record could not be read to its end; nothing was moved, rerun")
+            : e;
+      }
     } catch (IOException e) {
       throw new UserError("the record could not be written to " + place + "; see to its disk");
     }

@@ -114,8 +114,10 @@ class SharedRecordTest {
             () -> JobRecord.importInto(there, new BufferedReader(new StringReader(lines)), "all"))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("not whole");
-    try (JobRecord shared = JobRecord.open(there)) {
+    try (JobRecord shared = JobRecord.open(there);
+        JobRecord file = JobRecord.open(folder.resolve("record"))) {
       assertThat(shared.scorings(Search.all())).isEmpty();
+      assertThat(file.moveTo(there)).as("tried again").isEqualTo(file.seal());
     }
   }
 

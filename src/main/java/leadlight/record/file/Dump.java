@@ -77,7 +77,12 @@ public final class Dump {
           made.once(
               handle -> {
                 try {
-                  return new Dump(handle).read(lines, name);
+                  Dump dump = new Dump(handle);
+                  // A record made anew has the beginning of its chain and no more.
+                  if (dump.rows() > 1) {
+                    throw taken(place);
+                  }
+                  return dump.read(lines, name);
                 } catch (IOException e) {
                   throw new UncheckedIOException(e);
                 }
@@ -94,6 +99,11 @@ public final class Dump {
         Files.deleteIfExists(folder.path().resolve(Database.FILE));
       }
     }
+  }
+
+  /** That an import wants a place for itself. */
+  public static UserError taken(RecordPlace place) {
+    return new UserError(place + " holds a record already; name a place for this one alone");
   }
 
   private void write(OutputStream out) throws IOException {

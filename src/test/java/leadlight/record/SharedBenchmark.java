@@ -120,6 +120,7 @@ class SharedBenchmark {
             new BufferedReader(
                 new InputStreamReader(writer.getInputStream(), StandardCharsets.UTF_8))) {
           String line = out.readLine();
+          assertThat(line).as("what a writer said; its trouble stands above").isNotNull();
           said.add(line);
           boards += Long.parseLong(line.split(" ")[0]);
         }

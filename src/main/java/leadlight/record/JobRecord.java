@@ -32,11 +32,9 @@ import leadlight.record.scoring.Search;
 import leadlight.record.scoring.Subject;
 
 /**
- * The record in a folder. Each change is whole and on the disk when its method returns, or was
- * never made. May be used by several threads, and by several programs at once: they wait for each
- * other, up to a minute.
- *
- * <p>Every method throws {@link UserError} if the file cannot be read or written.
+ * The record in a folder or on a server. Each change is whole and on the disk when its method
+ * returns, or was never made. Several threads and programs may use it: they wait for each other, up
+ * to a minute. Every method throws {@link UserError} if the record cannot be read or written.
  */
 public final class JobRecord extends WholeRecord {
 

@@ -165,7 +165,7 @@ class ArchitectureTest {
           Map.entry("photo", "jpeg limit header .*"),
           Map.entry(
               "quality", ".* grades* agreement* bench* chart* gauge.variance gauge* sampling*"),
-          Map.entry("record", "said* scoring* file* book .*"),
+          Map.entry("record", "said* scoring* engine* file* book .*"),
           Map.entry("report", "words* json paint* strip* picture* .*"),
           Map.entry("row", "strip tuning find place .*"),
           Map.entry("scene", "chance camera plan* light solids board draw* render* legs* .*"),
@@ -222,7 +222,14 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule databases_stay_in_the_record =
-      only("record", "java.sql..", "javax.sql..", "org.sqlite..", "org.jdbi..", "org.flywaydb..");
+      only(
+          "record",
+          "java.sql..",
+          "javax.sql..",
+          "org.sqlite..",
+          "org.postgresql..",
+          "org.jdbi..",
+          "org.flywaydb..");
 
   @ArchTest
   static final ArchRule streams_belong_to_the_entry_point =

@@ -19,7 +19,9 @@ import leadlight.cli.record.BoardCommand;
 import leadlight.cli.record.HandBackCommand;
 import leadlight.cli.record.ImportCommand;
 import leadlight.cli.record.LifeCommands;
+import leadlight.cli.record.MoveCommand;
 import leadlight.cli.record.RecordCommand;
+import leadlight.cli.record.RolesCommand;
 import leadlight.cli.record.SayCommands;
 import leadlight.cli.record.SealCommand;
 import leadlight.cli.record.SheetCommand;
@@ -125,6 +127,8 @@ final class Commands {
         .addSubcommand(new SealCommand(streams))
         .addSubcommand(new BackupCommand(streams))
         .addSubcommand(new ImportCommand(streams))
+        .addSubcommand(new MoveCommand(streams))
+        .addSubcommand(new RolesCommand(streams))
         .setCaseInsensitiveEnumValuesAllowed(true);
   }
 

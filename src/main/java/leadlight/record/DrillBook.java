@@ -14,6 +14,7 @@ import leadlight.model.Verdict;
 import leadlight.record.book.Ids;
 import leadlight.record.book.ScoringReader;
 import leadlight.record.book.ScoringWriter;
+import leadlight.record.engine.Engine;
 import org.jdbi.v3.core.Handle;
 
 /** Reads and writes sittings and answers; runs within a transaction. */
@@ -44,29 +45,32 @@ final class DrillBook {
                     + " AND s.ended_at IS NULL ORDER BY s.id DESC LIMIT 1",
                 person,
                 set.key(),
-                set.ownWork())
+                own(set))
             .map((row, context) -> sitting(row))
             .findOne();
     return open.orElseGet(() -> begin(person, set, at));
   }
 
   private Sitting begin(String person, Sitting.SetId set, ZonedDateTime at) {
-    handle.execute("INSERT OR IGNORE INTO trainee (name) VALUES (?)", person);
-    handle.execute(
-        "INSERT INTO sitting"
-            + " (trainee_id, own_work, set_key, set_name, specimens, started_at, zone)"
-            + " SELECT id, ?, ?, ?, ?, ?, ? FROM trainee WHERE name = ?",
-        set.ownWork(),
-        set.key(),
-        set.name(),
-        set.specimens(),
-        ScoringWriter.time(at),
-        at.getZone().getId(),
-        person);
-    return handle
-        .select(SITTINGS + "WHERE s.id = last_insert_rowid()")
-        .map((row, context) -> sitting(row))
-        .one();
+    handle.execute("INSERT INTO trainee (name) VALUES (?) ON CONFLICT DO NOTHING", person);
+    long id =
+        ScoringWriter.id(
+            handle,
+            "INSERT INTO sitting"
+                + " (trainee_id, own_work, set_key, set_name, specimens, started_at, zone)"
+                + " SELECT id, ?, ?, ?, ?, ?, ? FROM trainee WHERE name = ?",
+            own(set),
+            set.key(),
+            set.name(),
+            set.specimens(),
+            ScoringWriter.time(at),
+            at.getZone().getId(),
+            person);
+    return handle.select(SITTINGS + "WHERE s.id = ?", id).map((row, context) -> sitting(row)).one();
+  }
+
+  private static int own(Sitting.SetId set) {
+    return set.ownWork() ? 1 : 0;
   }
 
   List<Sitting> sittings(String person) {
@@ -97,7 +101,8 @@ final class DrillBook {
 
   void tell(long sitting, int specimen, ZonedDateTime at) {
     String time = ScoringWriter.time(at);
-    handle.execute("INSERT OR IGNORE INTO drill_told VALUES (?, ?, ?)", sitting, specimen, time);
+    handle.execute(
+        "INSERT INTO drill_told VALUES (?, ?, ?) ON CONFLICT DO NOTHING", sitting, specimen, time);
     handle.execute(
         "UPDATE sitting SET ended_at = ? WHERE id = ? AND ended_at IS NULL"
             + " AND specimens = (SELECT count(*) FROM drill_told WHERE sitting_id = sitting.id)",
@@ -118,7 +123,7 @@ final class DrillBook {
   }
 
   int erase(String person) {
-    handle.execute("PRAGMA secure_delete = ON");
+    Engine.of(handle).beginErasing(handle);
     int sittings = sittings(person).size();
     handle.execute("DELETE FROM trainee WHERE name = ?", person);
     return sittings;

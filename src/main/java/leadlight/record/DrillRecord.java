@@ -5,6 +5,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Set;
 import leadlight.model.UserError;
+import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Database;
 
 /**
@@ -24,6 +25,11 @@ public final class DrillRecord implements AutoCloseable {
   /** Opens the record of a folder; makes both if they are not there. */
   public static DrillRecord open(Path folder) {
     return new DrillRecord(Database.open(folder));
+  }
+
+  /** Opens a record; makes it if it is not there. */
+  public static DrillRecord open(RecordPlace place) {
+    return new DrillRecord(Database.open(place));
   }
 
   /** The person's unfinished sitting at a set, or else a new one. */
@@ -65,7 +71,7 @@ public final class DrillRecord implements AutoCloseable {
 
   /**
    * Takes a person and all their sittings and answers out of the record; the place on the disk is
-   * overwritten ("PRAGMA secure_delete").
+   * overwritten ("PRAGMA secure_delete"); on a server, when it is vacuumed.
    *
    * @return how many sittings are gone
    */

@@ -1,9 +1,5 @@
 package leadlight.record;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -19,15 +15,8 @@ import leadlight.record.book.RunBook;
 import leadlight.record.book.SaidBook;
 import leadlight.record.book.ScoringReader;
 import leadlight.record.book.ScoringWriter;
-import leadlight.record.file.Backup;
-import leadlight.record.file.Chain;
-import leadlight.record.file.ChainCheck;
-import leadlight.record.file.Check;
+import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Database;
-import leadlight.record.file.Dump;
-import leadlight.record.file.EntryKind;
-import leadlight.record.file.Rewriting;
-import leadlight.record.file.Seal;
 import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
 import leadlight.record.said.LifeEvent;
@@ -43,18 +32,14 @@ import leadlight.record.scoring.Search;
 import leadlight.record.scoring.Subject;
 
 /**
- * The record in a folder. Each change is whole and on the disk when its method returns, or was
- * never made. May be used by several threads, and by several programs at once: they wait for each
- * other, up to a minute.
- *
- * <p>Every method throws {@link UserError} if the file cannot be read or written.
+ * The record in a folder or on a server. Each change is whole and on the disk when its method
+ * returns, or was never made. Several threads and programs may use it: they wait for each other, up
+ * to a minute. Every method throws {@link UserError} if the record cannot be read or written.
  */
-public final class JobRecord implements AutoCloseable {
-
-  private final Database database;
+public final class JobRecord extends WholeRecord {
 
   private JobRecord(Database database) {
-    this.database = database;
+    super(database);
   }
 
   /** Opens the record of a folder; makes both if they are not there. */
@@ -62,9 +47,9 @@ public final class JobRecord implements AutoCloseable {
     return new JobRecord(Database.open(folder));
   }
 
-  /** True if a folder holds a record. */
-  public static boolean isIn(Path folder) {
-    return Files.isRegularFile(folder.resolve(Database.FILE));
+  /** Opens a record; makes it if it is not there. */
+  public static JobRecord open(RecordPlace place) {
+    return new JobRecord(Database.open(place));
   }
 
   /**
@@ -89,27 +74,22 @@ public final class JobRecord implements AutoCloseable {
 
   /** Where the results of all scorings of a photo lie: their JSON reports. */
   public List<Path> resultsOf(String sha256) {
-    return database.read(
-        handle ->
-            handle
-                .select(
-                    "SELECT s.results FROM scoring s JOIN photo p ON p.id = s.photo_id"
-                        + " WHERE p.sha256 = ? ORDER BY s.id",
-                    sha256)
-                .map((row, context) -> Path.of(row.getString("results")))
-                .list());
+    return database.read(handle -> new ScoringReader(handle).resultsOf(sha256));
   }
 
   /** The scorings that are meant, oldest first. */
   public List<Scoring> scorings(Search search) {
-    List<Scoring> found = new ArrayList<>();
-    each(search, found::add);
-    return found;
+    return database.read(
+        handle -> {
+          List<Scoring> found = new ArrayList<>();
+          new ScoringReader(handle).each(search, found::add);
+          return found;
+        });
   }
 
   /** Takes the scorings that are meant one by one, oldest first; must not call the record. */
   public void each(Search search, Consumer<Scoring> take) {
-    database.read(
+    database.stream(
         handle -> {
           new ScoringReader(handle).each(search, take);
           return null;
@@ -132,12 +112,7 @@ public final class JobRecord implements AutoCloseable {
 
   /** Where the results of a scoring lie: its JSON report. */
   public Path results(long scoring) {
-    return database.read(
-        handle ->
-            handle
-                .select("SELECT results FROM scoring WHERE id = ?", scoring)
-                .map((row, context) -> Path.of(row.getString("results")))
-                .one());
+    return database.read(handle -> new ScoringReader(handle).results(scoring));
   }
 
   /** Begins a run. */
@@ -178,39 +153,11 @@ public final class JobRecord implements AutoCloseable {
 
   /** Takes what became of each photo of a run, by path; must not call the record. */
   public void eachPhoto(long run, Consumer<RunPhoto> take) {
-    database.read(
+    database.stream(
         handle -> {
           new RunBook(handle).each(run, take);
           return null;
         });
-  }
-
-  /**
-   * Brings a scoring's results up to date with what stands, and proves them anew. Where files or
-   * what is recorded are not as they were written, the files are left alone: new ones would hide
-   * that somebody changed them, or tell what somebody wrote into the record. Those that are gone,
-   * or whose writing was broken off, are written again.
-   *
-   * @param write writes the results
-   * @return what was wrong, a line each; empty if they were written
-   */
-  public List<String> rewriteResults(long scoring, Runnable write) {
-    List<String> altered = database.read(handle -> ChainCheck.altered(handle, scoring));
-    if (altered.isEmpty()) {
-      database.change(handle -> Rewriting.begin(handle, scoring));
-      write.run();
-      database.change(
-          handle -> {
-            new Chain(handle).add(EntryKind.SCORING, scoring);
-            Rewriting.end(handle, scoring);
-          });
-    }
-    return altered;
-  }
-
-  /** Scorings whose results were being written anew when the program was stopped. */
-  public List<Long> brokenOff() {
-    return database.read(Rewriting::begun);
   }
 
   /**
@@ -298,51 +245,4 @@ public final class JobRecord implements AutoCloseable {
    * @param board the board's name
    */
   public record BoardName(String job, String board) {}
-
-  /** Looks whether all is sound; one line per trouble. Reads every photo. */
-  public List<String> troubles() {
-    return troubles(Optional.empty());
-  }
-
-  /** As {@link #troubles()}; also whether this is the record that a seal was printed of. */
-  public List<String> troubles(Optional<Seal> seal) {
-    return database.read(handle -> new Check(handle).troubles(seal));
-  }
-
-  /** The head of the chain that proves the record. */
-  public Seal seal() {
-    return database.read(handle -> new Chain(handle).seal());
-  }
-
-  /** Writes all rows as lines of JSON, to be read back by {@link #importInto}. */
-  public void dump(OutputStream out) throws IOException {
-    Dump.of(database, out);
-  }
-
-  /**
-   * Makes a record anew from what {@link #dump} wrote.
-   *
-   * @return its seal, which is that of the record it was written from
-   * @throws UserError if the folder holds a record, or the lines are not whole
-   */
-  public static Seal importInto(Path folder, BufferedReader lines, String name) throws IOException {
-    if (isIn(folder)) {
-      throw new UserError(folder + " holds a record already; name a folder for this one alone");
-    }
-    return Dump.into(folder, lines, name);
-  }
-
-  /**
-   * Copies the record into a folder, as one moment of it, while others may write.
-   *
-   * @throws UserError if the folder holds a record or cannot be written
-   */
-  public void backup(Path folder) {
-    new Backup(folder).of(database);
-  }
-
-  @Override
-  public void close() {
-    database.close();
-  }
 }

@@ -37,7 +37,8 @@ final class JointBook {
   }
 
   void add(Overrule overrule) {
-    handle.execute(
+    say(
+        EntryKind.OVERRULE,
         "INSERT INTO overrule (joint_id, verdict, finding, reason, person, given_at, zone)"
             + " VALUES (?, ?, ?, ?, ?, ?, ?)",
         joint,
@@ -47,12 +48,12 @@ final class JointBook {
         overrule.person(),
         ScoringWriter.time(overrule.at()),
         overrule.at().getZone().getId());
-    new Chain(handle).addLast(EntryKind.OVERRULE);
   }
 
   void add(BenchResult result) {
     result.otherPin().ifPresent(this::check);
-    handle.execute(
+    say(
+        EntryKind.BENCH_RESULT,
         "INSERT INTO bench_result (joint_id, test, result, other_pin, person, taken_at, zone)"
             + " VALUES (?, ?, ?, ?, ?, ?, ?)",
         joint,
@@ -62,7 +63,6 @@ final class JointBook {
         result.person(),
         ScoringWriter.time(result.at()),
         result.at().getZone().getId());
-    new Chain(handle).addLast(EntryKind.BENCH_RESULT);
   }
 
   /** The meter's other probe is at another pin of the same row. */
@@ -104,7 +104,7 @@ final class JointBook {
                         + " JOIN scoring my ON my.id = mine.scoring_id"
                         + " WHERE s.board_id = my.board_id AND s.stage = my.stage"
                         + " AND s.attempt = my.attempt AND s.connector = my.connector"
-                        + " AND s.leads = my.leads AND s.port IS my.port AND %s AND x.id NOT IN"
+                        + " AND s.leads = my.leads AND s.port IS NOT DISTINCT FROM my.port AND %s AND x.id NOT IN"
                         + " (SELECT %s_id FROM taken_back WHERE %s_id IS NOT NULL)")
                     .formatted(table, which, table, table),
                 joint)
@@ -115,7 +115,8 @@ final class JointBook {
           "nothing stands at this pin that could be taken back;"
               + " \"leadlight record show\" lists what was said");
     }
-    handle.execute(
+    say(
+        EntryKind.TAKEN_BACK,
         "INSERT INTO taken_back (%s_id, reason, person, taken_back_at, zone) VALUES (?, ?, ?, ?, ?)"
             .formatted(table),
         last,
@@ -123,6 +124,9 @@ final class JointBook {
         why.person(),
         ScoringWriter.time(why.at()),
         why.at().getZone().getId());
-    new Chain(handle).addLast(EntryKind.TAKEN_BACK);
+  }
+
+  private void say(EntryKind kind, String sql, Object... values) {
+    new Chain(handle).add(kind, ScoringWriter.id(handle, sql, values));
   }
 }

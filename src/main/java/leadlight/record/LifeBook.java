@@ -24,18 +24,20 @@ final class LifeBook {
   }
 
   void add(String job, String board, LifeEvent event) {
-    handle.execute(
-        "INSERT INTO life_event (board_id, kind, words, pins, is_good, person, said_at, zone)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-        new ScoringWriter(handle).board(job, board),
-        event.kind().id(),
-        event.words(),
-        JsonText.of(event.pins()),
-        event.good().orElse(null),
-        event.person(),
-        ScoringWriter.time(event.at()),
-        event.at().getZone().getId());
-    new Chain(handle).addLast(EntryKind.LIFE_EVENT);
+    long id =
+        ScoringWriter.id(
+            handle,
+            "INSERT INTO life_event (board_id, kind, words, pins, is_good, person, said_at, zone)"
+                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+            new ScoringWriter(handle).board(job, board),
+            event.kind().id(),
+            event.words(),
+            JsonText.of(event.pins()),
+            event.good().map(good -> good ? 1 : 0).orElse(null),
+            event.person(),
+            ScoringWriter.time(event.at()),
+            event.at().getZone().getId());
+    new Chain(handle).add(EntryKind.LIFE_EVENT, id);
   }
 
   List<LifeEvent> read(String job, String board) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Database;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,12 +30,17 @@ class DrillRecordTest {
 
   @BeforeEach
   void open() {
-    record = DrillRecord.open(folder);
+    record = DrillRecord.open(at(folder));
   }
 
   @AfterEach
   void close() {
     record.close();
+  }
+
+  /** Where a record of that name lies; on a server in SharedRecordTests. */
+  RecordPlace at(Path path) {
+    return new RecordPlace.Folder(path);
   }
 
   private static DrillAnswer answer(int specimen, int pin, Verdict said, FindingKind... finding) {
@@ -122,8 +128,12 @@ class DrillRecordTest {
     assertThat(record.answers(sitting)).isEmpty();
     assertThat(record.answers(other)).hasSize(1);
     assertThat(record.erase("nobody")).isZero();
+    assertThat(filed()).doesNotContain(name);
+  }
+
+  String filed() throws IOException {
     byte[] file = Files.readAllBytes(folder.resolve(Database.FILE));
-    assertThat(new String(file, StandardCharsets.ISO_8859_1)).doesNotContain(name);
+    return new String(file, StandardCharsets.ISO_8859_1);
   }
 
   @Test
@@ -137,7 +147,7 @@ class DrillRecordTest {
 
   @Test
   void closedIsClosed() {
-    DrillRecord another = DrillRecord.open(folder);
+    DrillRecord another = DrillRecord.open(at(folder));
     another.close();
     assertThatThrownBy(another::people).isInstanceOf(Exception.class);
   }

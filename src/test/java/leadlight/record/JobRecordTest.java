@@ -44,6 +44,7 @@ import leadlight.model.result.Settings;
 import leadlight.model.row.Lead;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
+import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Database;
 import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
@@ -83,6 +84,11 @@ class JobRecordTest {
   void files() throws IOException {
     photo = Files.writeString(folder.resolve("a'b\n\u00e9.jpg"), "pixels");
     results = Files.writeString(folder.resolve("r.json"), "{}");
+  }
+
+  /** Where a record of that name lies; on a server in SharedRecordTests. */
+  RecordPlace at(Path path) {
+    return new RecordPlace.Folder(path);
   }
 
   private static GradedJoint joint(int pin, Verdict verdict) {
@@ -180,10 +186,10 @@ class JobRecordTest {
   @Test
   void whatGoesInComesOut() throws IOException {
     long id;
-    try (JobRecord record = JobRecord.open(folder.resolve("record"))) {
+    try (JobRecord record = JobRecord.open(at(folder.resolve("record")))) {
       id = record.add(run(record, "one"), scoring(false));
     }
-    try (JobRecord record = JobRecord.open(folder.resolve("record"))) {
+    try (JobRecord record = JobRecord.open(at(folder.resolve("record")))) {
       Scoring scoring = record.scoring(id);
       assertThat(scoring.subject()).isEqualTo(SUBJECT);
       assertThat(scoring.photo()).isEqualTo(scored().photo());
@@ -202,7 +208,7 @@ class JobRecordTest {
 
   @Test
   void sentencesStandBesideTheCodesForReadersOfTheTables() throws Exception {
-    try (JobRecord record = JobRecord.open(folder)) {
+    try (JobRecord record = JobRecord.open(at(folder))) {
       record.add(run(record, "one"), scoring(false));
     }
     String url = "jdbc:sqlite:" + folder.resolve(Database.FILE);
@@ -219,7 +225,7 @@ class JobRecordTest {
 
   @Test
   void anEqualScoringIsKeptOnceUnlessOneMoreIsAskedFor() throws IOException {
-    try (JobRecord record = JobRecord.open(folder)) {
+    try (JobRecord record = JobRecord.open(at(folder))) {
       long run = run(record, "one");
       long first = record.add(run, scoring(false));
 
@@ -232,7 +238,7 @@ class JobRecordTest {
 
   @Test
   void aPersonsOpinionStandsBesideTheTools() throws IOException {
-    try (JobRecord record = JobRecord.open(folder)) {
+    try (JobRecord record = JobRecord.open(at(folder))) {
       long id = record.add(run(record, "one"), scoring(false));
       Overrule opinion =
           new Overrule(Verdict.ACCEPTABLE, Optional.empty(), "a reflection", "Grace", NOON);
@@ -254,7 +260,7 @@ class JobRecordTest {
 
   @Test
   void aSearchFindsByJobDayConnectorAndFinding() throws IOException {
-    try (JobRecord record = JobRecord.open(folder)) {
+    try (JobRecord record = JobRecord.open(at(folder))) {
       record.add(run(record, "one"), scoring(false));
       Search all = Search.all();
 
@@ -278,7 +284,7 @@ class JobRecordTest {
 
   @Test
   void verifyNamesAChangedPhotoAndLostResults() throws IOException {
-    try (JobRecord record = JobRecord.open(folder)) {
+    try (JobRecord record = JobRecord.open(at(folder))) {
       record.add(run(record, "one"), scoring(false));
       Files.writeString(photo, "other pixels");
       Files.delete(results);
@@ -294,7 +300,7 @@ class JobRecordTest {
   void anotherReaderIsAnotherMethod() throws IOException {
     Method other =
         new Method(SETTINGS, METHOD.limitsSha256(), METHOD.toolVersion(), Optional.of("new"));
-    try (JobRecord record = JobRecord.open(folder)) {
+    try (JobRecord record = JobRecord.open(at(folder))) {
       record.add(run(record, "one"), scoring(false));
       String name = photo.getFileName().toString();
 

@@ -20,6 +20,7 @@ import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.model.remark.NoteOfRow;
 import leadlight.model.row.RowOutcome;
+import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Database;
 import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
@@ -50,12 +51,17 @@ class RunsTest {
   @BeforeEach
   void open() {
     boards = new ScoredBoard(folder);
-    record = JobRecord.open(folder.resolve("record"));
+    record = JobRecord.open(at(folder.resolve("record")));
   }
 
   @AfterEach
   void close() {
     record.close();
+  }
+
+  /** Where a record of that name lies; on a server in SharedRecordTests. */
+  RecordPlace at(Path path) {
+    return new RecordPlace.Folder(path);
   }
 
   private long run(String name, String source) {
@@ -70,18 +76,22 @@ class RunsTest {
 
   private void behindItsBack(String line) throws SQLException {
     record.close();
+    alter(at(folder.resolve("record")), line);
+    record = JobRecord.open(at(folder.resolve("record")));
+  }
+
+  void alter(RecordPlace place, String line) throws SQLException {
     Path file = folder.resolve("record").resolve(Database.FILE);
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
         Statement statement = connection.createStatement()) {
       statement.execute(line);
     }
-    record = JobRecord.open(folder.resolve("record"));
   }
 
   @Test
   void aFolderHoldsARecordOnceOneWasMade() {
-    assertThat(JobRecord.isIn(folder)).isFalse();
-    assertThat(JobRecord.isIn(folder.resolve("record"))).isTrue();
+    assertThat(JobRecord.isIn(at(folder))).isFalse();
+    assertThat(JobRecord.isIn(at(folder.resolve("record")))).isTrue();
   }
 
   @Test
@@ -265,7 +275,11 @@ class RunsTest {
 
     behindItsBack("UPDATE board SET job_id = 77");
 
-    assertThat(record.troubles()).anyMatch(line -> line.contains("not there: board row 1"));
+    assertThat(record.troubles()).anyMatch(line -> line.contains("not there: " + rowOf("board")));
+  }
+
+  String rowOf(String table) {
+    return table + " row 1";
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
+import leadlight.record.engine.RecordPlace;
 import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
 import leadlight.record.said.Overrule;
@@ -30,7 +31,7 @@ class TakeBackTest {
 
   @BeforeEach
   void aBoard() {
-    record = JobRecord.open(folder);
+    record = JobRecord.open(at(folder));
     record.add(new ScoredBoard(folder).scoring("0412", "A1"));
   }
 
@@ -38,6 +39,11 @@ class TakeBackTest {
   void theRecordIsSound() {
     assertThat(record.troubles()).isEmpty();
     record.close();
+  }
+
+  /** Where a record of that name lies; on a server in SharedRecordTests. */
+  RecordPlace at(Path path) {
+    return new RecordPlace.Folder(path);
   }
 
   private static Overrule says(Verdict verdict) {

@@ -64,7 +64,7 @@ public final class BatchCommand implements Callable<Integer> {
             + (again ? ", again" : "")
             + ")";
     try (StopSignal signal = new StopSignal();
-        JobRecord record = JobRecord.open(options.record());
+        JobRecord record = options.record();
         BatchRun run = BatchRun.open(what, options.out(), record, setup)) {
       signal.asks(run::stop);
       return new BatchShow(streams, record, run, options.words()).run(photos).code();

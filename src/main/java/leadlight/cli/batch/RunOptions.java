@@ -31,6 +31,7 @@ import leadlight.model.result.Settings;
 import leadlight.model.row.RowHint;
 import leadlight.page.PhotoPage;
 import leadlight.reader.SecondReader;
+import leadlight.record.JobRecord;
 import leadlight.report.words.ReportContext;
 import leadlight.text.Messages;
 import leadlight.vision.Frame;
@@ -78,8 +79,8 @@ final class RunOptions {
     return pages.words();
   }
 
-  Path record() {
-    return record.folder();
+  JobRecord record() {
+    return record.open();
   }
 
   Defaults defaults() {

@@ -73,7 +73,7 @@ public final class WatchCommand implements Callable<Integer> {
         "watch %s (%s, limits %s)"
             .formatted(folder.toAbsolutePath().normalize(), options.how(), setup.limits().id());
     try (StopSignal signal = new StopSignal();
-        JobRecord record = JobRecord.open(options.record());
+        JobRecord record = options.record();
         BatchRun run = BatchRun.open(what, options.out(), record, setup)) {
       FolderWatch watch = new FolderWatch(folder, options.defaults(), run);
       signal.asks(watch::stop);

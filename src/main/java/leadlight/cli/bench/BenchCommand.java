@@ -104,7 +104,7 @@ public final class BenchCommand implements Callable<Integer> {
     OutputFolder.make(out);
     AcceptanceSet set = limits.load();
     Optional<Bench> enrolled = bench.bench(Opinions.BOTH);
-    try (JobRecord open = JobRecord.open(record.folder());
+    try (JobRecord open = record.open();
         BenchServer server = BenchServer.start(setup(open, presets, set, enrolled))) {
       streams.out().println("open this address in a browser of this computer:");
       streams.out().println("  " + server.address());

@@ -48,7 +48,7 @@ final class DrillJudgeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     OpenSet set = OpenSet.read(folder);
-    try (DrillRecord open = DrillRecord.open(record.folder())) {
+    try (DrillRecord open = record.drill()) {
       Judging judging = new Judging(set, open, person.name(), tellAtEnd, ZonedDateTime::now);
       desk.sit(judging, folder, streams);
       judging.lastWords().forEach(streams.out()::println);

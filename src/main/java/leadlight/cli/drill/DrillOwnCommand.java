@@ -81,7 +81,7 @@ final class DrillOwnCommand implements Callable<Integer> {
       OutputFolder.make(pictures);
       set.pictures().forEach((name, jpeg) -> WholeFile.write(pictures.resolve(name), jpeg));
     }
-    try (DrillRecord open = DrillRecord.open(record.folder())) {
+    try (DrillRecord open = record.drill()) {
       Judging judging = new Judging(set, open, person.name(), false, ZonedDateTime::now);
       desk.sit(judging, pictures, streams);
       judging.lastWords().forEach(streams.out()::println);

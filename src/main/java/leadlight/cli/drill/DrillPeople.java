@@ -17,8 +17,7 @@ final class DrillPeople {
 
   /** The trainees' part of a record that is there. */
   static DrillRecord existing(RecordOption record) {
-    record.existing().close();
-    return DrillRecord.open(record.folder());
+    return record.existingDrill();
   }
 
   /** A person's history; nobody who asks for one has misspelt the name unnoticed. */

@@ -40,9 +40,9 @@ public final class ImportCommand implements Callable<Integer> {
           .out()
           .println(
               "imported into "
-                  + record.folder()
+                  + record.place()
                   + ", seal "
-                  + JobRecord.importInto(record.folder(), lines, file.toString()));
+                  + JobRecord.importInto(record.place(), lines, file.toString()));
     } catch (IOException e) {
       throw new UserError(file + " cannot be read; name what \"record export\" wrote");
     }

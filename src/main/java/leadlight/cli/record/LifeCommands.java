@@ -118,7 +118,7 @@ public final class LifeCommands {
       if (events.isEmpty()) {
         throw new UserError("nothing to note; say --complaint, --serial, --part, --heat, ...");
       }
-      try (JobRecord open = JobRecord.open(record.folder())) {
+      try (JobRecord open = record.open()) {
         JobRecord.BoardName name = board.any(open);
         events.forEach(event -> open.add(name.job(), name.board(), event));
         streams

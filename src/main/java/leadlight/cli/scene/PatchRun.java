@@ -10,6 +10,7 @@ import leadlight.cli.trial.OpinionColumns;
 import leadlight.cli.trial.TrialRun;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
+import leadlight.model.joint.Joint;
 import leadlight.model.picture.RowPictures;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.row.RowOutcome;

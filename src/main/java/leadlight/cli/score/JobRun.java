@@ -49,7 +49,7 @@ final class JobRun {
   /** The worst status of all. */
   ExitStatus score(List<Path> photos, Subject asked) {
     ExitStatus worst = ExitStatus.GOOD;
-    try (JobRecord record = JobRecord.open(options.record().folder())) {
+    try (JobRecord record = options.record().open()) {
       JobScorer scorer =
           new JobScorer(
               new JobScorer.Desk(

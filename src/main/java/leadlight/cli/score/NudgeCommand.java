@@ -113,7 +113,7 @@ public final class NudgeCommand implements Callable<Integer> {
   /** The photo at rest goes into the record, and what each pushed lead did as a prod of it. */
   private void record(
       NudgeRun.Result result, Subject subject, Settings settings, AcceptanceSet set) {
-    try (JobRecord record = JobRecord.open(job.record().folder())) {
+    try (JobRecord record = job.record().open()) {
       JobScorer scorer =
           new JobScorer(
               new JobScorer.Desk(

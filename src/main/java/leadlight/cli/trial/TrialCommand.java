@@ -26,6 +26,7 @@ import leadlight.model.row.RowHint;
 import leadlight.quality.bench.BenchPages;
 import leadlight.quality.bench.BenchTally;
 import leadlight.record.JobRecord;
+import leadlight.record.engine.RecordPlace;
 import leadlight.trial.NoteSummary;
 import leadlight.trial.NoteTable;
 import leadlight.trial.TrialSummary;
@@ -106,11 +107,11 @@ public final class TrialCommand implements Callable<Integer> {
 
   @Option(
       names = "--record",
-      paramLabel = "DIR",
+      paramLabel = "DIR|URL",
       description =
           "Instead of photos with truth: the tool's opinions in this record beside what the bench "
               + "and people said of them.")
-  private Optional<Path> record = Optional.empty();
+  private Optional<String> record = Optional.empty();
 
   @Option(
       names = "--sets",
@@ -151,7 +152,7 @@ public final class TrialCommand implements Callable<Integer> {
       throw new UserError("a trial takes a FOLDER of photos with truth, or --record DIR; name one");
     }
     if (record.isPresent()) {
-      return bench(record.get());
+      return bench(RecordPlace.parse(record.get()));
     }
     int count = threads.count();
     if (bench.given() && (sets.isPresent() || enrol.isPresent())) {
@@ -195,9 +196,9 @@ public final class TrialCommand implements Callable<Integer> {
     return ExitStatus.GOOD.code();
   }
 
-  private int bench(Path at) {
+  private int bench(RecordPlace at) {
     if (!JobRecord.isIn(at)) {
-      throw new UserError("no record in " + at + "; name its folder with --record");
+      throw new UserError("no record in " + at + "; name where it is with --record");
     }
     try (JobRecord open = JobRecord.open(at)) {
       BenchTally tally = BenchTally.of(RecordBench.read(open));

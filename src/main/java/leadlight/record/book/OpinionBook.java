@@ -39,7 +39,7 @@ final class OpinionBook {
         whose,
         JsonText.of(chances),
         reading.map(Reading::strangeness).orElse(null),
-        reading.map(Reading::unlike).orElse(null),
+        reading.map(it -> it.unlike() ? 1 : 0).orElse(null),
         reading.flatMap(Reading::moved).map(OpinionBook::corners).orElse(null));
   }
 

@@ -79,9 +79,12 @@ public final class RunBook {
   public void put(long run, RunPhoto photo) {
     Subject subject = photo.subject();
     handle.execute(
-        "INSERT OR REPLACE INTO run_photo (run_id, photo_path, job, board, stage, attempt,"
+        "INSERT INTO run_photo (run_id, photo_path, job, board, stage, attempt,"
             + " method_key, outcome, scoring_id, message, port)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"
+            + " ON CONFLICT (run_id, photo_path, job, board, stage, attempt, method_key)"
+            + " DO UPDATE SET outcome = excluded.outcome, scoring_id = excluded.scoring_id,"
+            + " message = excluded.message, port = excluded.port",
         run,
         photo.photo().toAbsolutePath().toString(),
         subject.job(),

@@ -27,7 +27,7 @@ public final class SaidBook {
       " JOIN joint j ON j.id = x.joint_id JOIN scoring s ON s.id = j.scoring_id"
           + " JOIN scoring my ON my.id = ? WHERE s.board_id = my.board_id AND s.stage = my.stage"
           + " AND s.attempt = my.attempt AND s.connector = my.connector AND s.leads = my.leads"
-          + " AND s.port IS my.port"
+          + " AND s.port IS NOT DISTINCT FROM my.port"
           + " ORDER BY x.id";
 
   private static final String BACK =

@@ -39,7 +39,7 @@ public final class ScoringReader {
       "s.id = (SELECT max(o.id) FROM scoring o JOIN photo q ON q.id = o.photo_id"
           + " WHERE o.board_id = s.board_id AND o.stage = s.stage AND o.attempt = s.attempt"
           + " AND q.file_name = p.file_name AND o.connector = s.connector AND o.leads = s.leads"
-          + " AND o.product_class = s.product_class AND o.port IS s.port)";
+          + " AND o.product_class = s.product_class AND o.port IS NOT DISTINCT FROM s.port)";
 
   private final Handle handle;
 
@@ -63,7 +63,7 @@ public final class ScoringReader {
         .select(
             SELECT
                 + " WHERE j.name = ? AND b.name = ? AND s.stage = ? AND s.attempt = ?"
-                + " AND s.port IS ?"
+                + " AND s.port IS NOT DISTINCT FROM ?"
                 + " AND p.file_name = ? AND p.sha256 = ? AND m.key = ?"
                 + " ORDER BY s.repeat DESC LIMIT 1",
             subject.job(),
@@ -78,9 +78,28 @@ public final class ScoringReader {
         .findOne();
   }
 
+  /** Where the results of a scoring lie. */
+  public Path results(long scoring) {
+    return handle
+        .select("SELECT results FROM scoring WHERE id = ?", scoring)
+        .map((row, context) -> Path.of(row.getString("results")))
+        .one();
+  }
+
+  /** Where the results of all scorings of a photo lie. */
+  public List<Path> resultsOf(String sha256) {
+    return handle
+        .select(
+            "SELECT s.results FROM scoring s JOIN photo p ON p.id = s.photo_id"
+                + " WHERE p.sha256 = ? ORDER BY s.id",
+            sha256)
+        .map((row, context) -> Path.of(row.getString("results")))
+        .list();
+  }
+
   /** The scorings that are meant, oldest first, one after the other. */
   public void each(Search search, Consumer<Scoring> take) {
-    List<String> where = new ArrayList<>(List.of("1"));
+    List<String> where = new ArrayList<>(List.of("TRUE"));
     List<Object> values = new ArrayList<>();
     search.job().ifPresent(job -> add(where, values, "j.name = ?", job));
     search.board().ifPresent(board -> add(where, values, "b.name = ?", board));

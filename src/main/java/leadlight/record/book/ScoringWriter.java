@@ -74,27 +74,38 @@ public final class ScoringWriter {
   }
 
   private long id(String sql, Object... values) {
+    return id(handle, sql, values);
+  }
+
+  /** Inserts a row; its number. */
+  public static long id(Handle handle, String sql, Object... values) {
     return handle.select(sql + " RETURNING id", values).mapTo(Long.class).one();
+  }
+
+  /** Number of a row that is there; no row of these is ever changed. */
+  private Optional<Long> known(String sql, Object... values) {
+    return handle.select(sql, values).mapTo(Long.class).findOne();
   }
 
   /** The board's number; job and board are made if they are not there. */
   public long board(String jobName, String boardName) {
     long job =
-        id(
-            "INSERT INTO job (name) VALUES (?) ON CONFLICT DO UPDATE SET name = excluded.name",
-            jobName);
-    return id(
-        "INSERT INTO board (job_id, name) VALUES (?, ?)"
-            + " ON CONFLICT DO UPDATE SET name = excluded.name",
-        job,
-        boardName);
+        known("SELECT id FROM job WHERE name = ?", jobName)
+            .orElseGet(() -> id("INSERT INTO job (name) VALUES (?)", jobName));
+    return known("SELECT id FROM board WHERE job_id = ? AND name = ?", job, boardName)
+        .orElseGet(() -> id("INSERT INTO board (job_id, name) VALUES (?, ?)", job, boardName));
   }
 
   private long photo(PhotoInfo photo) {
+    return known(
+            "SELECT id FROM photo WHERE sha256 = ? AND file_name = ?", photo.sha256(), photo.file())
+        .orElseGet(() -> newPhoto(photo));
+  }
+
+  private long newPhoto(PhotoInfo photo) {
     return id(
         "INSERT INTO photo (sha256, file_name, width_px, height_px, format, bits_per_channel,"
-            + " exif_orientation, taken_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"
-            + " ON CONFLICT DO UPDATE SET sha256 = excluded.sha256",
+            + " exif_orientation, taken_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         photo.sha256(),
         photo.file(),
         photo.widthPx(),
@@ -106,10 +117,14 @@ public final class ScoringWriter {
   }
 
   private long method(Method method) {
+    return known("SELECT id FROM method WHERE key = ?", method.key())
+        .orElseGet(() -> newMethod(method));
+  }
+
+  private long newMethod(Method method) {
     return id(
         "INSERT INTO method (key, settings, limits_sha256, tool_version, reader, bench)"
-            + " VALUES (?, ?, ?, ?, ?, ?)"
-            + " ON CONFLICT DO UPDATE SET key = excluded.key",
+            + " VALUES (?, ?, ?, ?, ?, ?)",
         method.key(),
         JsonText.of(method.settings()),
         method.limitsSha256(),

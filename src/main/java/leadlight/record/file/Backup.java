@@ -17,6 +17,11 @@ public final class Backup {
   }
 
   public void of(Database database) {
+    if (!(database instanceof SqliteDatabase)) {
+      throw new UserError(
+          "a record on a server is copied by the server's own means: pg_dump -Fc -f FILE DATABASE;"
+              + " or by \"leadlight record export FILE.jsonl\"");
+    }
     Path target = folder.resolve(Database.FILE);
     if (Files.exists(target)) {
       throw new UserError(folder + " holds a record already; name a folder for the copy alone");

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import leadlight.data.Hash;
 import leadlight.data.JsonText;
+import leadlight.record.engine.Engine;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -36,9 +37,11 @@ public final class Chain {
   static final String UNREADABLE = "unreadable";
 
   private final Handle handle;
+  private final Engine engine;
 
   public Chain(Handle handle) {
     this.handle = handle;
+    this.engine = Engine.of(handle);
   }
 
   /** One entry. */
@@ -74,11 +77,6 @@ public final class Chain {
             .mapTo(String.class)
             .one();
     append(kind.table(), ref, at, content(kind, ref).orElseThrow(), JsonText.of(files(kind, ref)));
-  }
-
-  /** Adds the row that was written last. */
-  public void addLast(EntryKind kind) {
-    add(kind, handle.select("SELECT last_insert_rowid()").mapTo(Long.class).one());
   }
 
   private void append(String kind, long ref, String at, String content, String files) {
@@ -180,14 +178,12 @@ public final class Chain {
     }
   }
 
-  private static String row(ResultSet row) throws SQLException {
+  private String row(ResultSet row) throws SQLException {
     ResultSetMetaData columns = row.getMetaData();
     Map<String, String> values = new TreeMap<>();
     for (int i = 1; i <= columns.getColumnCount(); i++) {
-      String value = row.getString(i);
-      if (value != null) {
-        values.put(columns.getColumnLabel(i), value);
-      }
+      String name = columns.getColumnLabel(i);
+      engine.text(row, i).ifPresent(value -> values.put(name, value));
     }
     StringBuilder text = new StringBuilder();
     values.forEach(

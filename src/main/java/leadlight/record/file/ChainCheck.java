@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import leadlight.data.JsonText;
+import leadlight.record.engine.Engine;
 import org.jdbi.v3.core.Handle;
 
 /** Compares the chain with itself, with the rows it proves, and with their files. */
@@ -76,12 +77,7 @@ public final class ChainCheck {
       before = entry.hash();
       number++;
     }
-    long ever =
-        handle
-            .select("SELECT seq FROM sqlite_sequence WHERE name = 'entry'")
-            .mapTo(Long.class)
-            .findOne()
-            .orElse(0L);
+    long ever = Engine.of(handle).entriesEver(handle);
     if (ever != number - 1) {
       troubles.add("the chain ends at entry " + (number - 1) + " of " + ever);
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadlight.data.Hash;
+import leadlight.record.engine.Engine;
 import org.jdbi.v3.core.Handle;
 
 /** Looks whether the record is sound: the file, its references, its photos and results. */
@@ -21,15 +22,7 @@ public final class Check {
 
   /** One line per trouble; none if all is sound. */
   public List<String> troubles(Optional<Seal> seal) {
-    for (String line : handle.select("PRAGMA integrity_check").mapTo(String.class).list()) {
-      if (!line.equals("ok")) {
-        troubles.add("the database file is damaged: " + line);
-      }
-    }
-    handle
-        .select("PRAGMA foreign_key_check")
-        .map((row, context) -> row.getString("table") + " row " + row.getLong("rowid"))
-        .forEach(place -> troubles.add("refers to something that is not there: " + place));
+    troubles.addAll(Engine.of(handle).troubles(handle));
     SchemaCheck.Troubles schema = SchemaCheck.troubles(handle);
     troubles.addAll(schema.lines());
     if (schema.tableLost()) {
@@ -47,7 +40,7 @@ public final class Check {
         .select(
             "SELECT s.id, s.leads, count(j.id) AS joints FROM scoring s"
                 + " LEFT JOIN joint j ON j.scoring_id = s.id WHERE s.row_reason IS NULL"
-                + " GROUP BY s.id HAVING joints <> s.leads")
+                + " GROUP BY s.id HAVING count(j.id) <> s.leads")
         .map(
             (row, context) ->
                 "scoring %d has %d joints of %d"

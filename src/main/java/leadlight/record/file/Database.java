@@ -1,61 +1,44 @@
 package leadlight.record.file;
 
-import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import leadlight.model.UserError;
-import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.FlywayException;
-import org.flywaydb.core.api.MigrationInfo;
-import org.jdbi.v3.core.Handle;
+import leadlight.record.engine.RecordPlace;
 import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.HandleConsumer;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
-import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /**
- * The SQLite file of a record folder, brought up to date when opened. One connection, used by one
- * thread at a time. A write is one transaction that is on the disk when it returns ("PRAGMA
- * synchronous = FULL", rollback journal: docs/record.md says why); it waits for other programs.
+ * An open record, brought up to date. One connection, used by one thread at a time. A write is one
+ * transaction that is on the disk when it returns; writes of all programs follow each other.
+ *
+ * <p>Every method throws {@link UserError} if the record cannot be read or written.
  */
-public final class Database implements AutoCloseable {
+public interface Database extends AutoCloseable {
 
-  public static final String FILE = "leadlight.sqlite";
+  /** The file of a record in a folder. */
+  String FILE = "leadlight.sqlite";
 
-  private static final String LOCK = "migrate.lock";
-  private static final int PATIENCE_MS = 60_000;
-
-  private final Path file;
-  private final Handle handle;
-
-  private Database(Path file, Handle handle) {
-    this.file = file;
-    this.handle = handle;
+  /** Opens the record of a folder; makes both if they are not there. */
+  static Database open(Path folder) {
+    return open(new RecordPlace.Folder(folder));
   }
 
-  public static Database open(Path folder) {
-    Path file = folder.resolve(FILE);
-    try {
-      Files.createDirectories(folder);
-      SQLiteDataSource source = source(file);
-      migrate(folder, source);
-      Database database = new Database(file, Jdbi.create(source).open());
-      database.beginChain();
-      return database;
-    } catch (IOException e) {
-      throw new UserError(
-          "the record in " + folder + " cannot be written; choose a folder that is yours");
-    } catch (FlywayException | JdbiException e) {
-      throw trouble(file, e);
-    }
+  /** Opens a record; makes it if it is not there. */
+  static Database open(RecordPlace place) {
+    Database database =
+        place instanceof RecordPlace.Server server
+            ? SharedDatabase.open(server)
+            : SqliteDatabase.open(((RecordPlace.Folder) place).path());
+    database.beginChain();
+    return database;
+  }
+
+  /** Whether there is a record. */
+  static boolean isThere(RecordPlace place) {
+    return place instanceof RecordPlace.Server server
+        ? SharedDatabase.isThere(server)
+        : Files.isRegularFile(((RecordPlace.Folder) place).path().resolve(FILE));
   }
 
   /** A record that an older Leadlight wrote is proven from now on. */
@@ -67,60 +50,26 @@ public final class Database implements AutoCloseable {
     }
   }
 
-  private static SQLiteDataSource source(Path file) {
-    SQLiteConfig config = new SQLiteConfig();
-    config.enforceForeignKeys(true);
-    config.setBusyTimeout(PATIENCE_MS);
-    config.setJournalMode(SQLiteConfig.JournalMode.DELETE);
-    config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-    config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
-    SQLiteDataSource source = new SQLiteDataSource(config);
-    source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
-    return source;
-  }
+  /** Reads; may be tried again, so that the query must do nothing but answer. */
+  <T> T read(HandleCallback<T, SQLException> query);
+
+  /** Reads row by row into what the caller holds: never tried again. */
+  <T> T stream(HandleCallback<T, SQLException> query);
+
+  /** As {@link #stream}, all of it as of one moment. */
+  <T> T moment(HandleCallback<T, SQLException> query);
 
   /**
-   * Flyway cannot lock an SQLite file against a second Flyway, so a lock file does between programs
-   * and this method's own lock within one.
+   * All of it or, if it throws or the program dies, nothing. May be tried again, so that it must
+   * change nothing but the record.
    */
-  private static synchronized void migrate(Path folder, SQLiteDataSource source)
-      throws IOException {
-    try (FileChannel channel =
-            FileChannel.open(
-                folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-        FileLock lock = channel.lock()) {
-      Flyway flyway =
-          Flyway.configure(Database.class.getClassLoader())
-              .dataSource(source)
-              .locations("classpath:leadlight/record")
-              .load();
-      MigrationInfo newest = flyway.info().current();
-      if (isFuture(newest)) {
-        throw new UserError(
-            "the record in "
-                + folder
-                + " was written by a newer Leadlight; use that one, or another record folder");
-      }
-      flyway.migrate();
-      assert lock.isValid();
-    }
-  }
+  <T> T write(HandleCallback<T, SQLException> change);
 
-  private static boolean isFuture(MigrationInfo newest) {
-    return newest != null && newest.getState().isApplied() && !newest.getState().isResolved();
-  }
+  /** The same, never tried again. */
+  <T> T once(HandleCallback<T, SQLException> change);
 
-  public synchronized <T> T read(HandleCallback<T, SQLException> query) {
-    return guarded(() -> query.withHandle(handle));
-  }
-
-  /** All of it or, if it throws or the program dies, nothing. */
-  public synchronized <T> T write(HandleCallback<T, SQLException> change) {
-    return guarded(() -> handle.inTransaction(change));
-  }
-
-  /** The same for a change that answers nothing. */
-  public void change(HandleConsumer<SQLException> change) {
+  /** As {@link #write} for a change that answers nothing. */
+  default void change(HandleConsumer<SQLException> change) {
     write(
         transaction -> {
           change.useHandle(transaction);
@@ -128,57 +77,6 @@ public final class Database implements AutoCloseable {
         });
   }
 
-  private interface Work<T> {
-    T run() throws SQLException;
-  }
-
-  private <T> T guarded(Work<T> work) {
-    try {
-      return work.run();
-    } catch (SQLException | JdbiException e) {
-      throw trouble(file, e);
-    }
-  }
-
-  private static RuntimeException trouble(Path file, Exception e) {
-    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-      if (cause instanceof SQLiteException sqlite) {
-        SQLiteErrorCode code = sqlite.getResultCode();
-        return switch (SQLiteErrorCode.getErrorCode(code.code & 0xff)) {
-          case SQLITE_BUSY, SQLITE_LOCKED ->
-              new UserError(
-                  "the record " + file + " is in use by another program; close that, then rerun");
-          case SQLITE_FULL, SQLITE_IOERR ->
-              new UserError(
-                  "the record "
-                      + file
-                      + " cannot be written, its disk is full or gone; nothing"
-                      + " half-written stays; make room, then rerun");
-          case SQLITE_READONLY, SQLITE_CANTOPEN, SQLITE_PERM ->
-              new UserError(
-                  "the record " + file + " cannot be written; choose a folder that is yours");
-          case SQLITE_NOTADB, SQLITE_CORRUPT ->
-              new UserError(
-                  "the record "
-                      + file
-                      + " is damaged or no record; restore it from a copy, or"
-                      + " name another folder");
-          default -> new IllegalStateException(sqlite);
-        };
-      }
-    }
-    // A database whose tables are not ours, or a history that does not fit the program.
-    return e instanceof FlywayException
-        ? new UserError(
-            "the record "
-                + file
-                + " is damaged or no record; restore it from a copy, or"
-                + " name another folder")
-        : new IllegalStateException(e);
-  }
-
   @Override
-  public synchronized void close() {
-    handle.close();
-  }
+  void close();
 }

@@ -8,18 +8,17 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leadlight.data.JsonText;
 import leadlight.model.UserError;
+import leadlight.record.engine.Engine;
+import leadlight.record.engine.RecordPlace;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -28,14 +27,12 @@ import org.jdbi.v3.core.Handle;
  */
 public final class Dump {
 
-  private static final String TABLES =
-      "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"
-          + " AND name NOT LIKE 'flyway_%' ORDER BY name";
-
   private final Handle handle;
+  private final Engine engine;
 
   Dump(Handle handle) {
     this.handle = handle;
+    this.engine = Engine.of(handle);
   }
 
   /**
@@ -58,7 +55,7 @@ public final class Dump {
   /** Writes a record as one moment of it: its seal and rows in one transaction. */
   public static void of(Database database, OutputStream out) throws IOException {
     try {
-      database.write(
+      database.moment(
           handle -> {
             try {
               new Dump(handle).write(out);
@@ -72,15 +69,20 @@ public final class Dump {
     }
   }
 
-  /** Makes a record of lines in a folder that has none; nothing stays if they are not whole. */
-  public static Seal into(Path folder, BufferedReader lines, String name) throws IOException {
+  /** Makes a record of lines where there is none; nothing stays if they are not whole. */
+  public static Seal into(RecordPlace place, BufferedReader lines, String name) throws IOException {
     boolean whole = false;
-    try (Database made = Database.open(folder)) {
+    try (Database made = Database.open(place)) {
       Seal seal =
-          made.write(
+          made.once(
               handle -> {
                 try {
-                  return new Dump(handle).read(lines, name);
+                  Dump dump = new Dump(handle);
+                  // A record made anew has the beginning of its chain and no more.
+                  if (dump.rows() > 1) {
+                    throw taken(place);
+                  }
+                  return dump.read(lines, name);
                 } catch (IOException e) {
                   throw new UncheckedIOException(e);
                 }
@@ -93,10 +95,15 @@ public final class Dump {
       // Rows that the tables' own rules refuse: altered, or without what they refer to.
       throw notWhole(name, "its rows do not fit together");
     } finally {
-      if (!whole) {
-        Files.deleteIfExists(folder.resolve(Database.FILE));
+      if (!whole && place instanceof RecordPlace.Folder folder) {
+        Files.deleteIfExists(folder.path().resolve(Database.FILE));
       }
     }
+  }
+
+  /** That an import wants a place for itself. */
+  public static UserError taken(RecordPlace place) {
+    return new UserError(place + " holds a record already; name a place for this one alone");
   }
 
   private void write(OutputStream out) throws IOException {
@@ -106,11 +113,18 @@ public final class Dump {
       lines.writeRaw(JsonText.of(new Head(schema(), seal, rows())) + "\n");
       for (String table : tables()) {
         handle
-            .select("SELECT * FROM " + table)
+            .select("SELECT * FROM " + table + " ORDER BY " + key(table))
+            .setFetchSize(RowBatch.SIZE)
             .map((row, context) -> JsonText.of(new Row(table, values(row))))
             .forEach(line -> writeRaw(lines, line + "\n"));
       }
     }
+  }
+
+  /** Tables have a number, or else their first two columns. */
+  private String key(String table) {
+    List<String> columns = engine.columns(handle, table);
+    return columns.contains("id") || columns.size() == 1 ? "1" : "1, 2";
   }
 
   private static void writeRaw(JsonGenerator lines, String text) {
@@ -137,17 +151,22 @@ public final class Dump {
     Seal seal =
         Optional.ofNullable(head.seal()).flatMap(Seal::of).orElseThrow(() -> broken(name, 1));
     List<String> tables = tables();
-    handle.execute("PRAGMA defer_foreign_keys = ON");
-    handle.execute("DELETE FROM entry");
-    handle.execute("DELETE FROM sqlite_sequence");
+    engine.beginImport(handle);
+    RowBatch rows = new RowBatch(handle);
     int number = 1;
     for (String line = lines.readLine(); line != null; line = lines.readLine()) {
       Row row = parse(line, Row.class, name, ++number);
       if (row.row() == null || !tables.contains(row.table())) {
         throw broken(name, number);
       }
-      insert(row, name, number);
+      if (row.row().isEmpty()
+          || !engine.columns(handle, row.table()).containsAll(row.row().keySet())) {
+        throw broken(name, number);
+      }
+      rows.add(row.table(), row.row());
     }
+    rows.send();
+    engine.endImport(handle);
     prove(head, seal, number - 1, name);
     return seal;
   }
@@ -168,26 +187,6 @@ public final class Dump {
 
   private static UserError notWhole(String name, String why) {
     return new UserError(name + " is not whole: " + why + "; export again");
-  }
-
-  private void insert(Row row, String name, int number) {
-    List<String> known =
-        handle
-            .select("SELECT name FROM pragma_table_info(?)", row.table())
-            .mapTo(String.class)
-            .list();
-    if (row.row().isEmpty() || !known.containsAll(row.row().keySet())) {
-      throw broken(name, number);
-    }
-    handle.execute(
-        "INSERT INTO "
-            + row.table()
-            + " ("
-            + String.join(", ", row.row().keySet())
-            + ") VALUES ("
-            + String.join(", ", Collections.nCopies(row.row().size(), "?"))
-            + ")",
-        row.row().values().toArray());
   }
 
   private static <T> T parse(String line, Class<T> type, String name, int number) {
@@ -214,7 +213,7 @@ public final class Dump {
   }
 
   private List<String> tables() {
-    return new ArrayList<>(handle.select(TABLES).mapTo(String.class).list());
+    return engine.tables(handle);
   }
 
   private static Map<String, Object> values(ResultSet row) throws SQLException {

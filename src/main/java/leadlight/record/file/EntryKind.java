@@ -11,7 +11,7 @@ public enum EntryKind {
   SCORING(
       "scoring",
       "scored_at",
-      "1",
+      "TRUE",
       List.of(
           "SELECT s.*, b.name AS board, j.name AS job FROM scoring s JOIN board b"
               + " ON b.id = s.board_id JOIN job j ON j.id = b.job_id WHERE s.id = ?",
@@ -25,16 +25,18 @@ public enum EntryKind {
           "SELECT o.* FROM opinion o JOIN joint j ON j.id = o.joint_id WHERE j.scoring_id = ?"
               + " ORDER BY j.pin, o.whose")),
   /** A person's opinion. */
-  OVERRULE("overrule", "given_at", "1", List.of("SELECT * FROM overrule WHERE id = ?")),
+  OVERRULE("overrule", "given_at", "TRUE", List.of("SELECT * FROM overrule WHERE id = ?")),
   /** What the bench said. */
-  BENCH_RESULT("bench_result", "taken_at", "1", List.of("SELECT * FROM bench_result WHERE id = ?")),
+  BENCH_RESULT(
+      "bench_result", "taken_at", "TRUE", List.of("SELECT * FROM bench_result WHERE id = ?")),
   /** An opinion or a bench result that was withdrawn. */
-  TAKEN_BACK("taken_back", "taken_back_at", "1", List.of("SELECT * FROM taken_back WHERE id = ?")),
+  TAKEN_BACK(
+      "taken_back", "taken_back_at", "TRUE", List.of("SELECT * FROM taken_back WHERE id = ?")),
   /** What a board's life has beside photos, its hand-back among it. */
   LIFE_EVENT(
       "life_event",
       "said_at",
-      "1",
+      "TRUE",
       List.of(
           "SELECT e.*, b.name AS board, j.name AS job FROM life_event e JOIN board b"
               + " ON b.id = e.board_id JOIN job j ON j.id = b.job_id WHERE e.id = ?")),

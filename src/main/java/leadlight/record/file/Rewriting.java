@@ -12,7 +12,7 @@ public final class Rewriting {
   private Rewriting() {}
 
   public static void begin(Handle handle, long scoring) {
-    handle.execute("INSERT OR IGNORE INTO rewriting (scoring_id) VALUES (?)", scoring);
+    handle.execute("INSERT INTO rewriting (scoring_id) VALUES (?) ON CONFLICT DO NOTHING", scoring);
   }
 
   public static void end(Handle handle, long scoring) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leadlight.model.UserError;
+import leadlight.record.engine.Engine;
 import org.jdbi.v3.core.Handle;
 
 /** Compares the tables, indexes and migrations with those of a record made anew. */
@@ -39,8 +40,10 @@ final class SchemaCheck {
   record Troubles(List<String> lines, boolean tableLost) {}
 
   static Troubles troubles(Handle handle) {
-    Map<String, String> ours = schema(handle);
-    Map<String, String> expected = Expected.SCHEMA_AND_HISTORY;
+    boolean shared = Engine.of(handle) == Engine.POSTGRESQL;
+    Map<String, String> ours = shared ? SharedSchema.there(handle) : schema(handle);
+    Map<String, String> expected =
+        shared ? SharedSchema.madeAnew(handle) : Expected.SCHEMA_AND_HISTORY;
     List<String> troubles = new ArrayList<>();
     boolean tableLost = false;
     TreeSet<String> all = new TreeSet<>(ours.keySet());

@@ -1,7 +1,7 @@
 /**
- * The record as a file: opened and migrated, chained, checked, dumped, copied.
+ * The record as a whole: opened and migrated, chained, checked, dumped, copied.
  *
- * <p>In: a folder. Out: connections, proofs, copies. May use: {@code record}, {@code data}, {@code
- * model}.
+ * <p>In: a folder or a server. Out: connections, proofs, copies. May use: {@code record.engine},
+ * {@code data}, {@code model}.
  */
 package leadlight.record.file;

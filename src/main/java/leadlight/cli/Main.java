@@ -12,6 +12,7 @@ import leadlight.cli.terminal.Version;
 import leadlight.model.UserError;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
 
 /** The entry point. */
@@ -19,7 +20,7 @@ import picocli.CommandLine.ParameterException;
     name = "leadlight",
     description = "Scores the solder joints of a fine-pitch connector row from a photo.",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = Main.VersionLine.class,
     synopsisSubcommandLabel = "COMMAND",
     footer = {"", "LEADLIGHT COMMAND --help tells more. It never certifies a board."})
 public final class Main {
@@ -28,6 +29,15 @@ public final class Main {
   private static final int LONGEST_LINE = 8192;
 
   private Main() {}
+
+  /** What {@code --version} prints. */
+  static final class VersionLine implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+      return new String[] {"leadlight " + Version.number()};
+    }
+  }
 
   /** Runs a command and leaves with its exit status. */
   public static void main(String[] args) {

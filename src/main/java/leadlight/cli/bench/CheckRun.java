@@ -3,9 +3,6 @@ package leadlight.cli.bench;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
-import leadlight.cli.terminal.Streams;
 import leadlight.enrol.CheckBook;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
@@ -15,6 +12,7 @@ import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
+import leadlight.quality.Page;
 import leadlight.quality.chart.Individuals;
 import leadlight.quality.chart.IndividualsPages;
 import leadlight.text.Sentences;
@@ -32,8 +30,15 @@ final class CheckRun {
     this.scorer = new PhotoScorer(settings, limits);
   }
 
-  /** Whether the bench is as it was: good, or to be looked at. */
-  ExitStatus check(List<Path> photos, Streams streams) {
+  /**
+   * What the photos came to.
+   *
+   * @param asItWas false where the bench is to be looked at
+   */
+  record Checked(Page page, boolean asItWas) {}
+
+  /** Whether the bench is as it was. */
+  Checked check(List<Path> photos) {
     CheckBook book = CheckBook.in(benches, bench);
     int before = book.checks().size();
     for (Path photo : photos) {
@@ -54,12 +59,8 @@ final class CheckRun {
                 : "the bench is not as it was ("
                     + String.join("; ", signals)
                     + "): look at lamp, focus and exposure; until then --no-bench";
-    PageFiles.write(
-        IndividualsPages.page("bench " + bench + ", check board", result, charts),
-        benches.resolve(bench),
-        "checks",
-        streams);
-    return limits && !signals.isEmpty() ? ExitStatus.UNJUDGED : ExitStatus.GOOD;
+    Page page = IndividualsPages.page("bench " + bench + ", check board", result, charts);
+    return new Checked(page, !limits || signals.isEmpty());
   }
 
   private static List<Individuals> charts(CheckBook book) {

@@ -11,6 +11,7 @@ import leadlight.cli.option.ReaderOption;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.option.RowOptions;
 import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.enrol.BenchFolder;
 import leadlight.enrol.DefaultBench;
@@ -160,9 +161,7 @@ public final class EnrolCommand implements Callable<Integer> {
     }
     if (!check.isEmpty()) {
       folder.inUse();
-      return new CheckRun(name, benches.folder(), settings(), limits.load())
-          .check(check, streams)
-          .code();
+      return checked();
     }
     if (fromRecord) {
       return proposed(folder);
@@ -189,25 +188,17 @@ public final class EnrolCommand implements Callable<Integer> {
     return taught(folder);
   }
 
+  private int checked() {
+    CheckRun.Checked checked =
+        new CheckRun(name, benches.folder(), settings(), limits.load()).check(check);
+    PageShow.write(checked.page(), benches.folder().resolve(name), "checks", streams);
+    return (checked.asItWas() ? ExitStatus.GOOD : ExitStatus.UNJUDGED).code();
+  }
+
   private int proposed(BenchFolder folder) {
-    Enrolment before = folder.inUse();
     try (JobRecord open = record.existing()) {
-      RecordWords words = RecordWords.of(open, name);
-      RecordTeaching teaching =
-          new RecordTeaching(before, words, new PhotoShelf(record.folder()), limits.load());
-      Enrolment enrolment = teaching.proposed(folder.next());
-      words.lines().forEach(this::say);
-      teaching.left().forEach(line -> say("  left out: " + line));
-      BenchWords.of(enrolment).forEach(this::say);
-      List<String> changes = teaching.changes(enrolment);
-      say(
-          changes.isEmpty()
-              ? "no verdict of the past would change"
-              : "verdicts of the past that would change: " + changes.size());
-      changes.forEach(this::say);
-      say(
-          "proposed, not in use: %s; leadlight enrol %s --adopt puts it into use"
-              .formatted(folder.propose(enrolment), name));
+      PhotoShelf shelf = new PhotoShelf(record.folder());
+      RecordTeaching.propose(folder, name, open, shelf, limits.load()).forEach(this::say);
     }
     return ExitStatus.GOOD.code();
   }

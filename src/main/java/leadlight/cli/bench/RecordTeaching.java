@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import leadlight.enrol.Bench;
+import leadlight.enrol.BenchFolder;
 import leadlight.enrol.Enroller;
 import leadlight.enrol.RowLook;
 import leadlight.enrol.learn.Enrolment;
@@ -21,6 +22,7 @@ import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.reader.SecondReader;
+import leadlight.record.JobRecord;
 import leadlight.record.scoring.Scoring;
 
 /**
@@ -36,11 +38,39 @@ final class RecordTeaching {
   private final List<Seen> seen = new ArrayList<>();
   private final List<String> left = new ArrayList<>();
 
-  RecordTeaching(Enrolment before, RecordWords words, PhotoShelf shelf, AcceptanceSet limits) {
+  private RecordTeaching(
+      Enrolment before, RecordWords words, PhotoShelf shelf, AcceptanceSet limits) {
     this.before = before;
     this.words = words;
     this.shelf = shelf;
     this.limits = limits;
+  }
+
+  /**
+   * Proposes a version that learns from the record; what is said of it, in lines.
+   *
+   * @param bench the bench's name
+   * @param shelf the record's photos
+   */
+  static List<String> propose(
+      BenchFolder folder, String bench, JobRecord record, PhotoShelf shelf, AcceptanceSet limits) {
+    Enrolment before = folder.inUse();
+    RecordWords words = RecordWords.of(record, bench);
+    RecordTeaching teaching = new RecordTeaching(before, words, shelf, limits);
+    Enrolment enrolment = teaching.proposed(folder.next());
+    List<String> lines = new ArrayList<>(words.lines());
+    teaching.left.forEach(line -> lines.add("  left out: " + line));
+    lines.addAll(BenchWords.of(enrolment));
+    List<String> changes = teaching.changes(enrolment);
+    lines.add(
+        changes.isEmpty()
+            ? "no verdict of the past would change"
+            : "verdicts of the past that would change: " + changes.size());
+    lines.addAll(changes);
+    lines.add(
+        "proposed, not in use: %s; leadlight enrol %s --adopt puts it into use"
+            .formatted(folder.propose(enrolment), bench));
+    return lines;
   }
 
   /** A photo of the past that was looked at anew. */
@@ -52,7 +82,7 @@ final class RecordTeaching {
    *
    * @throws UserError if the record teaches nothing, or contradicts what was shown
    */
-  Enrolment proposed(int version) {
+  private Enrolment proposed(int version) {
     words.photos().forEach(this::look);
     Set<String> shownBefore = hashes(it -> it != Enrolment.Kind.RECORDED);
     Set<String> anew = new LinkedHashSet<>();
@@ -159,13 +189,8 @@ final class RecordTeaching {
     return known;
   }
 
-  /** Photos and joints that could not be used, in a line each. */
-  List<String> left() {
-    return List.copyOf(left);
-  }
-
   /** Which joints of the past a version would judge otherwise, beside what is known of them. */
-  List<String> changes(Enrolment proposed) {
+  private List<String> changes(Enrolment proposed) {
     Bench was = new Bench(before);
     Bench now = new Bench(proposed);
     List<String> lines = new ArrayList<>();

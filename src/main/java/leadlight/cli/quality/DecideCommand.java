@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
@@ -80,7 +80,7 @@ public final class DecideCommand implements Callable<Integer> {
     List<String> notes = new ArrayList<>(unasked(verdicts.size() - inspected.size()));
     history.ifPresent(file -> notes.addAll(append(file, decision.result())));
     List<String> refused = bad.stream().map(i -> i + ": " + verdicts.get(i)).toList();
-    PageFiles.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
+    PageShow.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
     return decision.result() == LotResult.REFUSED
         ? ExitStatus.DEFECT.code()
         : ExitStatus.GOOD.code();

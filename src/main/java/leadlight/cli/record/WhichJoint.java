@@ -10,6 +10,7 @@ import leadlight.cli.option.Reports;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.RecordLines;
 import leadlight.cli.terminal.Streams;
+import leadlight.connector.RowRequest;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
@@ -52,7 +53,9 @@ final class WhichJoint {
       Verdict before = verdict(open);
       change.in(open);
       Verdict now = verdict(open);
-      Reports.refresh(open, record, scoring, pages).ifPresent(line -> streams.err().println(line));
+      Reports.refresh(
+              open, record.folder(), scoring, limits -> pages.context(limits, RowRequest.NONE))
+          .ifPresent(line -> streams.err().println(line));
       streams
           .out()
           .println(

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import leadlight.cli.terminal.ExitStatus;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.leg.ConnectorLegs;
@@ -23,29 +22,32 @@ import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
 import leadlight.report.picture.LegPhotos;
-import leadlight.report.words.ConnectorLines;
 import leadlight.vision.Frame;
 
 /** One connector, one answer: the photo of its row and the photos of its anchor legs. */
-final class ConnectorRun {
+public final class ConnectorRun {
 
   private final Settings settings;
   private final AcceptanceSet limits;
   private final ReportWriter writer;
   private final Path out;
-  private final ScoreTalk talk;
 
-  ConnectorRun(
-      Settings settings, AcceptanceSet limits, ReportWriter writer, Path out, ScoreTalk talk) {
+  public ConnectorRun(Settings settings, AcceptanceSet limits, ReportWriter writer, Path out) {
     this.settings = settings;
     this.limits = limits;
     this.writer = writer;
     this.out = out;
-    this.talk = talk;
   }
 
-  /** Scores row and legs and writes one report. */
-  ExitStatus score(List<Path> rows, LegPhotoOptions asked) {
+  /**
+   * Scores row and legs and writes one report.
+   *
+   * @param solder photos of the legs from the solder side
+   * @param component the same from the component side
+   * @param leadsAt where in them the connector's leads are
+   */
+  public Told.Reported score(
+      List<Path> rows, List<Path> solder, List<Path> component, LegRequest.LeadsAt leadsAt) {
     if (rows.size() != 1) {
       throw new UserError("--legs goes with the photo of one row; " + rows.size() + " are named");
     }
@@ -55,22 +57,18 @@ final class ConnectorRun {
       Photo row = opened(rows.get(0), open);
       List<LegSet.Shown> shown = new ArrayList<>();
       List<Frame> pictures = new ArrayList<>();
-      for (Path file : asked.solder()) {
-        shown.add(legs(file, BoardSide.SOLDER, legs, asked.leadsAt(), open, pictures));
+      for (Path file : solder) {
+        shown.add(legs(file, BoardSide.SOLDER, legs, leadsAt, open, pictures));
       }
-      for (Path file : asked.component()) {
-        shown.add(legs(file, BoardSide.COMPONENT, legs, asked.leadsAt(), open, pictures));
+      for (Path file : component) {
+        shown.add(legs(file, BoardSide.COMPONENT, legs, leadsAt, open, pictures));
       }
       refuseTwice(row, shown);
       LegSet set = LegJoin.of(shown, legs.size());
       ScoredPhoto scored = with(new PhotoScorer(settings, limits).score(row), set);
       WrittenReport written =
           writer.connector(scored, new LegPhotos(set, pictures), row.frame(), out);
-      talk.of(scored, Besides.of(set), written);
-      List<String> lines = ConnectorLines.of(set);
-      talk.always(lines.get(0));
-      lines.subList(1, lines.size()).forEach(talk::line);
-      return ExitStatus.of(scored.verdict());
+      return new Told.Reported(scored, Besides.of(set), written);
     } finally {
       open.forEach(Photo::close);
     }

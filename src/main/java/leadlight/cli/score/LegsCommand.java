@@ -75,12 +75,7 @@ public final class LegsCommand implements Callable<Integer> {
       description = "Where in the photo the connector's leads are, seen from its legs.")
   private LegRequest.LeadsAt leadsAt = LegRequest.LeadsAt.UNKNOWN;
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Mixin private GuardedLimits limits;
 
@@ -97,9 +92,8 @@ public final class LegsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
     LegRequest request = request();
-    LegScorer scorer = new LegScorer(limits.load(), productClass);
+    LegScorer scorer = new LegScorer(limits.load(), productClass.number());
     OutputFolder.make(out);
     ExitStatus worst = ExitStatus.GOOD;
     for (Path file : photos) {
@@ -111,7 +105,8 @@ public final class LegsCommand implements Callable<Integer> {
   private ExitStatus one(Path file, LegRequest request, LegScorer scorer) {
     try (Photo photo = new PhotoReader().read(file)) {
       LegsReport report =
-          new LegsReport(photo.info(), side, productClass, scorer.score(photo.frame(), request));
+          new LegsReport(
+              photo.info(), side, productClass.number(), scorer.score(photo.frame(), request));
       String name = stem(file.getFileName().toString());
       Path json = out.resolve(name + ".legs.json");
       if (Files.exists(json) && !DataFile.at(json).text().contains(photo.info().sha256())) {

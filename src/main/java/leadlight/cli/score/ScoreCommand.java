@@ -14,7 +14,6 @@ import leadlight.cli.option.ReaderOption;
 import leadlight.cli.option.Reports;
 import leadlight.cli.option.RowOptions;
 import leadlight.cli.option.ThreadOption;
-import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.RowRequest;
@@ -22,6 +21,7 @@ import leadlight.enrol.Bench;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.model.result.Settings;
+import leadlight.record.JobRecord;
 import leadlight.record.scoring.Subject;
 import leadlight.report.ReportWriter;
 import leadlight.vision.Threads;
@@ -46,12 +46,7 @@ public final class ScoreCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PHOTO", arity = "1..*", description = "Photos to score.")
   private List<Path> photos;
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Option(
       names = "--out",
@@ -108,27 +103,21 @@ public final class ScoreCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
+    int of = preset.productClass(productClass.number());
     RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), photos.get(0));
     Optional<Subject> subject = job.subject().map(preset::of);
     AcceptanceSet set = limits.load();
-    Settings settings =
-        new Settings(
-            asked.spec(),
-            preset.productClass(productClass),
-            set.id(),
-            hint.hint(),
-            reader.opinions());
+    Settings settings = new Settings(asked.spec(), of, set.id(), hint.hint(), reader.opinions());
     OutputFolder.make(out);
-    ReportWriter writer = Reports.writer(set, pages, asked);
+    ReportWriter writer = Reports.writer(set, pages.context(set, asked));
     ScoreTalk told = new ScoreTalk(streams, talk, json, writer);
     talk.detail();
-    ExitStatus status = run(settings, set, writer, told, subject);
+    run(settings, set, writer, told, subject);
     told.end(photos.size() > 1 && !sameRow);
-    return status.code();
+    return told.worst().code();
   }
 
-  private ExitStatus run(
+  private void run(
       Settings settings,
       AcceptanceSet set,
       ReportWriter writer,
@@ -139,26 +128,30 @@ public final class ScoreCommand implements Callable<Integer> {
       refuseMixed(subject);
       refuseWithLegs();
       Threads.set(count);
-      return new ConnectorRun(settings, set, writer, out, told).score(photos, legs);
-    }
-    if (sameRow || placed.isPresent()) {
+      told.hear(
+          new ConnectorRun(settings, set, writer, out)
+              .score(photos, legs.solder(), legs.component(), legs.leadsAt()));
+    } else if (sameRow || placed.isPresent()) {
       refuseMixed(subject);
       if (bench.given()) {
         throw new UserError(
             "--bench judges one photo by itself: leave out --same-row and --placed");
       }
       Threads.set(count);
-      TogetherRun run = new TogetherRun(settings, set, writer, out, told);
-      return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos));
-    }
-    if (subject.isPresent()) {
+      TogetherRun run = new TogetherRun(settings, set, writer, out, told::hear);
+      placed.ifPresentOrElse(before -> run.placed(photos, before), () -> run.sameRow(photos));
+    } else if (subject.isPresent()) {
       Threads.set(count);
       Optional<Bench> enrolled = bench.bench(reader.opinions());
-      return new JobRun(settings, set, writer, out, job, told, enrolled)
-          .score(photos, subject.get());
+      JobRun run = new JobRun(settings, set, writer, out, told::hear, enrolled);
+      try (JobRecord record = JobRecord.open(job.record().folder())) {
+        Subject of = job.in(record, subject.get());
+        run.score(photos, record, job.record().folder(), of, job.keep(), job.person());
+      }
+    } else {
+      Optional<Bench> enrolled = bench.bench(reader.opinions());
+      new ScoreRun(settings, set, enrolled, writer, out, told::hear).score(photos, count);
     }
-    return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, out, told, streams)
-        .score(photos, count);
   }
 
   private void refuseWithLegs() {

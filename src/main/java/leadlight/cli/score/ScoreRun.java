@@ -4,13 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
-import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.FaultLog;
-import leadlight.cli.terminal.Streams;
 import leadlight.enrol.Bench;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
+import leadlight.model.result.Besides;
 import leadlight.model.result.Settings;
 import leadlight.pipeline.InOrder;
 import leadlight.pipeline.PhotoScorer;
@@ -19,65 +18,54 @@ import leadlight.report.WrittenReport;
 import leadlight.vision.Threads;
 
 /** Scores photos one by one, reports each, and goes on when one cannot be used. */
-final class ScoreRun {
+public final class ScoreRun {
 
   private final CompletableFuture<PhotoScorer> scorer;
   private final ReportWriter writer;
   private final Path out;
-  private final ScoreTalk talk;
-  private final Streams streams;
-  private ExitStatus worst = ExitStatus.GOOD;
+  private final Consumer<Told> told;
 
-  ScoreRun(
+  public ScoreRun(
       Settings settings,
       AcceptanceSet limits,
       Optional<Bench> bench,
       ReportWriter writer,
       Path out,
-      ScoreTalk talk,
-      Streams streams) {
+      Consumer<Told> told) {
     // Its data files are read while the first photo is: together they were a tenth of a second.
     this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits, bench));
     this.writer = writer;
     this.out = out;
-    this.talk = talk;
-    this.streams = streams;
+    this.told = told;
   }
 
-  /** Scores and reports in the order of the photos; the worst status of all. */
-  ExitStatus score(List<Path> photos, int threads) {
+  /** Scores and reports in the order of the photos. */
+  public void score(List<Path> photos, int threads) {
     // Threads go to photos first: within a photo they would wait for each other more often.
     Threads.set(photos.size() > 1 ? 1 : threads);
-    InOrder.each(photos, threads, this::one, report -> worst = worst.worse(report.get()));
-    return worst;
+    InOrder.each(photos, threads, this::one, report -> told.accept(report.get()));
   }
 
   /** Scores one photo; what is given back writes its results, in turn, and closes it. */
-  private Supplier<ExitStatus> one(Path file) {
+  private Supplier<Told> one(Path file) {
     try {
       PhotoScorer.Open open = PhotoScorer.open(file, scorer::join);
       return () -> report(file, open);
     } catch (UserError e) {
-      return () -> talk.refused(e);
+      return () -> new Told.Refused(e);
     } catch (RuntimeException | Error e) {
-      return () -> fault(file, e);
+      return () -> new Told.Failed(file, e);
     }
   }
 
-  private ExitStatus report(Path file, PhotoScorer.Open open) {
+  private Told report(Path file, PhotoScorer.Open open) {
     try (open) {
       WrittenReport written = writer.write(open.scored(), open.photo().frame(), out);
-      talk.of(open.scored(), written);
-      return ExitStatus.of(open.scored().verdict());
+      return new Told.Reported(open.scored(), Besides.NONE, written);
     } catch (UserError e) {
-      return talk.refused(e);
+      return new Told.Refused(e);
     } catch (RuntimeException | Error e) {
-      return fault(file, e);
+      return new Told.Failed(file, e);
     }
-  }
-
-  private ExitStatus fault(Path file, Throwable e) {
-    streams.err().println("leadlight: " + file + ": " + FaultLog.write(e));
-    return ExitStatus.FAULT;
   }
 }

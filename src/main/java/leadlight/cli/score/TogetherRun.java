@@ -3,40 +3,38 @@ package leadlight.cli.score;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.cli.terminal.ExitStatus;
+import java.util.function.Consumer;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
-import leadlight.model.result.Besides;
 import leadlight.model.result.Settings;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
-import leadlight.text.Sentences;
 import leadlight.together.JoinedRow;
 import leadlight.together.PlacedJoin;
 
 /** Scores photos of one row together: joined, or against the photo taken before soldering. */
-final class TogetherRun {
+public final class TogetherRun {
 
   private final PhotoScorer scorer;
   private final AcceptanceSet limits;
   private final ReportWriter writer;
   private final Path out;
-  private final ScoreTalk talk;
+  private final Consumer<Told> told;
 
-  TogetherRun(
-      Settings settings, AcceptanceSet limits, ReportWriter writer, Path out, ScoreTalk talk) {
+  public TogetherRun(
+      Settings settings, AcceptanceSet limits, ReportWriter writer, Path out, Consumer<Told> told) {
     this.scorer = new PhotoScorer(settings, limits);
     this.limits = limits;
     this.writer = writer;
     this.out = out;
-    this.talk = talk;
+    this.told = told;
   }
 
   /** All photos joined into the first. */
-  ExitStatus sameRow(List<Path> files) {
+  public void sameRow(List<Path> files) {
     if (files.size() < 2) {
       throw new UserError("--same-row needs two photos or more of the row");
     }
@@ -46,26 +44,24 @@ final class TogetherRun {
       for (Path file : files) {
         views.add(view(file, open));
       }
-      return report(new JoinedRow(limits).of(views), ".joined", open.get(0));
+      report(new JoinedRow(limits).of(views), ".joined", open.get(0));
     } finally {
       open.forEach(Photo::close);
     }
   }
 
   /** Each photo against the one taken before. */
-  ExitStatus placed(List<Path> files, Path before) {
-    ExitStatus worst = ExitStatus.GOOD;
+  public void placed(List<Path> files, Path before) {
     for (Path file : files) {
       List<Photo> open = new ArrayList<>();
       try {
         JoinedRow.View after = view(file, open);
         JoinedRow.Result result = new PlacedJoin(limits).of(after, view(before, open));
-        worst = worst.worse(report(result, "", open.get(0)));
+        report(result, "", open.get(0));
       } finally {
         open.forEach(Photo::close);
       }
     }
-    return worst;
   }
 
   private JoinedRow.View view(Path file, List<Photo> open) {
@@ -74,20 +70,9 @@ final class TogetherRun {
     return new JoinedRow.View(photo.frame(), scorer.score(photo));
   }
 
-  private ExitStatus report(JoinedRow.Result result, String behindName, Photo first) {
+  private void report(JoinedRow.Result result, String behindName, Photo first) {
     WrittenReport written =
         writer.write(result.scored(), result.besides(), behindName, first.frame(), out);
-    talk.of(result.scored(), result.besides(), written);
-    result.besides().photos().forEach(this::said);
-    return ExitStatus.of(result.scored().verdict());
-  }
-
-  private void said(Besides.Other other) {
-    String what = other.role() == Besides.Role.PLACED ? "compared with " : "joined with ";
-    talk.line(
-        other
-            .refused()
-            .map(why -> "  not " + what + other.file() + ": " + Sentences.english().of(why))
-            .orElse("  " + what + other.file()));
+    told.accept(new Told.Reported(result.scored(), result.besides(), written));
   }
 }

@@ -8,19 +8,16 @@ import leadlight.data.WholeFile;
 import leadlight.page.QualityPage;
 import leadlight.quality.Page;
 
-/** A page for files and for the terminal. */
+/** A page as files. */
 public final class PageFiles {
-
-  /** Longer paragraphs are wrapped, as {@link TextColumns} does. */
-  private static final int LINE = 100;
 
   private PageFiles() {}
 
   /**
    * Writes NAME.html, its data as NAME-page.json and NAME-tables.csv, and a NAME.png, NAME-2.png,
-   * ... a plot; prints the words and the paths.
+   * ... a plot; gives their paths.
    */
-  public static void write(Page page, Path folder, String name, Streams streams) {
+  public static List<Path> write(Page page, Path folder, String name) {
     OutputFolder.make(folder);
     List<Path> written = new ArrayList<>();
     Path html = folder.resolve(name + ".html");
@@ -39,42 +36,11 @@ public final class PageFiles {
         written.add(png);
       }
     }
-    text(page).lines().forEach(line -> streams.out().println(RecordLines.printable(line)));
-    written.forEach(file -> streams.out().println("  wrote " + file));
+    return written;
   }
 
   private static Path data(Path file, String text) {
     WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
     return file;
-  }
-
-  private static String text(Page page) {
-    StringBuilder text = new StringBuilder(page.title()).append("\n");
-    for (Page.Block block : page.blocks()) {
-      if (block instanceof Page.Heading heading) {
-        text.append("\n").append(heading.text()).append("\n");
-      } else if (block instanceof Page.Text paragraph) {
-        text.append(wrapped(paragraph.text()));
-      } else if (block instanceof Page.Grid grid) {
-        List<List<String>> rows = new ArrayList<>(List.of(grid.header()));
-        rows.addAll(grid.rows());
-        text.append(TextColumns.lines(rows));
-      }
-    }
-    return text.toString();
-  }
-
-  private static String wrapped(String paragraph) {
-    StringBuilder text = new StringBuilder();
-    int used = 0;
-    for (String word : paragraph.split(" ", -1)) {
-      if (used > 0 && used + 1 + word.length() > LINE) {
-        text.append("\n");
-        used = 0;
-      }
-      text.append(used > 0 ? " " : "").append(word);
-      used += (used > 0 ? 1 : 0) + word.length();
-    }
-    return text.append("\n").toString();
   }
 }

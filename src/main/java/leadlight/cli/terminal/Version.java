@@ -1,14 +1,9 @@
 package leadlight.cli.terminal;
 
-import picocli.CommandLine.IVersionProvider;
-
 /** The program's version, from the jar's manifest. */
-public final class Version implements IVersionProvider {
+public final class Version {
 
-  @Override
-  public String[] getVersion() {
-    return new String[] {"leadlight " + number()};
-  }
+  private Version() {}
 
   public static String number() {
     String version = Version.class.getPackage().getImplementationVersion();

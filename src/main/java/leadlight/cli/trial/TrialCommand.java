@@ -14,7 +14,7 @@ import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.ThreadOption;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.OutputFolder;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Progress;
 import leadlight.cli.terminal.Streams;
 import leadlight.cli.terminal.Version;
@@ -201,7 +201,7 @@ public final class TrialCommand implements Callable<Integer> {
     }
     try (JobRecord open = JobRecord.open(at)) {
       BenchTally tally = BenchTally.of(RecordBench.read(open));
-      PageFiles.write(BenchPages.page(tally), out, "bench", streams);
+      PageShow.write(BenchPages.page(tally), out, "bench", streams);
     }
     return ExitStatus.GOOD.code();
   }

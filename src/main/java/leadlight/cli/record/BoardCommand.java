@@ -1,6 +1,5 @@
 package leadlight.cli.record;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import leadlight.cli.option.PageOptions;
@@ -10,7 +9,6 @@ import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.RecordLines;
 import leadlight.cli.terminal.Streams;
 import leadlight.cli.terminal.Version;
-import leadlight.data.Hash;
 import leadlight.data.WholeFile;
 import leadlight.life.BenchRules;
 import leadlight.life.LegsFile;
@@ -31,9 +29,6 @@ import picocli.CommandLine.Option;
     description = "Shows what of a board stands open, and writes a page of its whole life.",
     mixinStandardHelpOptions = true)
 public final class BoardCommand implements Callable<Integer> {
-
-  private static final int LONGEST = 60;
-  private static final int HASH = 8;
 
   private final Streams streams;
 
@@ -63,7 +58,7 @@ public final class BoardCommand implements Callable<Integer> {
           BoardStanding.of(
               open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
       PhotoShelf shelf = new PhotoShelf(record.folder());
-      Path page = out.resolve("board-" + file(name.job(), name.board()) + ".html");
+      Path page = out.resolve("board-" + BoardFiles.name(name.job(), name.board()) + ".html");
       WholeFile.write(
           page,
           BoardPage.html(
@@ -80,25 +75,5 @@ public final class BoardCommand implements Callable<Integer> {
       return (stands.mayBeHandedBack() ? ExitStatus.of(stands.verdict()) : ExitStatus.DEFECT)
           .code();
     }
-  }
-
-  /** JOB--BOARD as one file name that no other job or board has. */
-  public static String file(String job, String board) {
-    return file(job) + "--" + file(board);
-  }
-
-  /**
-   * A name whose words single blanks part, with hyphens for them; of any other the hash is added.
-   */
-  private static String file(String name) {
-    String plain = name.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-    String cut =
-        plain.substring(
-            0,
-            plain.offsetByCodePoints(
-                0, Math.min(LONGEST, plain.codePointCount(0, plain.length()))));
-    return name.equals(cut.replace('-', ' '))
-        ? cut
-        : cut + "~" + Hash.sha256(name.getBytes(StandardCharsets.UTF_8)).substring(0, HASH);
   }
 }

@@ -1,6 +1,5 @@
 package leadlight.cli.score;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -11,17 +10,10 @@ import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.ConnectorLibrary;
-import leadlight.data.DataFile;
-import leadlight.data.WholeFile;
 import leadlight.leg.ConnectorLegs;
-import leadlight.leg.LegScorer;
 import leadlight.leg.find.LegRequest;
 import leadlight.model.BoardSide;
 import leadlight.model.UserError;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
-import leadlight.report.LegsReport;
-import leadlight.report.picture.LegsPicture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -93,40 +85,25 @@ public final class LegsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     LegRequest request = request();
-    LegScorer scorer = new LegScorer(limits.load(), productClass.number());
+    LegsFiles files = new LegsFiles(limits.load(), productClass.number(), out);
     OutputFolder.make(out);
     ExitStatus worst = ExitStatus.GOOD;
     for (Path file : photos) {
-      worst = worst.worse(one(file, request, scorer));
+      worst = worst.worse(one(file, request, files));
     }
     return worst.code();
   }
 
-  private ExitStatus one(Path file, LegRequest request, LegScorer scorer) {
-    try (Photo photo = new PhotoReader().read(file)) {
-      LegsReport report =
-          new LegsReport(
-              photo.info(), side, productClass.number(), scorer.score(photo.frame(), request));
-      String name = stem(file.getFileName().toString());
-      Path json = out.resolve(name + ".legs.json");
-      if (Files.exists(json) && !DataFile.at(json).text().contains(photo.info().sha256())) {
-        throw new UserError(json + " is of another photo; name another folder by --out");
-      }
-      WholeFile.write(json, report.json());
-      WholeFile.write(
-          out.resolve(name + ".legs.png"), LegsPicture.png(photo.frame(), report.legs()));
-      report.lines().forEach(streams.out()::println);
-      streams.out().println("  wrote " + out.resolve(name + ".legs.png"));
-      return ExitStatus.of(report.verdict());
+  private ExitStatus one(Path file, LegRequest request, LegsFiles files) {
+    try {
+      LegsFiles.Written written = files.write(file, request);
+      written.report().lines().forEach(streams.out()::println);
+      streams.out().println("  wrote " + written.picture());
+      return ExitStatus.of(written.report().verdict());
     } catch (UserError e) {
       streams.err().println("leadlight: " + e.getMessage());
       return ExitStatus.UNUSABLE;
     }
-  }
-
-  private static String stem(String name) {
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
   }
 
   private LegRequest request() {

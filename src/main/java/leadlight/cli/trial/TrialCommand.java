@@ -158,7 +158,7 @@ public final class TrialCommand implements Callable<Integer> {
       throw new UserError("--bench is for photos one by one: leave out --sets and --enrol");
     }
     if (sets.isPresent()) {
-      SetTrials.lines(sets.get(), folder, limits.load()).forEach(streams.out()::println);
+      sets(sets.get()).forEach(streams.out()::println);
       return ExitStatus.GOOD.code();
     }
     if (enrol.isPresent()) {
@@ -193,6 +193,15 @@ public final class TrialCommand implements Callable<Integer> {
     String whose = enrolled.map(it -> "judged as of bench " + it.words() + "\n").orElse("");
     streams.out().print(json ? report : whose + table(run));
     return ExitStatus.GOOD.code();
+  }
+
+  private List<String> sets(String kind) {
+    return switch (kind) {
+      case "placed" -> PlacedTrial.lines(folder, limits.load());
+      case "same-row" -> SameRowTrial.lines(folder, limits.load());
+      case "nudge" -> NudgeTrial.lines(folder);
+      default -> throw new UserError("--sets must be nudge, placed or same-row, is " + kind);
+    };
   }
 
   private int bench(Path at) {

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import leadlight.cli.record.BoardFiles;
+import leadlight.app.record.BoardFiles;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
 import leadlight.record.said.RecordedJoint;

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import leadlight.app.output.RunReport;
 import leadlight.batch.BatchRun;
 import leadlight.batch.Outcome;
 import leadlight.batch.list.JobPhoto;

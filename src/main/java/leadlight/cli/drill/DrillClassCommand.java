@@ -9,6 +9,7 @@ import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.WholeFile;
 import leadlight.drill.ClassBook;
+import leadlight.drill.DrillExport;
 import leadlight.drill.set.OpenSet;
 import leadlight.model.UserError;
 import leadlight.record.DrillRecord;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import leadlight.app.quality.RecordJoints;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.PageShow;

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leadlight.app.quality.GaugePhotos;
 import leadlight.cli.option.Limits;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.PageShow;

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import leadlight.app.quality.LotFile;
 import leadlight.model.UserError;
 import leadlight.quality.sampling.DoublePlan;
 import leadlight.quality.sampling.Inspection;

@@ -2,13 +2,14 @@ package leadlight.cli.record;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.output.Version;
+import leadlight.app.record.BoardFiles;
+import leadlight.app.record.RecordLines;
 import leadlight.cli.option.PageOptions;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
-import leadlight.cli.terminal.RecordLines;
 import leadlight.cli.terminal.Streams;
-import leadlight.cli.terminal.Version;
 import leadlight.data.WholeFile;
 import leadlight.life.BenchRules;
 import leadlight.life.LegsFile;

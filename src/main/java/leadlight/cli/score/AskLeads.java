@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import leadlight.app.score.LeadCount;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.RowRequest;
 import leadlight.model.UserError;

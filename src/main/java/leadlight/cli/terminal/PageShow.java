@@ -3,6 +3,8 @@ package leadlight.cli.terminal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.app.output.PageFiles;
+import leadlight.app.record.RecordLines;
 import leadlight.quality.Page;
 
 /** A page written to files, and its words on the terminal. */

@@ -33,20 +33,21 @@ class ArchitectureTest {
   private static final Map<String, Set<String>> MAY_USE =
       Map.ofEntries(
           Map.entry("model", Set.of()),
-          Map.entry("data", Set.of("model")),
+          Map.entry("numeric", Set.of()),
+          Map.entry("data", Set.of("model", "numeric")),
           Map.entry("vision", Set.of("model")),
-          Map.entry("photo", Set.of("model", "data", "vision")),
-          Map.entry("row", Set.of("model", "vision", "data")),
-          Map.entry("joint", Set.of("model", "vision", "data")),
-          Map.entry("reader", Set.of("model", "vision", "data")),
-          Map.entry("enrol", Set.of("model", "data")),
+          Map.entry("photo", Set.of("numeric", "model", "data", "vision")),
+          Map.entry("row", Set.of("numeric", "model", "vision", "data")),
+          Map.entry("joint", Set.of("numeric", "model", "vision", "data")),
+          Map.entry("reader", Set.of("numeric", "model", "vision", "data")),
+          Map.entry("enrol", Set.of("numeric", "model", "data")),
           Map.entry("register", Set.of("model", "vision", "data")),
           Map.entry("motion", Set.of("model", "vision", "data", "register")),
-          Map.entry("together", Set.of("model", "vision", "data", "register", "grade")),
+          Map.entry("together", Set.of("numeric", "model", "vision", "data", "register", "grade")),
           Map.entry(
               "rowcheck", Set.of("model", "data", "vision", "photo", "row", "joint", "reader")),
           Map.entry("connector", Set.of("model", "data")),
-          Map.entry("grade", Set.of("model", "data")),
+          Map.entry("grade", Set.of("numeric", "model", "data")),
           Map.entry(
               "app",
               Set.of(
@@ -116,7 +117,7 @@ class ArchitectureTest {
                   "record",
                   "summary",
                   "quality")),
-          Map.entry("scene", Set.of("model", "data", "connector")),
+          Map.entry("scene", Set.of("numeric", "model", "data", "connector")),
           Map.entry(
               "pipeline",
               Set.of(
@@ -147,7 +148,7 @@ class ArchitectureTest {
                   "text")),
           Map.entry("serve", Set.of("model")),
           Map.entry("statistics", Set.of("model", "data")),
-          Map.entry("trial", Set.of("model", "vision", "statistics")),
+          Map.entry("trial", Set.of("numeric", "model", "vision", "statistics")),
           Map.entry("quality", Set.of("model", "data", "statistics")),
           Map.entry("summary", Set.of("model", "data", "record", "text", "statistics")),
           Map.entry(

@@ -5,6 +5,7 @@ import java.util.Map;
 import leadlight.data.DataFile;
 import leadlight.model.Question;
 import leadlight.model.joint.Chances;
+import leadlight.numeric.Logistic;
 
 /**
  * How the measures' and the second reader's chances become one: {@code models/grade/opinions.json}.
@@ -56,7 +57,7 @@ public record TwoOpinions(
 
     private double both(double byMeasures, double byReader) {
       double sum = measures * logOdds(byMeasures) + reader * logOdds(byReader) + shift;
-      return 1 / (1 + Math.exp(-sum));
+      return Logistic.of(sum);
     }
   }
 

@@ -37,6 +37,7 @@ import leadlight.model.remark.Doubt;
 import leadlight.model.row.Lead;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Logistic;
 import leadlight.vision.Frame;
 
 /**
@@ -161,7 +162,7 @@ public final class JointMeter {
             .mapToDouble(joint -> judgement.unfamiliar().logOdds(joint))
             .average()
             .orElseThrow();
-    return 1 / (1 + Math.exp(-mean));
+    return Logistic.of(mean);
   }
 
   /** Judges each joint of a row on its own, given what the row has in common. */

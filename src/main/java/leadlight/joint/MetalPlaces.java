@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
+import leadlight.numeric.Quantiles;
 
 /**
  * How much each place of a row looks like the row's own metal: 1 as its typical lead on its land, 0
@@ -81,7 +81,7 @@ final class MetalPlaces {
             .flatMap(place -> Arrays.stream(sides(place, from(stretch), from(stretch + 1))))
             .mapToDouble(side -> square(less(side, typical[stretch])))
             .toArray();
-    return Math.max(square(typical[stretch]), Stats.median(off));
+    return Math.max(square(typical[stretch]), Quantiles.middle(off));
   }
 
   private static double[] less(double[] a, double[] b) {
@@ -164,7 +164,8 @@ final class MetalPlaces {
     for (int plane = 0; plane < PLANES; plane++) {
       int at = plane;
       middle[plane] =
-          Stats.median(Arrays.stream(sides).mapToDouble(s -> (s[0][at] + s[1][at]) / 2).toArray());
+          Quantiles.middle(
+              Arrays.stream(sides).mapToDouble(s -> (s[0][at] + s[1][at]) / 2).toArray());
     }
     return middle;
   }

@@ -15,6 +15,7 @@ import leadlight.model.joint.Familiarity;
 import leadlight.model.joint.Joint;
 import leadlight.model.joint.Reading;
 import leadlight.model.remark.Doubt;
+import leadlight.numeric.Logistic;
 
 /**
  * One joint as several photos of it show it. Chances are joined as log odds: what each photo adds
@@ -109,7 +110,7 @@ public final class SameRow {
     }
     double n = chances.size();
     double independent = n / (1 + (n - 1) * tuning.together().value());
-    return 1 / (1 + Math.exp(-before - independent * sum / weights));
+    return Logistic.of(before + independent * sum / weights);
   }
 
   private static double logit(double chance) {

@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import leadlight.model.row.LandSpec;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Parabola;
+import leadlight.numeric.Quantiles;
 
 /**
  * Finds the widths of leads and lands from the row's own median joint: the strongest pair of edges
@@ -69,11 +71,11 @@ public final class GeometryFinder {
             .toArray();
     return stated.length < spec.leads()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(Stats.median(stated));
+        : OptionalDouble.of(Quantiles.middle(stated));
   }
 
   private double medianOf(ToDoubleFunction<JointPatch> value) {
-    return Stats.median(patches.stream().mapToDouble(value).toArray());
+    return Quantiles.middle(patches.stream().mapToDouble(value).toArray());
   }
 
   /** Half distance of the strongest edge pair of the median profile; refined by a parabola. */
@@ -126,7 +128,7 @@ public final class GeometryFinder {
       for (int i = 0; i < profiles.length; i++) {
         column[i] = profiles[i][x];
       }
-      median[x] = Stats.median(column);
+      median[x] = Quantiles.middle(column);
     }
     return median;
   }
@@ -135,8 +137,7 @@ public final class GeometryFinder {
     if (at == 0 || at == values.length - 1) {
       return 0;
     }
-    double curvature = values[at - 1] - 2 * values[at] + values[at + 1];
-    double shift = curvature == 0 ? 0 : (values[at - 1] - values[at + 1]) / (2 * curvature);
+    double shift = Parabola.vertex(values[at - 1], values[at], values[at + 1]);
     return Math.max(-0.5, Math.min(0.5, shift));
   }
 

@@ -1,7 +1,7 @@
 package leadlight.joint.dirt;
 
 import leadlight.joint.cut.PatchGrid;
-import leadlight.joint.cut.Stats;
+import leadlight.numeric.Quantiles;
 
 /**
  * Pits in the land ahead of the toe: a point darker than its rim in every direction, in the joint
@@ -35,8 +35,8 @@ public final class PitFinder {
     for (int i = 0; i < depths.length; i++) {
       depths[i] = deepest(i);
     }
-    double middle = Stats.median(depths);
-    double spread = Stats.quantile(depths, 0.75) - middle + LEAST_SPREAD;
+    double middle = Quantiles.middle(depths);
+    double spread = Quantiles.of(depths, 0.75) - middle + LEAST_SPREAD;
     for (int i = 0; i < depths.length; i++) {
       boolean unlike = depths[i] - middle >= limits.spread().value() * spread;
       depths[i] = unlike ? Math.max(0, depths[i]) : 0;

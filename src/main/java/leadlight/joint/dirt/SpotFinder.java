@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import leadlight.joint.cut.PatchGrid;
-import leadlight.joint.cut.Stats;
+import leadlight.numeric.Quantiles;
 
 /** Finds pieces of board beside the lands that are unlike the row's typical picture. */
 public final class SpotFinder {
@@ -128,7 +128,7 @@ public final class SpotFinder {
     for (int i = 0; i < light.length; i++) {
       light[i] = sheet.typical(0, points[i] % width, points[i] / width);
     }
-    return Stats.median(light);
+    return Quantiles.middle(light);
   }
 
   private double greyGain(int x, int y) {

@@ -5,8 +5,8 @@ import java.util.List;
 import leadlight.joint.cut.FootBands;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
+import leadlight.numeric.Quantiles;
 
 /**
  * How well a lead fits to each place across. Its top, band by band: 0.3 for each edge as strong as
@@ -47,7 +47,7 @@ final class FootScores {
     this.usualToe =
         Math.max(
             LeadPlacer.LEAST_EDGE,
-            Stats.median(
+            Quantiles.middle(
                 joints.stream()
                     .mapToDouble(
                         joint -> toeEdge(0, joint.light(), joint.redGreen(), joint.yellowBlue()))
@@ -83,7 +83,7 @@ final class FootScores {
         for (int i = 0; i < all.length; i++) {
           column[i] = all[i][band][plane][x];
         }
-        usual[plane][x] = Stats.median(column);
+        usual[plane][x] = Quantiles.middle(column);
       }
     }
     return usual;

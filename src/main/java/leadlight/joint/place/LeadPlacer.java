@@ -6,8 +6,8 @@ import java.util.List;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
 import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
+import leadlight.numeric.Quantiles;
 
 /**
  * Finds leads that stand off their land or turned on it. The row's finder expects a lead near its
@@ -174,7 +174,7 @@ final class LeadPlacer {
           for (int i = 0; i < all.length; i++) {
             column[i] = all[i][plane][x];
           }
-          usual[plane][x] = Stats.median(column);
+          usual[plane][x] = Quantiles.middle(column);
         }
       }
       return usual;

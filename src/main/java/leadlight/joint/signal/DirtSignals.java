@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
 import leadlight.joint.dirt.DirtLimits;
 import leadlight.joint.dirt.PitFinder;
@@ -12,6 +11,7 @@ import leadlight.joint.dirt.RowSheet;
 import leadlight.joint.dirt.Spot;
 import leadlight.joint.dirt.SpotFinder;
 import leadlight.joint.dirt.StainFinder;
+import leadlight.numeric.Quantiles;
 
 /**
  * Residue, solder balls and pits of a row, joint by joint.
@@ -76,6 +76,8 @@ public record DirtSignals(double[] residue, List<List<Spot>> balls, double[] pit
       tops[1][i] = new Zone(joint.redGreen(), -lead, lead, -0.8, -0.1).median();
       tops[2][i] = new Zone(joint.yellowBlue(), -lead, lead, -0.8, -0.1).median();
     }
-    return new double[] {Stats.median(tops[0]), Stats.median(tops[1]), Stats.median(tops[2])};
+    return new double[] {
+      Quantiles.middle(tops[0]), Quantiles.middle(tops[1]), Quantiles.middle(tops[2])
+    };
   }
 }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.Homography;
 import leadlight.model.PointPx;
+import leadlight.numeric.LeastSquares;
+import leadlight.numeric.Parabola;
+import leadlight.numeric.Quantiles;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.Lean;
-import leadlight.row.strip.LeastSquares;
 import leadlight.row.strip.Strip;
 import leadlight.row.strip.Waves;
 import leadlight.row.strip.Zone;
@@ -120,7 +122,7 @@ final class LatticeFit {
       for (int k = 0; k < n; k++) {
         column[k] = Math.sqrt(waves.energy(b, k));
       }
-      typical[b] = LeastSquares.median(column);
+      typical[b] = Quantiles.median(column);
     }
     double half = lattice.span() / 2;
     for (int k = 0; k < n; k++) {
@@ -158,13 +160,7 @@ final class LatticeFit {
         best = shift + most;
       }
     }
-    double peak = best;
-    if (best > 0 && best < 2 * most) {
-      double l = score[best - 1];
-      double r = score[best + 1];
-      double curve = l - 2 * score[best] + r;
-      peak += curve < 0 ? 0.5 * (l - r) / curve : 0;
-    }
+    double peak = Parabola.peak(score, best);
     return new double[] {(peak - most) * Waves.BAND_V, Math.max(0, score[best])};
   }
 

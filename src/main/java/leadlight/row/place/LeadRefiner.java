@@ -1,5 +1,6 @@
 package leadlight.row.place;
 
+import leadlight.numeric.Parabola;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.Strip;
 import leadlight.row.tuning.RowTuning;
@@ -133,7 +134,7 @@ final class LeadRefiner {
     }
     double match = Math.max(-1, Math.min(1, scores[best]));
     double trust = Math.max(0, Math.min(1, (match - 0.6) / 0.3));
-    double seen = (Correlation.peak(scores, best) - reach) / s;
+    double seen = (Parabola.peak(scores, best) - reach) / s;
     double du = axis + trust * seen;
     double uAcross =
         spread.across()
@@ -168,7 +169,7 @@ final class LeadRefiner {
       }
     }
     boolean trusted = scores[best] > 0.8 && best > 0 && best < 2 * reach;
-    double dv = trusted ? 0.6 * (Correlation.peak(scores, best) - reach) / s : 0;
+    double dv = trusted ? 0.6 * (Parabola.peak(scores, best) - reach) / s : 0;
     double uOwn = (trusted ? spread.along() : spread.alongUntrusted()) + spread.alongPx() / pitchPx;
     return new double[] {dv, Math.hypot(uOwn, ends.uToe())};
   }

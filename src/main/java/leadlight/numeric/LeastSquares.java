@@ -1,4 +1,4 @@
-package leadlight.row.strip;
+package leadlight.numeric;
 
 import java.util.Arrays;
 
@@ -38,13 +38,6 @@ public final class LeastSquares {
       sum += a[i] * b[i];
     }
     return sum;
-  }
-
-  public static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    int n = sorted.length;
-    return n == 0 ? 0 : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
   }
 
   private static double weightedMedian(double[] values, double[] weight) {

@@ -1,4 +1,4 @@
-package leadlight.row.strip;
+package leadlight.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

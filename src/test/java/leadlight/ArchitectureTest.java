@@ -223,7 +223,7 @@ class ArchitectureTest {
               "quality", ".* grades* agreement* bench* chart* gauge.variance gauge* sampling*"),
           Map.entry("record", "said* scoring* file* book .*"),
           Map.entry("report", "words* json paint* strip* picture* .*"),
-          Map.entry("row", "strip tuning find place .*"),
+          Map.entry("row", "tuning strip find place .*"),
           Map.entry("scene", "chance camera plan* light solids board draw* render* legs* .*"),
           Map.entry("summary", "board* day*"),
           Map.entry("trial", "truth* outcome* .* list* sets*"),

@@ -3,35 +3,28 @@ package leadlight.joint.place;
 import java.util.Arrays;
 import java.util.List;
 import leadlight.joint.cut.FootBands;
+import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
 import leadlight.joint.cut.Zone;
 import leadlight.numeric.Quantiles;
 
 /**
- * How well a lead fits to each place across. Its top, band by band: 0.3 for each edge as strong as
- * the row's usual one there (at most 1.3 times that counts), less the root mean square difference
- * from the row's usual top in units of {@link LeadPlacer#COLOUR_SCALE}. What lies beyond the edges
- * does not count, since a displaced lead has other neighbours. The weights are those of {@link
- * LeadPlacer}. Its toe: 0.6 for an edge across the lead's end as strong as the row's usual one; a
- * bare land that looks like a lead's top runs on there.
+ * How well a lead fits to each place across, by {@link JointTuning.Placing}. Its top, band by band:
+ * so much for each edge as strong as the row's usual one there, less the root mean square
+ * difference from the row's usual top. What lies beyond the edges does not count, since a displaced
+ * lead has other neighbours. The weights are those of {@link LeadPlacer}. Its toe: so much for an
+ * edge across the lead's end as strong as the row's usual one; a bare land that looks like a lead's
+ * top runs on there.
  */
 final class FootScores {
+
+  private static final JointTuning.Placing PLACING = JointTuning.builtIn().placing();
 
   /** Places looked at to either side of the land's middle; farther a neighbour lies. */
   static final int STEPS = (int) (0.75 * PatchGrid.DENSITY);
 
   static final int PLACES = 2 * STEPS + 1;
-
-  private static final double TOE_WEIGHT = 0.6;
-
-  /** The toe's edge is sought this far about the row's toe, in a profile that reaches farther. */
-  private static final double TOE_REACH = 0.12;
-
-  private static final double TOE_PROFILE = 0.3;
-
-  /** The profile along the lead leaves out its sides. */
-  private static final double TOE_INSIDE = 0.04;
 
   private final FootBands bands;
   private final double toeHalf;
@@ -43,17 +36,17 @@ final class FootScores {
 
   FootScores(List<LevelledPatch> joints, FootBands bands, double leadHalf) {
     this.bands = bands;
-    this.toeHalf = Math.max(leadHalf - TOE_INSIDE, 1.0 / PatchGrid.DENSITY);
+    this.toeHalf = Math.max(leadHalf - PLACING.toeInside(), 1.0 / PatchGrid.DENSITY);
     this.usualToe =
         Math.max(
-            LeadPlacer.LEAST_EDGE,
+            PLACING.leastEdge(),
             Quantiles.middle(
                 joints.stream()
                     .mapToDouble(
                         joint -> toeEdge(0, joint.light(), joint.redGreen(), joint.yellowBlue()))
                     .toArray()));
     this.half = (int) Math.round(leadHalf * PatchGrid.DENSITY);
-    this.inside = Math.max(1, (int) Math.round((leadHalf - LeadPlacer.INSIDE) * PatchGrid.DENSITY));
+    this.inside = Math.max(1, (int) Math.round((leadHalf - PLACING.inside()) * PatchGrid.DENSITY));
     double[][][][] all = new double[joints.size()][][][];
     for (int i = 0; i < all.length; i++) {
       LevelledPatch joint = joints.get(i);
@@ -70,7 +63,7 @@ final class FootScores {
       }
       usualEdge[band] =
           Math.max(
-              LeadPlacer.LEAST_EDGE,
+              PLACING.leastEdge(),
               (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
     }
   }
@@ -106,7 +99,7 @@ final class FootScores {
     for (int i = 0; i < PLACES; i++) {
       double x = (i - STEPS) / (double) PatchGrid.DENSITY;
       double edge = toeEdge(x, joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
-      scores[i] = TOE_WEIGHT * Math.min(LeadPlacer.EDGE_MOST, edge / usualToe);
+      scores[i] = PLACING.toeWeight() * Math.min(PLACING.edgeMost(), edge / usualToe);
     }
     return scores;
   }
@@ -116,11 +109,17 @@ final class FootScores {
     double[][] profiles = new double[planes.length][];
     for (int plane = 0; plane < planes.length; plane++) {
       profiles[plane] =
-          new Zone(planes[plane], x - toeHalf, x + toeHalf, -TOE_PROFILE, TOE_PROFILE).alongLead();
+          new Zone(
+                  planes[plane],
+                  x - toeHalf,
+                  x + toeHalf,
+                  -PLACING.toeProfile(),
+                  PLACING.toeProfile())
+              .alongLead();
     }
     double[] edges = Edges.of(profiles);
-    int first = PatchGrid.row(-TOE_REACH) - PatchGrid.row(-TOE_PROFILE);
-    int last = PatchGrid.row(TOE_REACH) - PatchGrid.row(-TOE_PROFILE);
+    int first = PatchGrid.row(-PLACING.toeReach()) - PatchGrid.row(-PLACING.toeProfile());
+    int last = PatchGrid.row(PLACING.toeReach()) - PatchGrid.row(-PLACING.toeProfile());
     double strongest = 0;
     for (int y = first; y <= last; y++) {
       strongest = Math.max(strongest, edges[y]);
@@ -139,15 +138,15 @@ final class FootScores {
         double edge =
             share(Edges.near(edges, x - half), band) + share(Edges.near(edges, x + half), band);
         scores[band][i] =
-            LeadPlacer.EDGE_WEIGHT * edge
-                - strangeness(profiles[band], usualTop[band], x) / LeadPlacer.COLOUR_SCALE;
+            PLACING.edgeWeight() * edge
+                - strangeness(profiles[band], usualTop[band], x) / PLACING.colourScale();
       }
     }
     return scores;
   }
 
   private double share(double edge, int band) {
-    return Math.min(LeadPlacer.EDGE_MOST, edge / usualEdge[band]);
+    return Math.min(PLACING.edgeMost(), edge / usualEdge[band]);
   }
 
   private double strangeness(double[][] profiles, double[][] usual, int x) {

@@ -3,6 +3,7 @@ package leadlight.joint.place;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
 import leadlight.joint.cut.RowGeometry;
@@ -11,37 +12,18 @@ import leadlight.numeric.Quantiles;
 
 /**
  * Finds leads that stand off their land or turned on it. The row's finder expects a lead near its
- * land; here the toe half and the heel half of each foot are sought up to {@link #REACH} pitches to
- * either side, by what a lead's top looks like in this row and by an edge on either side. What lies
- * beyond the edges does not count, since a displaced lead has other neighbours: mask on one side, a
- * wide fillet on the other.
+ * land; here the toe half and the heel half of each foot are sought up to so many pitches to either
+ * side, by what a lead's top looks like in this row and by an edge on either side. What lies beyond
+ * the edges does not count, since a displaced lead has other neighbours: mask on one side, a wide
+ * fillet on the other.
  *
- * <p>A half's score at a place: 0.3 for each edge as strong as the row's usual edge (at most 1.3
- * times that counts), less the root mean square difference of the top's three planes in units of
- * {@link #COLOUR_SCALE}. Weights tuned on benchmark/more: 99 of 100 leads within 0.08 pitch.
+ * <p>A half's score at a place: so much for each edge as strong as the row's usual edge, less the
+ * root mean square difference of the top's three planes in units of a scale; {@link
+ * JointTuning.Placing} has the weights.
  */
 final class LeadPlacer {
 
-  private static final double REACH = 0.62;
-  static final double EDGE_WEIGHT = 0.3;
-  static final double EDGE_MOST = 1.3;
-
-  /** Share of the row's range of light at which a top looks strange. */
-  static final double COLOUR_SCALE = 0.17;
-
-  /** Cost a pitch of being away from the land, and of a turned foot: only breaks ties. */
-  private static final double AWAY_COST = 0.1;
-
-  private static final double TURN_COST = 0.6;
-
-  /** Most turn between the middles of the halves, pitches. */
-  private static final double TURN_MOST = 0.26;
-
-  /** The top is compared this far inside its edges. */
-  static final double INSIDE = 0.02;
-
-  /** A weaker usual edge, a pitch, is noise. */
-  static final double LEAST_EDGE = 0.4;
+  private static final JointTuning.Placing PLACING = JointTuning.builtIn().placing();
 
   private final List<LevelledPatch> joints;
   private final RowGeometry geometry;
@@ -71,7 +53,7 @@ final class LeadPlacer {
     int bestToe = 0;
     int bestHeel = 0;
     double best = Double.NEGATIVE_INFINITY;
-    int turn = (int) (TURN_MOST * PatchGrid.DENSITY);
+    int turn = (int) (PLACING.turnMost() * PatchGrid.DENSITY);
     for (int i = 0; i < toe.length; i++) {
       for (int k = Math.max(0, i - turn); k <= Math.min(heel.length - 1, i + turn); k++) {
         double score = toe[i] + heel[k] - cost(i, k);
@@ -97,12 +79,12 @@ final class LeadPlacer {
   }
 
   private static double cost(int toe, int heel) {
-    return TURN_COST * Math.abs(offset(toe) - offset(heel))
-        + AWAY_COST * (Math.abs(offset(toe)) + Math.abs(offset(heel)));
+    return PLACING.turnCost() * Math.abs(offset(toe) - offset(heel))
+        + PLACING.awayCost() * (Math.abs(offset(toe)) + Math.abs(offset(heel)));
   }
 
   private static int steps() {
-    return (int) (REACH * PatchGrid.DENSITY);
+    return (int) (PLACING.reach() * PatchGrid.DENSITY);
   }
 
   private static double offset(int index) {
@@ -145,7 +127,7 @@ final class LeadPlacer {
       int half = half();
       this.usualEdge =
           Math.max(
-              LEAST_EDGE,
+              PLACING.leastEdge(),
               (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
     }
 
@@ -154,7 +136,8 @@ final class LeadPlacer {
     }
 
     private int inside() {
-      return Math.max(1, (int) Math.round((geometry.leadHalf() - INSIDE) * PatchGrid.DENSITY));
+      return Math.max(
+          1, (int) Math.round((geometry.leadHalf() - PLACING.inside()) * PatchGrid.DENSITY));
     }
 
     private int half() {
@@ -189,7 +172,7 @@ final class LeadPlacer {
       return profiles;
     }
 
-    /** Score at each offset from {@code -REACH} to {@code REACH}. */
+    /** Score at each offset from {@code -PLACING.reach()} to {@code PLACING.reach()}. */
     double[] scores(LevelledPatch joint) {
       double[][] profiles =
           profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
@@ -198,15 +181,15 @@ final class LeadPlacer {
       for (int i = 0; i < scores.length; i++) {
         int x = PatchGrid.column(0) + i - steps();
         scores[i] =
-            EDGE_WEIGHT
+            PLACING.edgeWeight()
                     * (share(Edges.near(edges, x - half())) + share(Edges.near(edges, x + half())))
-                - strangeness(profiles, x) / COLOUR_SCALE;
+                - strangeness(profiles, x) / PLACING.colourScale();
       }
       return scores;
     }
 
     private double share(double edge) {
-      return Math.min(EDGE_MOST, edge / usualEdge);
+      return Math.min(PLACING.edgeMost(), edge / usualEdge);
     }
 
     private double strangeness(double[][] profiles, int x) {

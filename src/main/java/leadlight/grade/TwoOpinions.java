@@ -50,7 +50,7 @@ public record TwoOpinions(
    * @param reader factor of the reader's log odds
    * @param shift added to the sum
    */
-  public record Weights(
+  record Weights(
       @JsonProperty(required = true) double measures,
       @JsonProperty(required = true) double reader,
       @JsonProperty(required = true) double shift) {

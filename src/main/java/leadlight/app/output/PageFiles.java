@@ -7,6 +7,9 @@ import java.util.List;
 import leadlight.data.WholeFile;
 import leadlight.page.QualityPage;
 import leadlight.quality.Page;
+import leadlight.quality.Plot;
+import leadlight.quality.Surface;
+import leadlight.report.paint.Sketch;
 
 /** A page as files. */
 public final class PageFiles {
@@ -42,5 +45,44 @@ public final class PageFiles {
   private static Path data(Path file, String text) {
     WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
     return file;
+  }
+
+  /** A plot as PNG. */
+  private static final class PlotPicture {
+
+    private PlotPicture() {}
+
+    static byte[] png(Plot plot) {
+      try (Sketch sketch = new Sketch(Plot.WIDTH, Plot.HEIGHT)) {
+        plot.draw(
+            new Surface() {
+              @Override
+              public void line(
+                  double x0, double y0, double x1, double y1, int colour, double width) {
+                sketch.line(x0, y0, x1, y1, colour, width);
+              }
+
+              @Override
+              public void box(double x, double y, double width, double height, int colour) {
+                sketch.box(x, y, width, height, colour);
+              }
+
+              @Override
+              public void text(double x, double y, Anchor anchor, String text, boolean strong) {
+                sketch.text(x, y, before(anchor), text, strong);
+              }
+            });
+        return sketch.png();
+      }
+    }
+
+    /** Share of a text that lies before its place. */
+    private static double before(Surface.Anchor anchor) {
+      return switch (anchor) {
+        case START -> 0;
+        case MIDDLE -> 0.5;
+        case END -> 1;
+      };
+    }
   }
 }

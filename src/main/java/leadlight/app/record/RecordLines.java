@@ -110,7 +110,7 @@ public final class RecordLines {
   }
 
   /** "taken back by Ada: prod: moves (wrong lead)". */
-  public static String takenBack(TakenBack back) {
+  static String takenBack(TakenBack back) {
     String what =
         back.opinion()
             .map(RecordLines::overrule)

@@ -10,13 +10,13 @@ import leadlight.model.joint.Reading;
 import leadlight.text.Questions;
 
 /** The two opinions of a recorded joint, as cells of a table and as a line of a terminal. */
-public final class RecordOpinions {
+final class RecordOpinions {
 
   private static final Questions WORDS = Questions.english();
 
   private RecordOpinions() {}
 
-  public static List<String> header() {
+  static List<String> header() {
     List<String> header = new ArrayList<>();
     for (String whose : List.of("measures_", "reader_")) {
       for (Question question : Question.values()) {
@@ -29,7 +29,7 @@ public final class RecordOpinions {
   }
 
   /** One cell for each name of the header; empty where nothing was kept. */
-  public static List<String> cells(Joint joint) {
+  static List<String> cells(Joint joint) {
     List<String> cells = new ArrayList<>();
     add(cells, joint.byMeasures());
     add(cells, joint.byReader().map(Reading::chances));

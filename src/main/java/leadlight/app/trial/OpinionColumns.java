@@ -6,12 +6,12 @@ import leadlight.model.joint.Chances;
 import leadlight.model.joint.Joint;
 
 /** Both opinions on a joint as columns of a table: {@code m_QUESTION} and {@code r_QUESTION}. */
-public final class OpinionColumns {
+final class OpinionColumns {
 
   private OpinionColumns() {}
 
   /** The columns of the opinions that the joint has. */
-  public static Map<String, Double> of(Joint joint) {
+  static Map<String, Double> of(Joint joint) {
     Map<String, Double> columns = new LinkedHashMap<>();
     joint.byMeasures().ifPresent(chances -> add("m_", chances, columns));
     joint.byReader().ifPresent(reading -> add("r_", reading.chances(), columns));

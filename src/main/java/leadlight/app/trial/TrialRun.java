@@ -159,7 +159,7 @@ public final class TrialRun {
   }
 
   /** The row that a user would ask for. */
-  public static RowSpec row(TrialPhoto trial) {
+  static RowSpec row(TrialPhoto trial) {
     return trial.truth().map(TrialRun::row).orElseGet(() -> row(trial.note().orElseThrow()));
   }
 
@@ -186,7 +186,7 @@ public final class TrialRun {
     return new PhotoScorer(settings, limits, bench);
   }
 
-  public static PhotoScorer scorer(
+  static PhotoScorer scorer(
       RowSpec row, AcceptanceSet limits, Optional<RowHint> hint, Opinions opinions) {
     Settings settings = new Settings(row, TRUE_CLASS, limits.id(), hint, opinions);
     return new PhotoScorer(settings, limits);

@@ -3,10 +3,14 @@ package leadlight.cli.connector;
 import static java.util.Locale.ROOT;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.cli.terminal.TextColumns;
@@ -17,6 +21,7 @@ import leadlight.connector.ConnectorRow;
 import leadlight.connector.LeadShape;
 import leadlight.connector.Leg;
 import leadlight.connector.SignalGroup;
+import leadlight.data.Basis;
 import leadlight.model.row.LandSpec;
 import leadlight.model.row.RowSpec;
 
@@ -174,5 +179,23 @@ final class ConnectorSheet {
 
   private void heading(String text) {
     out.append("\n").append(text).append("\n");
+  }
+
+  /** Collects what figures rest on, things with the same basis in one line. */
+  private static final class BasisNotes {
+
+    private final Map<String, Set<String>> things = new LinkedHashMap<>();
+
+    void add(String thing, Basis basis) {
+      String words = basis.words() + basis.note().map(note -> "; " + note).orElse("");
+      things.computeIfAbsent(words, key -> new LinkedHashSet<>()).add(thing);
+    }
+
+    /** One row a basis: the things, then what they rest on. */
+    List<List<String>> rows() {
+      return things.entrySet().stream()
+          .map(entry -> List.of(String.join(", ", entry.getValue()) + ": " + entry.getKey()))
+          .toList();
+    }
   }
 }

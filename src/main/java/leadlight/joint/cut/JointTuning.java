@@ -29,7 +29,7 @@ public record JointTuning(
    *
    * @param leadWithinLand a lead is narrower than its land by at least this on either side
    */
-  public record Widths(
+  record Widths(
       @JsonProperty(required = true) Prior land,
       @JsonProperty(required = true) Prior lead,
       @JsonProperty(required = true) double leadWithinLand) {}
@@ -39,7 +39,7 @@ public record JointTuning(
    *
    * @param spread standard deviation about the usual one
    */
-  public record Prior(
+  record Prior(
       @JsonProperty(required = true) double least,
       @JsonProperty(required = true) double most,
       @JsonProperty(required = true) double usual,

@@ -50,7 +50,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
    * @param verdict the verdict that counts
    * @param defects what is wrong; empty if nothing is or if nobody named it
    */
-  public record State(Verdict verdict, List<Defect> defects) {
+  record State(Verdict verdict, List<Defect> defects) {
 
     /** Copies the list. */
     public State {
@@ -76,7 +76,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
     }
 
     /** For tables: ids, as "not judged", "bridge to 5 and open". */
-    public String text() {
+    String text() {
       if (defects.isEmpty()) {
         return verdict == Verdict.UNJUDGED ? "not judged" : verdict.id().replace('-', ' ');
       }
@@ -101,7 +101,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
    *
    * @param neighbourPin the other pin of a bridge, else 0
    */
-  public record Defect(FindingKind kind, int neighbourPin) implements Comparable<Defect> {
+  record Defect(FindingKind kind, int neighbourPin) implements Comparable<Defect> {
 
     String text() {
       return kind.id().replace('-', ' ') + (neighbourPin > 0 ? " to " + neighbourPin : "");

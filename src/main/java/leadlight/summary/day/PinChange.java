@@ -8,6 +8,7 @@ import leadlight.model.joint.Finding;
 import leadlight.record.said.RecordedJoint;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * What became of one pin from one stage to the next.
@@ -78,7 +79,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
     /** For tables: ids, as "not judged", "bridge to 5 and open". */
     String text() {
       if (defects.isEmpty()) {
-        return verdict == Verdict.UNJUDGED ? "not judged" : verdict.id().replace('-', ' ');
+        return VerdictWords.plain(verdict);
       }
       return String.join(" and ", defects.stream().map(Defect::text).toList());
     }
@@ -86,7 +87,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
     /** For people; the pins of a bridge stand together in the line already. */
     String words(Messages words) {
       if (defects.isEmpty()) {
-        return words.get("verdict." + verdict.id());
+        return VerdictWords.of(verdict, words);
       }
       return defects.stream()
           .map(defect -> words.get("kind." + defect.kind().id()))

@@ -11,7 +11,6 @@ import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.WholeFile;
-import leadlight.life.BenchRules;
 import leadlight.life.LegsFile;
 import leadlight.life.PhotoShelf;
 import leadlight.life.ShotRow;
@@ -54,12 +53,9 @@ public final class BoardCommand implements Callable<Integer> {
   public Integer call() {
     OutputFolder.make(out);
     try (JobRecord open = record.existing()) {
-      JobRecord.BoardName name = board.existing(open);
-      BoardStanding stands =
-          BoardStanding.of(
-              open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
+      BoardStanding stands = board.standing(open);
       PhotoShelf shelf = new PhotoShelf(record.folder());
-      Path page = out.resolve("board-" + BoardFiles.name(name.job(), name.board()) + ".html");
+      Path page = out.resolve("board-" + BoardFiles.name(stands.job(), stands.board()) + ".html");
       WholeFile.write(
           page,
           BoardPage.html(
@@ -70,7 +66,7 @@ public final class BoardCommand implements Callable<Integer> {
               Version.number()));
       streams
           .out()
-          .println(RecordLines.printable(name.job()) + ", " + RecordLines.board(name.board()));
+          .println(RecordLines.printable(stands.job()) + ", " + RecordLines.board(stands.board()));
       OpenPoints.of(stands, Messages.of("en")).forEach(p -> streams.out().println("  " + p));
       streams.out().println("wrote " + page);
       return (stands.mayBeHandedBack() ? ExitStatus.of(stands.verdict()) : ExitStatus.DEFECT)

@@ -12,7 +12,6 @@ import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.RowRequest;
 import leadlight.grade.limits.AcceptanceSet;
-import leadlight.life.BenchRules;
 import leadlight.life.PhotoShelf;
 import leadlight.page.HandBack;
 import leadlight.record.JobRecord;
@@ -63,10 +62,7 @@ public final class SheetCommand implements Callable<Integer> {
   public Integer call() {
     OutputFolder.make(out);
     try (JobRecord open = record.existing()) {
-      JobRecord.BoardName name = board.existing(open);
-      BoardStanding stands =
-          BoardStanding.of(
-              open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
+      BoardStanding stands = board.standing(open);
       Optional<LifeEvent> decision = stands.decision();
       boolean stays = decision.flatMap(LifeEvent::good).map(yes -> !yes).orElse(false);
       if (!stays && !stands.mayBeHandedBack()) {

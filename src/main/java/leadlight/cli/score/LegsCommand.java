@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import leadlight.app.output.OutputFolder;
 import leadlight.app.score.LegsFiles;
 import leadlight.cli.option.GuardedLimits;
+import leadlight.cli.option.NumberList;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
@@ -31,6 +32,9 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 public final class LegsCommand implements Callable<Integer> {
+
+  /** No leg of a board connector is as large; common practice, no source. */
+  private static final double MOST_MM = 20;
 
   private final Streams streams;
 
@@ -135,21 +139,15 @@ public final class LegsCommand implements Callable<Integer> {
   }
 
   private static double[] size(String option, String text) {
-    String[] parts = text.split(",", -1);
-    try {
-      double width = Double.parseDouble(parts[0]);
-      double height = Double.parseDouble(parts[parts.length - 1]);
-      if (parts.length == 2 && width > 0 && height > 0 && width < 20 && height < 20) {
-        return new double[] {width, height};
-      }
-    } catch (NumberFormatException e) {
-      // Said below, with the rest that does not fit.
-    }
-    throw new UserError(
-        String.format(
-            Locale.ROOT,
-            "%s must be width,height in millimetres, as 1.0,1.9, is \"%s\"",
-            option,
-            text));
+    return NumberList.of(text, 2)
+        .filter(size -> size[0] > 0 && size[1] > 0 && size[0] < MOST_MM && size[1] < MOST_MM)
+        .orElseThrow(
+            () ->
+                new UserError(
+                    String.format(
+                        Locale.ROOT,
+                        "%s must be width,height in millimetres, as 1.0,1.9, is \"%s\"",
+                        option,
+                        text)));
   }
 }

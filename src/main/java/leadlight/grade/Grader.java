@@ -170,8 +170,8 @@ public final class Grader {
     return doubt instanceof Doubt.FilletNotSeen
         || doubt instanceof Doubt.BenchUnsure
         || (doubt instanceof Doubt.Possible possible
-            && JointSheet.LACKS_SOLDER.contains(possible.kind()))
+            && Gathered.LACKS_SOLDER.contains(possible.kind()))
         || (doubt instanceof Doubt.OpinionsDiffer differ
-            && JointSheet.LACKS_SOLDER.contains(differ.kind()));
+            && Gathered.LACKS_SOLDER.contains(differ.kind()));
   }
 }

@@ -25,21 +25,21 @@ import leadlight.data.Basis;
 import leadlight.model.row.LandSpec;
 import leadlight.model.row.RowSpec;
 
-/** The sheet of {@code leadlight connector show}: all that is known, with what it rests on. */
-final class ConnectorSheet {
+/** What {@code leadlight connector show} prints: all that is known, with what it rests on. */
+final class ConnectorDetails {
 
   private final Connector connector;
   private final OptionalInt leads;
   private final StringBuilder out = new StringBuilder();
   private final BasisNotes bases = new BasisNotes();
 
-  private ConnectorSheet(Connector connector, OptionalInt leads) {
+  private ConnectorDetails(Connector connector, OptionalInt leads) {
     this.connector = connector;
     this.leads = leads;
   }
 
   static String of(Connector connector, OptionalInt leads) {
-    return new ConnectorSheet(connector, leads).sheet();
+    return new ConnectorDetails(connector, leads).sheet();
   }
 
   private String sheet() {
@@ -135,7 +135,7 @@ final class ConnectorSheet {
               place(leg),
               String.format(ROOT, "%.3f", leg.yMm()),
               size(leg.land()),
-              leg.opening().map(ConnectorSheet::size).orElse("")));
+              leg.opening().map(ConnectorDetails::size).orElse("")));
     }
     out.append(TextColumns.lines(lines));
     bases.add("anchor legs", legs.basis());

@@ -11,7 +11,7 @@ import leadlight.joint.cut.RowGeometry;
  * after, with the row's typical cell beneath: a foreign body lies whole on it, wherever it lies.
  * Planes are shares of the row's range of light, smoothed by 1 2 1 both ways.
  */
-public final class RowSheet {
+public final class RowCells {
 
   /** Width of a joint's cell: one pitch. */
   public static final int CELL = PatchGrid.DENSITY;
@@ -28,7 +28,7 @@ public final class RowSheet {
   private final float[][] planes = new float[3][];
   private final float[][] typical = new float[3][];
 
-  public RowSheet(List<LevelledPatch> joints, RowGeometry geometry, double beyondLand) {
+  public RowCells(List<LevelledPatch> joints, RowGeometry geometry, double beyondLand) {
     this.joints = joints.size();
     this.geometry = geometry;
     this.top = PatchGrid.row(geometry.heelY() + OFF_HEEL);

@@ -45,7 +45,7 @@ final class SolderSeen {
     Figure measuresTo = opinion.two() ? decision.leadMeasuresTo() : decision.leadTo();
     boolean seen =
         missingTo(opinion.measures(), measuresTo) && missingTo(opinion.reader(), decision.leadTo());
-    if (gathered) {
+    if (seen) {
       gathered.grounds().add(new NoteOfJoint.LeadSeen(chance));
     } else {
       gathered.doubts().add(new Doubt.LeadNotSeen(chance));
@@ -111,7 +111,7 @@ final class SolderSeen {
             && seen(opinion.reader(), decision.filletReaderTo());
     OptionalDouble measures = unwetted(opinion.measures());
     OptionalDouble reader = unwetted(opinion.reader());
-    if (gathered) {
+    if (seen) {
       gathered.grounds().add(new NoteOfJoint.FilletSeen(measures, reader));
     } else {
       gathered.doubts().add(new Doubt.FilletNotSeen(measures, reader));

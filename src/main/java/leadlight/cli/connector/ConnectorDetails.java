@@ -39,10 +39,10 @@ final class ConnectorDetails {
   }
 
   static String of(Connector connector, OptionalInt leads) {
-    return new ConnectorDetails(connector, leads).sheet();
+    return new ConnectorDetails(connector, leads).text();
   }
 
-  private String sheet() {
+  private String text() {
     out.append(connector.id()).append(": ").append(connector.name()).append("\n");
     connector.notes().forEach(note -> out.append(TextColumns.lines(List.of(List.of(note)))));
     for (int i = 0; i < connector.rows().size(); i++) {

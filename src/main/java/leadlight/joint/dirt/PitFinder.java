@@ -15,7 +15,7 @@ public final class PitFinder {
     {{5, 0}, {4, 4}, {0, 5}, {-4, 4}, {-5, 0}, {-4, -4}, {0, -5}, {4, -4}}
   };
 
-  /** Rows nearer than this to the sheet's ends have no whole rim. */
+  /** Rows nearer than this to the row's ends have no whole rim. */
   private static final int REACH = 5;
 
   /** Two quartile distances of a calm row are nearly nothing; this much is noise. */

@@ -133,7 +133,7 @@ public final class RowCells {
     return (top + y) / (double) PatchGrid.DENSITY + PatchGrid.Y_FROM;
   }
 
-  /** Row of a place along the lead, kept within the sheet. */
+  /** Row of a place along the lead, kept within the cells. */
   int row(double along) {
     return Math.max(0, Math.min(height - 1, PatchGrid.row(along) - top));
   }

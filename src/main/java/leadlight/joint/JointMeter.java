@@ -157,12 +157,11 @@ public final class JointMeter {
 
   /** One photo, one make: its joints' log odds are averaged. */
   private double unfamiliar(RowSignals signals) {
-    double mean =
+    return Logistic.of(
         signals.joints().stream()
             .mapToDouble(joint -> judgement.unfamiliar().logOdds(joint))
             .average()
-            .orElseThrow();
-    return Logistic.of(mean);
+            .orElseThrow());
   }
 
   /** Judges each joint of a row on its own, given what the row has in common. */

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import leadlight.app.enrol.BenchWords;
 import leadlight.app.enrol.CheckRun;
 import leadlight.app.enrol.EnrolRun;
-import leadlight.app.enrol.KnownJoints;
 import leadlight.app.enrol.RecordTeaching;
 import leadlight.cli.option.HintOptions;
 import leadlight.cli.option.Limits;
@@ -52,32 +51,7 @@ public final class EnrolCommand implements Callable<Integer> {
   @Parameters(paramLabel = "BENCH", description = "The bench's name, as ring-lamp.")
   private String name;
 
-  @Option(
-      names = "--sound",
-      paramLabel = "PHOTO",
-      arity = "1..*",
-      description = "Rows known to be sound: prodded, or working.")
-  private List<Path> sound = List.of();
-
-  @Option(
-      names = "--unsoldered",
-      paramLabel = "PHOTO",
-      arity = "1..*",
-      description = "Rows set down and not yet soldered.")
-  private List<Path> unsoldered = List.of();
-
-  @Option(
-      names = "--bare",
-      paramLabel = "PHOTO",
-      arity = "1..*",
-      description = "Rows of lands without leads.")
-  private List<Path> bare = List.of();
-
-  @Option(
-      names = "--faults",
-      paramLabel = "FILE.csv",
-      description = "Single known joints: photo,pin,state, photos named from the table's folder.")
-  private Optional<Path> faults = Optional.empty();
+  @Mixin private ShownPhotos photos;
 
   @Option(names = "--anew", description = "Forget what was shown before; the version counts on.")
   private boolean anew;
@@ -140,8 +114,7 @@ public final class EnrolCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     BenchFolder folder = new BenchFolder(benches.folder(), name);
-    boolean photos = !sound.isEmpty() || !unsoldered.isEmpty() || !bare.isEmpty();
-    boolean teaches = photos || faults.isPresent();
+    boolean teaches = photos.given();
     long asked =
         Stream.of(
                 show,
@@ -230,10 +203,7 @@ public final class EnrolCommand implements Callable<Integer> {
   private int taught(BenchFolder folder) {
     Optional<Enrolment> before = anew ? Optional.empty() : folder.latest();
     EnrolRun run = new EnrolRun(name, settings(), limits.load(), before);
-    sound.forEach(photo -> say(run.show(photo, Enrolment.Kind.SOUND)));
-    unsoldered.forEach(photo -> say(run.show(photo, Enrolment.Kind.UNSOLDERED)));
-    bare.forEach(photo -> say(run.show(photo, Enrolment.Kind.BARE)));
-    faults.ifPresent(table -> KnownJoints.read(table).forEach((p, pins) -> say(run.show(p, pins))));
+    photos.show(run, this::say);
     Enrolment enrolment = run.enrolment(folder.next());
     Path file = folder.write(enrolment);
     BenchWords.of(enrolment).forEach(streams.out()::println);

@@ -1,20 +1,17 @@
 package leadlight.cli.trial;
 
-import java.io.StringWriter;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
 import leadlight.app.output.OutputFolder;
-import leadlight.app.output.Version;
 import leadlight.app.trial.EnrolTrial;
 import leadlight.app.trial.NudgeTrial;
 import leadlight.app.trial.PlacedTrial;
 import leadlight.app.trial.RecordBench;
 import leadlight.app.trial.SameRowTrial;
+import leadlight.app.trial.TrialFiles;
 import leadlight.app.trial.TrialRun;
 import leadlight.cli.bench.BenchOption;
 import leadlight.cli.option.BodyOption;
@@ -32,13 +29,6 @@ import leadlight.model.row.RowHint;
 import leadlight.quality.bench.BenchPages;
 import leadlight.quality.bench.BenchTally;
 import leadlight.record.JobRecord;
-import leadlight.trial.NoteSummary;
-import leadlight.trial.NoteTable;
-import leadlight.trial.TrialSummary;
-import leadlight.trial.TrialTable;
-import leadlight.trial.list.JointsCsv;
-import leadlight.trial.list.SlipList;
-import leadlight.trial.list.TrialReport;
 import leadlight.trial.sets.EnrolTally;
 import leadlight.trial.truth.TrialPhoto;
 import leadlight.trial.truth.TruthFolder;
@@ -58,9 +48,6 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 public final class TrialCommand implements Callable<Integer> {
-
-  /** More of one kind are only counted in the table; trial.json has all. */
-  private static final int MOST_SLIPS = 12;
 
   private final Streams streams;
 
@@ -183,21 +170,10 @@ public final class TrialCommand implements Callable<Integer> {
             enrolled);
     Progress progress = new Progress(streams, photos.size());
     run.score(photos, count, progress::done);
-    String report =
-        TrialReport.of(
-                    Version.number(),
-                    truePositions,
-                    enrolled.map(Bench::identity),
-                    run.outcomes(),
-                    run.notes())
-                .toPrettyString()
-            + "\n";
-    write(measures, run.measures()::write);
-    write(joints, csv -> JointsCsv.write(run.outcomes(), csv));
-    WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
-    run.sheets().write(out);
+    TrialFiles files = new TrialFiles(run, truePositions, enrolled.map(Bench::identity));
+    files.write(out, Optional.ofNullable(measures), Optional.ofNullable(joints));
     String whose = enrolled.map(it -> "judged as of bench " + it.words() + "\n").orElse("");
-    streams.out().print(json ? report : whose + table(run));
+    streams.out().print(json ? files.report() : whose + files.table());
     return ExitStatus.GOOD.code();
   }
 
@@ -229,26 +205,5 @@ public final class TrialCommand implements Callable<Integer> {
         (String.join("\n", tally.csv()) + "\n").getBytes(StandardCharsets.UTF_8));
     tally.lines().forEach(streams.out()::println);
     return ExitStatus.GOOD.code();
-  }
-
-  /** Writes a table that was asked for. */
-  private static void write(Path file, Consumer<Writer> table) {
-    if (file != null) {
-      StringWriter csv = new StringWriter();
-      table.accept(csv);
-      WholeFile.write(file, csv.toString().getBytes(StandardCharsets.UTF_8));
-    }
-  }
-
-  private static String table(TrialRun run) {
-    String truth =
-        run.outcomes().isEmpty()
-            ? ""
-            : TrialTable.of(TrialSummary.of(run.outcomes()))
-                + "\n"
-                + SlipList.of(run.outcomes(), MOST_SLIPS);
-    String notes =
-        run.notes().isEmpty() ? "" : NoteTable.of(NoteSummary.of(run.notes()), run.notes());
-    return truth + notes;
   }
 }

@@ -1,7 +1,7 @@
 package leadlight.joint.place;
 
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import leadlight.joint.cut.FootBands;
 import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
@@ -10,12 +10,9 @@ import leadlight.joint.cut.Zone;
 import leadlight.numeric.Quantiles;
 
 /**
- * How well a lead fits to each place across, by {@link JointTuning.Placing}. Its top, band by band:
- * so much for each edge as strong as the row's usual one there, less the root mean square
- * difference from the row's usual top. What lies beyond the edges does not count, since a displaced
- * lead has other neighbours. The weights are those of {@link LeadPlacer}. Its toe: so much for an
- * edge across the lead's end as strong as the row's usual one; a bare land that looks like a lead's
- * top runs on there.
+ * How well a lead fits to each place across. Its top: band by band its {@link TopFit}. Its toe: so
+ * much for an edge across the lead's end as strong as the row's usual one ({@link
+ * JointTuning.Placing}); a bare land that looks like a lead's top runs on there.
  */
 final class FootScores {
 
@@ -29,10 +26,7 @@ final class FootScores {
   private final FootBands bands;
   private final double toeHalf;
   private final double usualToe;
-  private final int half;
-  private final int inside;
-  private final double[][][] usualTop = new double[FootBands.COUNT][][];
-  private final double[] usualEdge = new double[FootBands.COUNT];
+  private final List<TopFit> tops;
 
   FootScores(List<LevelledPatch> joints, FootBands bands, double leadHalf) {
     this.bands = bands;
@@ -45,41 +39,14 @@ final class FootScores {
                     .mapToDouble(
                         joint -> toeEdge(0, joint.light(), joint.redGreen(), joint.yellowBlue()))
                     .toArray()));
-    this.half = (int) Math.round(leadHalf * PatchGrid.DENSITY);
-    this.inside = Math.max(1, (int) Math.round((leadHalf - PLACING.inside()) * PatchGrid.DENSITY));
-    double[][][][] all = new double[joints.size()][][][];
-    for (int i = 0; i < all.length; i++) {
-      LevelledPatch joint = joints.get(i);
-      all[i] = bands.profiles(joint.light(), joint.redGreen(), joint.yellowBlue());
-    }
-    int middle = PatchGrid.column(0);
-    for (int band = 0; band < FootBands.COUNT; band++) {
-      double[][] usual = usual(all, band);
-      double[] edges = Edges.of(usual);
-      usualTop[band] = new double[usual.length][];
-      for (int plane = 0; plane < usual.length; plane++) {
-        usualTop[band][plane] =
-            Arrays.copyOfRange(usual[plane], middle - inside, middle + inside + 1);
-      }
-      usualEdge[band] =
-          Math.max(
-              PLACING.leastEdge(),
-              (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
-    }
-  }
-
-  private static double[][] usual(double[][][][] all, int band) {
-    double[][] usual = new double[all[0][band].length][PatchGrid.WIDTH];
-    double[] column = new double[all.length];
-    for (int plane = 0; plane < usual.length; plane++) {
-      for (int x = 0; x < PatchGrid.WIDTH; x++) {
-        for (int i = 0; i < all.length; i++) {
-          column[i] = all[i][band][plane][x];
-        }
-        usual[plane][x] = Quantiles.middle(column);
-      }
-    }
-    return usual;
+    List<double[][][]> all =
+        joints.stream()
+            .map(it -> bands.profiles(it.light(), it.redGreen(), it.yellowBlue()))
+            .toList();
+    this.tops =
+        IntStream.range(0, FootBands.COUNT)
+            .mapToObj(band -> new TopFit(all.stream().map(it -> it[band]).toList(), leadHalf))
+            .toList();
   }
 
   /**
@@ -130,34 +97,10 @@ final class FootScores {
   private double[][] bandScores(LevelledPatch joint) {
     double[][][] profiles =
         bands.profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
-    double[][] scores = new double[FootBands.COUNT][PLACES];
+    double[][] scores = new double[FootBands.COUNT][];
     for (int band = 0; band < scores.length; band++) {
-      double[] edges = Edges.of(profiles[band]);
-      for (int i = 0; i < PLACES; i++) {
-        int x = PatchGrid.column(0) + i - STEPS;
-        double edge =
-            share(Edges.near(edges, x - half), band) + share(Edges.near(edges, x + half), band);
-        scores[band][i] =
-            PLACING.edgeWeight() * edge
-                - strangeness(profiles[band], usualTop[band], x) / PLACING.colourScale();
-      }
+      scores[band] = tops.get(band).scores(profiles[band], STEPS);
     }
     return scores;
-  }
-
-  private double share(double edge, int band) {
-    return Math.min(PLACING.edgeMost(), edge / usualEdge[band]);
-  }
-
-  private double strangeness(double[][] profiles, double[][] usual, int x) {
-    double sum = 0;
-    for (int plane = 0; plane < profiles.length; plane++) {
-      for (int i = -inside; i <= inside; i++) {
-        int at = Math.max(0, Math.min(PatchGrid.WIDTH - 1, x + i));
-        double difference = profiles[plane][at] - usual[plane][i + inside];
-        sum += difference * difference;
-      }
-    }
-    return Math.sqrt(sum / (profiles.length * (2 * inside + 1)));
   }
 }

@@ -1,14 +1,12 @@
 package leadlight.joint.place;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
 import leadlight.joint.cut.RowGeometry;
 import leadlight.joint.cut.Zone;
-import leadlight.numeric.Quantiles;
 
 /**
  * Finds leads that stand off their land or turned on it. The row's finder expects a lead near its
@@ -110,57 +108,21 @@ final class LeadPlacer {
 
     private final double from;
     private final double to;
-    private final double[][] usualTop;
-    private final double usualEdge;
+    private final TopFit fit;
 
     Half(double from, double to) {
       this.from = from;
       this.to = to;
-      double[][] usual = usualProfiles();
-      int inside = inside();
-      int middle = PatchGrid.column(0);
-      this.usualTop = new double[3][];
-      for (int plane = 0; plane < 3; plane++) {
-        usualTop[plane] = Arrays.copyOfRange(usual[plane], middle - inside, middle + inside + 1);
-      }
-      double[] edges = Edges.of(usual);
-      int half = half();
-      this.usualEdge =
-          Math.max(
-              PLACING.leastEdge(),
-              (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
+      this.fit =
+          new TopFit(
+              joints.stream()
+                  .map(it -> profiles(it.light(), it.redGreen(), it.yellowBlue()))
+                  .toList(),
+              geometry.leadHalf());
     }
 
     double middle() {
       return (from + to) / 2;
-    }
-
-    private int inside() {
-      return Math.max(
-          1, (int) Math.round((geometry.leadHalf() - PLACING.inside()) * PatchGrid.DENSITY));
-    }
-
-    private int half() {
-      return (int) Math.round(geometry.leadHalf() * PatchGrid.DENSITY);
-    }
-
-    private double[][] usualProfiles() {
-      double[][] usual = new double[3][PatchGrid.WIDTH];
-      double[][][] all = new double[joints.size()][][];
-      for (int i = 0; i < all.length; i++) {
-        LevelledPatch joint = joints.get(i);
-        all[i] = profiles(joint.light(), joint.redGreen(), joint.yellowBlue());
-      }
-      double[] column = new double[all.length];
-      for (int plane = 0; plane < 3; plane++) {
-        for (int x = 0; x < PatchGrid.WIDTH; x++) {
-          for (int i = 0; i < all.length; i++) {
-            column[i] = all[i][plane][x];
-          }
-          usual[plane][x] = Quantiles.middle(column);
-        }
-      }
-      return usual;
     }
 
     private double[][] profiles(float[]... planes) {
@@ -174,37 +136,8 @@ final class LeadPlacer {
 
     /** Score at each offset from {@code -PLACING.reach()} to {@code PLACING.reach()}. */
     double[] scores(LevelledPatch joint) {
-      double[][] profiles =
-          profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
-      double[] edges = Edges.of(profiles);
-      double[] scores = new double[2 * steps() + 1];
-      for (int i = 0; i < scores.length; i++) {
-        int x = PatchGrid.column(0) + i - steps();
-        scores[i] =
-            PLACING.edgeWeight()
-                    * (share(Edges.near(edges, x - half())) + share(Edges.near(edges, x + half())))
-                - strangeness(profiles, x) / PLACING.colourScale();
-      }
-      return scores;
-    }
-
-    private double share(double edge) {
-      return Math.min(PLACING.edgeMost(), edge / usualEdge);
-    }
-
-    private double strangeness(double[][] profiles, int x) {
-      double sum = 0;
-      int inside = inside();
-      int count = 0;
-      for (int plane = 0; plane < 3; plane++) {
-        for (int i = -inside; i <= inside; i++) {
-          int at = Math.max(0, Math.min(PatchGrid.WIDTH - 1, x + i));
-          double difference = profiles[plane][at] - usualTop[plane][i + inside];
-          sum += difference * difference;
-          count++;
-        }
-      }
-      return Math.sqrt(sum / count);
+      return fit.scores(
+          profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue()), steps());
     }
   }
 }

@@ -18,8 +18,8 @@ import leadlight.scene.BenchSets;
 import leadlight.scene.LampSets;
 import leadlight.scene.PlacedPairs;
 import leadlight.scene.SceneFiles;
-import leadlight.scene.SceneSet;
 import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
 import leadlight.scene.legs.LegMix;
 import leadlight.scene.legs.LegRenderer;
 import leadlight.scene.legs.LegSampler;
@@ -197,8 +197,8 @@ public final class SceneCommand implements Callable<Integer> {
       if (lamps) {
         return new LampSets(from, seed)::set;
       }
-      SceneSet set = new SceneSet(from, seed);
-      return number -> List.of(set.spec(number));
+      SceneSampler set = new SceneSampler(from, seed);
+      return number -> List.of(set.draw(number));
     }
   }
 }

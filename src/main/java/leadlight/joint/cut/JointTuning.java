@@ -10,6 +10,7 @@ import leadlight.data.DataFile;
  *
  * @param source how and on what they were set
  * @param widths of lands and leads
+ * @param foot the stretch of a foot that is looked at
  * @param placing leads sought across
  * @param moving when a lead is moved to where it was found
  * @param metal where a place is read that may be metal
@@ -17,6 +18,7 @@ import leadlight.data.DataFile;
 public record JointTuning(
     @JsonProperty(required = true) List<String> source,
     @JsonProperty(required = true) Widths widths,
+    @JsonProperty(required = true) Foot foot,
     @JsonProperty(required = true) Placing placing,
     @JsonProperty(required = true) Moving moving,
     @JsonProperty(required = true) Metal metal) {
@@ -54,6 +56,26 @@ public record JointTuning(
       return Math.exp(-distance * distance / 2);
     }
   }
+
+  /**
+   * The stretch of a foot, y from the toe, negative towards the body.
+   *
+   * @param toeEnd the toe's own edge and what lies ahead of it belong to no band
+   * @param least feet reach at least so far
+   * @param most and are looked at so far at most
+   * @param ofHeel of the distance to the heel
+   * @param halvesFrom where the toe half begins
+   * @param halvesAt where it ends and the heel half begins, of the distance to the heel
+   * @param halvesMost and at most
+   */
+  public record Foot(
+      @JsonProperty(required = true) double toeEnd,
+      @JsonProperty(required = true) double least,
+      @JsonProperty(required = true) double most,
+      @JsonProperty(required = true) double ofHeel,
+      @JsonProperty(required = true) double halvesFrom,
+      @JsonProperty(required = true) double halvesAt,
+      @JsonProperty(required = true) double halvesMost) {}
 
   /**
    * How leads are sought that stand off their land or turned on it.

@@ -31,9 +31,10 @@ final class LeadPlacer {
   LeadPlacer(List<LevelledPatch> joints, RowGeometry geometry) {
     this.joints = joints;
     this.geometry = geometry;
-    double middle = Math.max(0.52 * geometry.heelY(), -1.1);
-    this.toeHalf = new Half(middle, -0.1);
-    this.heelHalf = new Half(Math.max(0.95 * geometry.heelY(), -1.9), middle);
+    JointTuning.Foot foot = JointTuning.builtIn().foot();
+    double middle = Math.max(foot.halvesAt() * geometry.heelY(), foot.halvesMost());
+    this.toeHalf = new Half(middle, foot.halvesFrom());
+    this.heelHalf = new Half(Math.max(foot.ofHeel() * geometry.heelY(), foot.most()), middle);
   }
 
   /** Places along the row, one a joint. */

@@ -12,6 +12,7 @@ import leadlight.row.strip.Lean;
 import leadlight.row.strip.Strip;
 import leadlight.row.strip.Waves;
 import leadlight.row.strip.Zone;
+import leadlight.row.tuning.RowTuning;
 import leadlight.vision.Projective;
 
 /**
@@ -21,7 +22,7 @@ import leadlight.vision.Projective;
  */
 final class LatticeFit {
 
-  private static final double OUTLIER_PITCHES = 0.35;
+  private static final RowTuning.LatticeTuning TUNING = RowTuning.builtIn().lattice();
 
   /** Short enough for a direction at a point. */
   private static final double NEAR = 0.01;
@@ -92,7 +93,8 @@ final class LatticeFit {
     }
     double[] y = yw.stream().mapToDouble(a -> a[0]).toArray();
     double[] w = yw.stream().mapToDouble(a -> a[1]).toArray();
-    return LeastSquares.robust(rows.toArray(new double[0][]), y, w, OUTLIER_PITCHES, 0.03);
+    return LeastSquares.robust(
+        rows.toArray(new double[0][]), y, w, TUNING.outlier(), TUNING.outlierLeast());
   }
 
   private static double[] cell(Waves waves, int k, double from, double to) {
@@ -132,7 +134,7 @@ final class LatticeFit {
       y[k] = best[0];
       w[k] = best[1];
     }
-    double[] c = LeastSquares.robust(rows, y, w, 1.0, 0.15);
+    double[] c = LeastSquares.robust(rows, y, w, TUNING.slopeOutlier(), TUNING.slopeOutlierLeast());
     return corrected(
         strip.uvToPhoto(), zone, (u, v) -> new double[] {u, v + c[1] * (u - half) / half});
   }

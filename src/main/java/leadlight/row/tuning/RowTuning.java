@@ -13,6 +13,8 @@ import leadlight.data.DataFile;
  * @param direction directions of edges to follow
  * @param comb coarse candidates to follow
  * @param same when two combs are the same row
+ * @param lattice what does not fit the row's lattice
+ * @param ends the places beyond a row's ends
  * @param refine each lead's own place
  * @param bodyCues weights of the cues for the body's side
  * @param toe where toes and heels are looked for
@@ -25,6 +27,8 @@ public record RowTuning(
     @JsonProperty(required = true) Direction direction,
     @JsonProperty(required = true) Comb comb,
     @JsonProperty(required = true) Same same,
+    @JsonProperty(required = true) LatticeTuning lattice,
+    @JsonProperty(required = true) Ends ends,
     @JsonProperty(required = true) Refine refine,
     @JsonProperty(required = true) BodyCues bodyCues,
     @JsonProperty(required = true) ToeTuning toe,
@@ -66,6 +70,36 @@ public record RowTuning(
       @JsonProperty(required = true) double pitchTo,
       @JsonProperty(required = true) double alongShare,
       @JsonProperty(required = true) double across) {}
+
+  /**
+   * What does not fit the lattice has no weight, pitches.
+   *
+   * @param outlier along the row
+   * @param outlierLeast but never less than this, however well the others agree
+   * @param slopeOutlier along the leads
+   * @param slopeOutlierLeast likewise
+   */
+  public record LatticeTuning(
+      @JsonProperty(required = true) double outlier,
+      @JsonProperty(required = true) double outlierLeast,
+      @JsonProperty(required = true) double slopeOutlier,
+      @JsonProperty(required = true) double slopeOutlierLeast) {}
+
+  /**
+   * The places beyond a row's ends.
+   *
+   * @param nextWeight of the first, next to which the last lead must stand
+   * @param secondWeight of the second
+   * @param runsOutBelow likeness of the lesser end, below which a row may run out of the picture
+   * @param seenHalf half the width that must show, pitches
+   * @param besideZone how far beyond the row's zone is looked, pitches
+   */
+  public record Ends(
+      @JsonProperty(required = true) double nextWeight,
+      @JsonProperty(required = true) double secondWeight,
+      @JsonProperty(required = true) double runsOutBelow,
+      @JsonProperty(required = true) double seenHalf,
+      @JsonProperty(required = true) double besideZone) {}
 
   /**
    * Each lead's own place, lengths in pitches.

@@ -178,8 +178,7 @@ def main():
     cards = {
         "unwetted": lambda: card("no fillet from the toe to the land", table, own,
                                  drawn & there & ~limit, bad, weight),
-        "open_not_starved": lambda: card("open rather than starved", table, own, drawn & bad,
-                                         condition == "open", weight),
+        "open": lambda: card("open rather than starved", table, own, drawn & bad, condition == "open", weight),
         "missing": lambda: card("no lead on the land", table, own, drawn,
                                 condition == "missing-lead", weight),
         "excess": lambda: card("solder hides the lead", table, joint, sound & there,
@@ -193,9 +192,14 @@ def main():
         with open(options.out, encoding="utf-8") as file:
             result = json.load(file)
         result["source"] = options.source
-        result[options.only] = cards[options.only]()
+        if options.only in result["joint"]:
+            result["joint"][options.only] = cards[options.only]()
+        else:
+            result[options.only] = cards[options.only]()
     else:
-        result = {"source": options.source} | {name: fit() for name, fit in cards.items()}
+        fitted = {name: fit() for name, fit in cards.items()}
+        joint = {name: fitted.pop(name) for name in ("unwetted", "open", "missing", "excess")}
+        result = {"source": options.source, "joint": joint} | fitted
     with open(options.out, "w", encoding="utf-8") as file:
         json.dump(result, file, separators=(",", ":"))
         file.write("\n")

@@ -45,7 +45,7 @@ class CodesNotProseTest {
           "model/remark/Remark.java", // the names of its arguments
           "page/DayPage.java", // the ending of a file's name
           "photo/FileName.java", // the same
-          "cli/terminal/RecordLines.java", // characters that would move a terminal's cursor
+          "app/record/RecordLines.java", // characters that would move a terminal's cursor
           "page/SheetMaker.java", // the day of a time
           "page/SheetPdf.java"); // lines that are too long for the page
 

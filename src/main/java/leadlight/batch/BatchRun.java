@@ -1,16 +1,27 @@
 package leadlight.batch;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import leadlight.batch.list.JobPhoto;
+import leadlight.model.UserError;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowSpec;
+import leadlight.photo.Photo;
+import leadlight.photo.PhotoReader;
 import leadlight.pipeline.InOrder;
+import leadlight.pipeline.PhotoScorer;
 import leadlight.record.JobRecord;
 import leadlight.record.scoring.OpenRun;
 import leadlight.record.scoring.RunStart;
+import leadlight.report.ReportWriter;
 
 /**
  * A run over photos, with a folder of its own. One that was broken off, in whatever way, is gone on
@@ -102,7 +113,7 @@ public final class BatchRun implements AutoCloseable {
   }
 
   /** Works on one photo. */
-  public Outcome score(JobPhoto photo) {
+  Outcome score(JobPhoto photo) {
     return work.begin(photo).get();
   }
 
@@ -124,5 +135,47 @@ public final class BatchRun implements AutoCloseable {
   @Override
   public void close() {
     folder.close();
+  }
+
+  /**
+   * Scores a photo that the program carries, and leaves the results to be thrown away: Java loads
+   * and compiles what a photo needs the first times it is done, which takes a second.
+   */
+  private static final class WarmUp {
+
+    private static final String PHOTO = "base-station-video-good.jpg";
+    private static final RowSpec ROW =
+        RowSpec.plain(19, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+    private static final int TIMES = 3;
+
+    private final RunSetup setup;
+
+    WarmUp(RunSetup setup) {
+      this.setup = setup;
+    }
+
+    /**
+     * Does it.
+     *
+     * @param corner a folder for nothing else; made
+     */
+    void into(Path corner) {
+      Settings settings =
+          new Settings(ROW, 2, setup.limits().id(), Optional.empty(), setup.opinions());
+      PhotoScorer scorer = new PhotoScorer(settings, setup.limits());
+      ReportWriter writer = new ReportWriter(setup.context(), setup.page());
+      try (InputStream in = WarmUp.class.getResourceAsStream(PHOTO)) {
+        Files.createDirectories(corner);
+        Path file = corner.resolve(PHOTO);
+        Files.copy(in, file);
+        for (int i = 0; i < TIMES; i++) {
+          try (Photo photo = new PhotoReader().read(file)) {
+            writer.write(scorer.score(photo), photo.frame(), corner);
+          }
+        }
+      } catch (IOException | UserError e) {
+        // It can do without; where nothing can be written, the first photo will say so.
+      }
+    }
   }
 }

@@ -4,22 +4,33 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leadlight.app.output.FaultLog;
+import leadlight.app.output.Version;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.FaultLog;
 import leadlight.cli.terminal.Streams;
-import leadlight.cli.terminal.Version;
 import leadlight.model.UserError;
+import leadlight.text.Likeness;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The entry point. */
 @Command(
     name = "leadlight",
     description = "Scores the solder joints of a fine-pitch connector row from a photo.",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = Main.VersionLine.class,
     synopsisSubcommandLabel = "COMMAND",
     footer = {"", "LEADLIGHT COMMAND --help tells more. It never certifies a board."})
 public final class Main {
@@ -28,6 +39,15 @@ public final class Main {
   private static final int LONGEST_LINE = 8192;
 
   private Main() {}
+
+  /** What {@code --version} prints. */
+  static final class VersionLine implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+      return new String[] {"leadlight " + Version.number()};
+    }
+  }
 
   /** Runs a command and leaves with its exit status. */
   public static void main(String[] args) {
@@ -97,5 +117,64 @@ public final class Main {
     }
     streams.err().println("leadlight: " + FaultLog.write(e));
     return ExitStatus.FAULT.code();
+  }
+
+  /** "help" as people say it: {@code leadlight help score} is {@code leadlight score --help}. */
+  private static final class HelpWords {
+
+    private HelpWords() {}
+
+    static String[] of(String... args) {
+      if (args.length == 0 || !args[0].equals("help")) {
+        return args;
+      }
+      List<String> asked = new ArrayList<>(Arrays.asList(args).subList(1, args.length));
+      asked.add("--help");
+      return asked.toArray(String[]::new);
+    }
+  }
+
+  /** What somebody may have meant by a word that no command knows. */
+  private static final class Suggestions {
+
+    private Suggestions() {}
+
+    /** The likest option or command; empty if nothing is like it. */
+    static Optional<String> of(ParameterException e) {
+      if (!(e instanceof UnmatchedArgumentException unmatched)
+          || unmatched.getUnmatched().isEmpty()) {
+        return Optional.empty();
+      }
+      String word = unmatched.getUnmatched().get(0);
+      CommandLine command = e.getCommandLine();
+      List<String> known = new ArrayList<>();
+      if (word.startsWith("-")) {
+        command.getCommandSpec().options().forEach(option -> known.addAll(List.of(option.names())));
+      } else {
+        known.addAll(command.getSubcommands().keySet());
+      }
+      return Likeness.nearest(word.split("=", 2)[0], known);
+    }
+  }
+
+  /**
+   * Numbers as people write them: a decimal point or comma, and millimetres behind them or not. A
+   * class, since a method reference in its place makes Java 17 fail while it archives classes.
+   */
+  private static final class Numbers implements ITypeConverter<Double> {
+
+    private static final Pattern NUMBER =
+        Pattern.compile("([+-]?\\d*[.,]?\\d+(?:[eE][+-]?\\d+)?)\\s*(?:mm)?");
+
+    @Override
+    public Double convert(String text) {
+      Matcher matcher = NUMBER.matcher(text.strip());
+      try {
+        // What else Java takes for a number, as NaN, is refused by who knows the range.
+        return Double.valueOf(matcher.matches() ? matcher.group(1).replace(',', '.') : text);
+      } catch (NumberFormatException e) {
+        throw new TypeConversionException("'" + text + "' is not a number, as 0.5, 0,5 or 0.5mm");
+      }
+    }
   }
 }

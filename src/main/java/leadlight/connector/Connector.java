@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 import leadlight.model.UserError;
 import leadlight.model.row.LandSpec;
 import leadlight.model.row.RowSpec;
@@ -111,5 +112,41 @@ public record Connector(
   /** What a bridge between two pins does, where the file says so; in either order. */
   public Optional<BridgeHarm> bridgeHarm(String pin, String other) {
     return bridges.stream().filter(pair -> pair.joins(pin, other)).findFirst();
+  }
+
+  /** The nominal pitch of a row. */
+  private static final class Pitch {
+
+    /** Distances that differ by less count as one: drawings give pitches to 0.01 mm or coarser. */
+    private static final double SAME_MM = 0.005;
+
+    private Pitch() {}
+
+    /** The commonest distance between neighbours, the shorter of two equally common ones. */
+    static double commonestMm(List<LandSpec> lands) {
+      TreeMap<Long, Integer> counts = new TreeMap<>();
+      for (int i = 1; i < lands.size(); i++) {
+        double distanceMm = lands.get(i).uMm() - lands.get(i - 1).uMm();
+        counts.merge(Math.round(distanceMm / SAME_MM), 1, Integer::sum);
+      }
+      long best = counts.firstKey();
+      for (long bin : counts.keySet()) {
+        best = counts.get(bin) > counts.get(best) ? bin : best;
+      }
+      return meanInBin(lands, best);
+    }
+
+    private static double meanInBin(List<LandSpec> lands, long bin) {
+      double sumMm = 0;
+      int count = 0;
+      for (int i = 1; i < lands.size(); i++) {
+        double distanceMm = lands.get(i).uMm() - lands.get(i - 1).uMm();
+        if (Math.round(distanceMm / SAME_MM) == bin) {
+          sumMm += distanceMm;
+          count++;
+        }
+      }
+      return Math.round(sumMm / count * 1e6) / 1e6;
+    }
   }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import leadlight.model.remark.Reason;
+import leadlight.numeric.Logistic;
 
 /**
  * Answers one question about a joint, a gap or a leg from its signals: small decision trees each
@@ -42,7 +43,7 @@ public record Scorecard(
 
   /** The chance, 0 to 1. */
   public double chance(ToDoubleFunction<String> joint) {
-    return 1 / (1 + Math.exp(-logOdds(joint)));
+    return Logistic.of(logOdds(joint));
   }
 
   /** The sum of the points. */

@@ -11,8 +11,11 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadlight.data.JsonText;
+import leadlight.life.LegsFile;
+import leadlight.life.ShotRow;
 import leadlight.model.UserError;
 import leadlight.page.BenchPage;
+import leadlight.page.BoardPage;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
 import leadlight.serve.Reply;
@@ -185,6 +188,31 @@ final class BenchRoutes {
       return bench.take(Files.readAllBytes(newest.file()), newest.file().getFileName().toString());
     } catch (IOException e) {
       throw new Refused(words.get("desk.no-picture"));
+    }
+  }
+
+  /** The timeline of the board on the bench. */
+  private static final class LifePage {
+
+    private final Bench bench;
+    private final BoardStanding board;
+
+    LifePage(Bench bench, BoardStanding board) {
+      this.bench = bench;
+      this.board = board;
+    }
+
+    byte[] html() {
+      return BoardPage.html(
+          board,
+          bench.setup().words(),
+          shot -> ShotRow.of(bench.shelf(), shot.scoring(), shot.row()),
+          event -> LegsFile.picture(bench.shelf(), event),
+          bench.setup().context().toolVersion());
+    }
+
+    String policy() {
+      return BoardPage.ownPolicy();
     }
   }
 }

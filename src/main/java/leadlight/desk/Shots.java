@@ -23,6 +23,7 @@ import leadlight.report.words.Task;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 
@@ -157,12 +158,10 @@ final class Shots {
 
   private List<String> counts(List<GradedJoint> joints) {
     List<String> counts = new ArrayList<>();
-    for (Verdict verdict :
-        List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE)) {
+    for (Verdict verdict : Verdict.WORST_FIRST) {
       int count = (int) joints.stream().filter(j -> j.verdict() == verdict).count();
       if (count > 0) {
-        String key = "count." + verdict.id();
-        counts.add(verdict == Verdict.DEFECT ? words.counted(key, count) : words.get(key, count));
+        counts.add(VerdictWords.counted(verdict, count, words));
       }
     }
     return counts;

@@ -23,6 +23,7 @@ import leadlight.model.joint.BenchOpinion.Side;
 import leadlight.model.joint.EnrolledRow;
 import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfRow;
+import leadlight.numeric.Logistic;
 
 /** An enrolled bench: judges photos that are as those were that it was shown. */
 public final class Bench {
@@ -141,7 +142,7 @@ public final class Bench {
     float[] features = JointFeatures.of(look.pictures()).get(pin - 1);
     return enrolment
         .whole()
-        .map(line -> 1 / (1 + Math.exp(-line.of(general, features))))
+        .map(line -> Logistic.of(line.of(general, features)))
         .orElse(Double.NaN);
   }
 
@@ -169,7 +170,7 @@ public final class Bench {
             .mapToDouble(fold -> fold.line().of(general, features))
             .average()
             .orElse(0);
-    double chance = 1 / (1 + Math.exp(-mean));
+    double chance = Logistic.of(mean);
     return new BenchOpinion(
         likeLeads(features) ? side(features, general) : Side.UNLIKE_SHOWN, chance);
   }

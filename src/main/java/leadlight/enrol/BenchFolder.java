@@ -76,7 +76,7 @@ public final class BenchFolder {
   }
 
   /** The versions that were not taken back, oldest first. */
-  public List<Integer> versions() {
+  List<Integer> versions() {
     return versions(VERSION);
   }
 
@@ -148,7 +148,7 @@ public final class BenchFolder {
   }
 
   /** Where a version lies. */
-  public Path file(int version) {
+  Path file(int version) {
     return folder.resolve(version + ".json");
   }
 

@@ -163,8 +163,7 @@ public final class Grader {
             .filter(it -> it.verdict() != Verdict.UNJUDGED)
             .filter(
                 it ->
-                    it.findings().stream()
-                        .anyMatch(f -> JointSheet.LACKS_SOLDER.contains(f.kind())))
+                    it.findings().stream().anyMatch(f -> Gathered.LACKS_SOLDER.contains(f.kind())))
             .toList();
     return Stream.of(path(unjudged), path(suspect)).flatMap(List::stream).toList();
   }
@@ -197,8 +196,8 @@ public final class Grader {
     return doubt instanceof Doubt.FilletNotSeen
         || doubt instanceof Doubt.BenchUnsure
         || (doubt instanceof Doubt.Possible possible
-            && JointSheet.LACKS_SOLDER.contains(possible.kind()))
+            && Gathered.LACKS_SOLDER.contains(possible.kind()))
         || (doubt instanceof Doubt.OpinionsDiffer differ
-            && JointSheet.LACKS_SOLDER.contains(differ.kind()));
+            && Gathered.LACKS_SOLDER.contains(differ.kind()));
   }
 }

@@ -31,7 +31,7 @@ final class JointGrading {
   private final Decision decision;
   private final Joint joint;
   private final Weighing.Weighed opinion;
-  private final JointSheet sheet;
+  private final Gathered gathered;
   private final SolderSeen solder;
   private final OverhangLimit overhang;
   private final MetalSeen metal;
@@ -42,14 +42,14 @@ final class JointGrading {
     this.joint = joint;
     this.opinion = opinion;
     this.overhang = new OverhangLimit(rules, joint, opinion);
-    this.sheet = new JointSheet(rules, joint, opinion);
-    this.solder = new SolderSeen(sheet);
-    this.metal = new MetalSeen(sheet);
+    this.gathered = new Gathered(rules, joint, opinion);
+    this.solder = new SolderSeen(gathered);
+    this.metal = new MetalSeen(gathered);
   }
 
   /** The verdict. */
   GradedJoint grade() {
-    sheet.findings().addAll(metal.findings());
+    gathered.findings().addAll(metal.findings());
     if (joint.unfitBecause().filter(Doubt.Covered.class::isInstance).isPresent()) {
       return metal.called()
           ? graded(Verdict.DEFECT, List.of())
@@ -57,15 +57,15 @@ final class JointGrading {
     }
     coarseFaults();
     if (joint.unfitBecause().isPresent()) {
-      sheet.doubts().add(0, joint.unfitBecause().get());
-    } else if (!sheet.seen(FindingKind.MISSING_LEAD)) {
+      gathered.doubts().add(0, joint.unfitBecause().get());
+    } else if (!gathered.seen(FindingKind.MISSING_LEAD)) {
       fineFaults();
     }
     boolean unlike = !solder.likeShown() && opinion.reading().map(Reading::unlike).orElse(false);
     if (unlike) {
-      sheet.doubts().add(0, new Doubt.UnlikeKnown());
+      gathered.doubts().add(0, new Doubt.UnlikeKnown());
     }
-    sheet
+    gathered
         .findings()
         .sort(
             Comparator.comparing(Finding::verdict).thenComparing(Finding::probability).reversed());
@@ -74,14 +74,14 @@ final class JointGrading {
 
   /** Whole leads and metal between them: what a coarse photo shows, too. */
   private void coarseFaults() {
-    for (Chances.Fault fault : sheet.faults()) {
+    for (Chances.Fault fault : gathered.faults()) {
       if (fault.kind().coarse() && !metal.called(fault)) {
         weigh(fault);
       }
     }
-    if (!sheet.seen(FindingKind.MISSING_LEAD)) {
-      overhang.finding().ifPresent(sheet.findings()::add);
-      overhang.doubt().ifPresent(sheet.doubts()::add);
+    if (!gathered.seen(FindingKind.MISSING_LEAD)) {
+      overhang.finding().ifPresent(gathered.findings()::add);
+      overhang.doubt().ifPresent(gathered.doubts()::add);
     }
   }
 
@@ -89,19 +89,19 @@ final class JointGrading {
     solder.leadSeen();
     solder.wetting();
     solder.room();
-    for (Chances.Fault fault : sheet.faults()) {
+    for (Chances.Fault fault : gathered.faults()) {
       if (fault.kind() == FindingKind.EXCESS) {
         weigh(fault);
       }
     }
-    sheet.state(
+    gathered.state(
         new Chances.Fault(
             FindingKind.SOLDER_BALL, 0, opinion.both().of(Question.BALL), OptionalDouble.empty()));
     joint.evidence().stream()
         .filter(evidence -> !OPINED.contains(evidence.kind()))
         .forEach(
             it ->
-                sheet.state(
+                gathered.state(
                     new Chances.Fault(it.kind(), 0, it.probability(), OptionalDouble.empty())));
     solder.known();
   }
@@ -109,14 +109,14 @@ final class JointGrading {
   /** A fault that both opinions are asked of; strong differences are never weighed out. */
   private void weigh(Chances.Fault fault) {
     Question question = question(fault);
-    if (sheet.defect(fault) && opinion.differ(question)) {
-      sheet.doubts().add(sheet.differ(fault, question));
+    if (gathered.defect(fault) && opinion.differ(question)) {
+      gathered.doubts().add(gathered.differ(fault, question));
     } else if (nothingToCompare(fault)) {
-      sheet.doubts().add(sheet.possible(fault, question));
-    } else if (!sheet.state(fault) && sheet.defect(fault)) {
+      gathered.doubts().add(gathered.possible(fault, question));
+    } else if (!gathered.state(fault) && gathered.defect(fault)) {
       Chances.Fault likely = metal.surely(fault).orElse(fault);
       if (likely.chance() >= opinion.doubtFrom()) {
-        sheet.doubts().add(sheet.possible(likely, question));
+        gathered.doubts().add(gathered.possible(likely, question));
       }
     }
   }
@@ -144,16 +144,18 @@ final class JointGrading {
   /** A joint unlike all that is known is not judged, but for metal that crosses a gap. */
   private GradedJoint verdict(boolean unlike) {
     Verdict worst =
-        sheet.findings().stream().map(Finding::verdict).reduce(Verdict.ACCEPTABLE, Verdict::worse);
+        gathered.findings().stream()
+            .map(Finding::verdict)
+            .reduce(Verdict.ACCEPTABLE, Verdict::worse);
     if (worst == Verdict.DEFECT && (!unlike || metal.called())) {
       return graded(worst, List.of());
     }
-    if (worst == Verdict.UNJUDGED && sheet.doubts().isEmpty()) {
-      sheet.doubts().add(new Doubt.ToSettle(sheet.findings().get(0).kind()));
+    if (worst == Verdict.UNJUDGED && gathered.doubts().isEmpty()) {
+      gathered.doubts().add(new Doubt.ToSettle(gathered.findings().get(0).kind()));
     }
-    return sheet.doubts().isEmpty()
+    return gathered.doubts().isEmpty()
         ? graded(worst, List.of())
-        : graded(Verdict.UNJUDGED, sheet.doubts().stream().distinct().toList());
+        : graded(Verdict.UNJUDGED, gathered.doubts().stream().distinct().toList());
   }
 
   private GradedJoint graded(Verdict verdict, List<Doubt> because) {
@@ -161,9 +163,9 @@ final class JointGrading {
     return new GradedJoint(
         joint,
         verdict,
-        sheet.findings(),
+        gathered.findings(),
         overhang.checks(),
         because,
-        good ? sheet.grounds() : List.of());
+        good ? gathered.grounds() : List.of());
   }
 }

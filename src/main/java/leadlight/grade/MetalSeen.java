@@ -15,33 +15,33 @@ import leadlight.model.remark.NoteOfJoint;
  */
 final class MetalSeen {
 
-  private final JointSheet sheet;
+  private final Gathered gathered;
 
-  MetalSeen(JointSheet sheet) {
-    this.sheet = sheet;
+  MetalSeen(Gathered gathered) {
+    this.gathered = gathered;
   }
 
   /** Whether a bridge is called for it on either side of the joint. */
   boolean called() {
-    return sheet.faults().stream().anyMatch(this::called);
+    return gathered.faults().stream().anyMatch(this::called);
   }
 
   /** Whether this fault is called for it. */
   boolean called(Chances.Fault fault) {
-    return sheet.rules().unfamiliarPhoto() && surely(fault).isPresent();
+    return gathered.rules().unfamiliarPhoto() && surely(fault).isPresent();
   }
 
   /** What is called for it. */
   List<Finding> findings() {
-    return sheet.faults().stream()
+    return gathered.faults().stream()
         .filter(this::called)
-        .map(fault -> sheet.finding(surely(fault).orElseThrow()))
+        .map(fault -> gathered.finding(surely(fault).orElseThrow()))
         .toList();
   }
 
   /** The fault with the chance that such metal gives it, if it was seen. */
   Optional<Chances.Fault> surely(Chances.Fault fault) {
-    return sheet.joint().evidence().stream()
+    return gathered.joint().evidence().stream()
         .filter(seen -> seen.kind() == fault.kind() && seen.neighbourPin() == fault.neighbourPin())
         .filter(
             seen -> seen.measured().filter(NoteOfJoint.MetalAcross.class::isInstance).isPresent())

@@ -26,14 +26,14 @@ final class SolderSeen {
   private final Decision decision;
   private final Joint joint;
   private final Weighing.Weighed opinion;
-  private final JointSheet sheet;
+  private final Gathered gathered;
 
-  SolderSeen(JointSheet sheet) {
-    this.sheet = sheet;
-    this.rules = sheet.rules();
+  SolderSeen(Gathered gathered) {
+    this.gathered = gathered;
+    this.rules = gathered.rules();
     this.decision = rules.decision();
-    this.joint = sheet.joint();
-    this.opinion = sheet.opinion();
+    this.joint = gathered.joint();
+    this.opinion = gathered.opinion();
   }
 
   /**
@@ -46,9 +46,9 @@ final class SolderSeen {
     boolean seen =
         missingTo(opinion.measures(), measuresTo) && missingTo(opinion.reader(), decision.leadTo());
     if (seen) {
-      sheet.grounds().add(new NoteOfJoint.LeadSeen(chance));
+      gathered.grounds().add(new NoteOfJoint.LeadSeen(chance));
     } else {
-      sheet.doubts().add(new Doubt.LeadNotSeen(chance));
+      gathered.doubts().add(new Doubt.LeadNotSeen(chance));
     }
   }
 
@@ -70,7 +70,7 @@ final class SolderSeen {
    */
   void wetting() {
     if (!new BenchWetting(rules, joint.pin(), opinion)
-        .settles(sheet.findings(), sheet.doubts(), sheet.grounds())) {
+        .settles(gathered.findings(), gathered.doubts(), gathered.grounds())) {
       generalWetting();
     }
   }
@@ -90,16 +90,16 @@ final class SolderSeen {
    */
   private void generalWetting() {
     List<Chances.Fault> lack =
-        sheet.faults().stream().filter(it -> JointSheet.LACKS_SOLDER.contains(it.kind())).toList();
+        gathered.faults().stream().filter(it -> Gathered.LACKS_SOLDER.contains(it.kind())).toList();
     Chances.Fault likeliest = lack.get(0);
     if (rules.unfamiliarPhoto()) {
-      sheet.doubts().add(unfamiliar());
+      gathered.doubts().add(unfamiliar());
     } else if (opinion.differ(Question.UNWETTED)) {
-      sheet.doubts().add(sheet.differ(likeliest, Question.UNWETTED));
+      gathered.doubts().add(gathered.differ(likeliest, Question.UNWETTED));
     } else if (likeliest.chance() >= decision.seenFrom().value()) {
-      lack.forEach(fault -> sheet.findings().add(sheet.finding(fault)));
+      lack.forEach(fault -> gathered.findings().add(gathered.finding(fault)));
     } else if (likeliest.chance() >= opinion.doubtFrom()) {
-      sheet.doubts().add(sheet.possible(likeliest, Question.UNWETTED));
+      gathered.doubts().add(gathered.possible(likeliest, Question.UNWETTED));
     } else {
       filletSeen();
     }
@@ -112,9 +112,9 @@ final class SolderSeen {
     OptionalDouble measures = unwetted(opinion.measures());
     OptionalDouble reader = unwetted(opinion.reader());
     if (seen) {
-      sheet.grounds().add(new NoteOfJoint.FilletSeen(measures, reader));
+      gathered.grounds().add(new NoteOfJoint.FilletSeen(measures, reader));
     } else {
-      sheet.doubts().add(new Doubt.FilletNotSeen(measures, reader));
+      gathered.doubts().add(new Doubt.FilletNotSeen(measures, reader));
     }
   }
 
@@ -132,9 +132,9 @@ final class SolderSeen {
     Quantity ahead = joint.measures().get(Measure.LAND_AHEAD);
     double neededMm = decision.roomFrom().value() * rules.spec().pitchMm();
     if (ahead != null && ahead.value() >= neededMm) {
-      sheet.grounds().add(new NoteOfJoint.RoomForFillet(ahead.value()));
+      gathered.grounds().add(new NoteOfJoint.RoomForFillet(ahead.value()));
     } else {
-      sheet.doubts().add(new Doubt.NoRoomForFillet(ahead == null ? 0 : ahead.value(), neededMm));
+      gathered.doubts().add(new Doubt.NoRoomForFillet(ahead == null ? 0 : ahead.value(), neededMm));
     }
   }
 
@@ -158,13 +158,13 @@ final class SolderSeen {
         .ifPresent(
             strangeness -> {
               if (strangeness <= decision.knownTo().value()) {
-                sheet.grounds().add(new NoteOfJoint.LikeKnown(strangeness));
+                gathered.grounds().add(new NoteOfJoint.LikeKnown(strangeness));
               } else {
-                sheet.doubts().add(new Doubt.UnlikeKnown());
+                gathered.doubts().add(new Doubt.UnlikeKnown());
               }
             });
     if (!rules.unfamiliarPhoto()) {
-      sheet.grounds().add(new NoteOfJoint.FamiliarPhoto(rules.make().unfamiliar()));
+      gathered.grounds().add(new NoteOfJoint.FamiliarPhoto(rules.make().unfamiliar()));
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import leadlight.data.DataFile;
 import leadlight.model.Question;
 import leadlight.model.joint.Chances;
+import leadlight.numeric.Logistic;
 
 /**
  * How the measures' and the second reader's chances become one: {@code models/grade/opinions.json}.
@@ -49,14 +50,14 @@ public record TwoOpinions(
    * @param reader factor of the reader's log odds
    * @param shift added to the sum
    */
-  public record Weights(
+  record Weights(
       @JsonProperty(required = true) double measures,
       @JsonProperty(required = true) double reader,
       @JsonProperty(required = true) double shift) {
 
     private double both(double byMeasures, double byReader) {
       double sum = measures * logOdds(byMeasures) + reader * logOdds(byReader) + shift;
-      return 1 / (1 + Math.exp(-sum));
+      return Logistic.of(sum);
     }
   }
 

@@ -38,6 +38,7 @@ import leadlight.model.remark.Doubt;
 import leadlight.model.row.Lead;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Logistic;
 import leadlight.vision.Frame;
 
 /**
@@ -158,12 +159,11 @@ public final class JointMeter {
 
   /** One photo, one make: its joints' log odds are averaged. */
   private double unfamiliar(RowSignals signals) {
-    double mean =
+    return Logistic.of(
         signals.joints().stream()
             .mapToDouble(joint -> judgement.unfamiliar().logOdds(joint))
             .average()
-            .orElseThrow();
-    return 1 / (1 + Math.exp(-mean));
+            .orElseThrow());
   }
 
   /** Judges each joint of a row on its own, given what the row has in common. */

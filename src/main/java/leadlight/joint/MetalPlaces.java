@@ -3,10 +3,11 @@ package leadlight.joint;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
+import leadlight.numeric.Quantiles;
 
 /**
  * How much each place of a row looks like the row's own metal: 1 as its typical lead on its land, 0
@@ -26,19 +27,7 @@ import leadlight.joint.cut.Zone;
  */
 final class MetalPlaces {
 
-  /** The land without its edges, where blur mixes it with the board. */
-  private static final double WITHIN_LAND = 0.7;
-
-  /** A gap's middle, in pitches from the land's. */
-  private static final double GAP = 0.5;
-
-  /** Share of the half gap that is read: its edges are blurred, too. */
-  private static final double WITHIN_GAP = 0.5;
-
-  /** Begin and end of the strip beyond the land's open end, pitches from it. */
-  private static final double BEYOND_FROM = 0.2;
-
-  private static final double BEYOND_TO = 0.4;
+  private static final JointTuning.Metal METAL = JointTuning.builtIn().metal();
 
   /** A thousandth of the row's range of light, squared: there is nothing to be seen. */
   private static final double LEAST_SQUARE = 1e-6;
@@ -81,7 +70,7 @@ final class MetalPlaces {
             .flatMap(place -> Arrays.stream(sides(place, from(stretch), from(stretch + 1))))
             .mapToDouble(side -> square(less(side, typical[stretch])))
             .toArray();
-    return Math.max(square(typical[stretch]), Stats.median(off));
+    return Math.max(square(typical[stretch]), Quantiles.middle(off));
   }
 
   private static double[] less(double[] a, double[] b) {
@@ -146,7 +135,7 @@ final class MetalPlaces {
 
   private double beyond(LevelledPatch place) {
     double end = geometry.ahead();
-    return lesser(sides(place, end + BEYOND_FROM, end + BEYOND_TO), STRETCHES - 1);
+    return lesser(sides(place, end + METAL.beyondFrom(), end + METAL.beyondTo()), STRETCHES - 1);
   }
 
   /** Begin of a stretch: they part the way from the middle of the foot to the land's end. */
@@ -164,19 +153,22 @@ final class MetalPlaces {
     for (int plane = 0; plane < PLANES; plane++) {
       int at = plane;
       middle[plane] =
-          Stats.median(Arrays.stream(sides).mapToDouble(s -> (s[0][at] + s[1][at]) / 2).toArray());
+          Quantiles.middle(
+              Arrays.stream(sides).mapToDouble(s -> (s[0][at] + s[1][at]) / 2).toArray());
     }
     return middle;
   }
 
   /** Colour of the land less that of the gap, to either side. */
   private double[][] sides(LevelledPatch place, double y0, double y1) {
-    return new double[][] {difference(place, -GAP, y0, y1), difference(place, GAP, y0, y1)};
+    return new double[][] {
+      difference(place, -METAL.gap(), y0, y1), difference(place, METAL.gap(), y0, y1)
+    };
   }
 
   private double[] difference(LevelledPatch place, double gap, double y0, double y1) {
-    double half = WITHIN_LAND * geometry.landHalf();
-    double gapHalf = WITHIN_GAP * Math.max(0, GAP - geometry.landHalf());
+    double half = METAL.withinLand() * geometry.landHalf();
+    double gapHalf = METAL.withinGap() * Math.max(0, METAL.gap() - geometry.landHalf());
     List<float[]> planes = List.of(place.landLight(), place.landRedGreen(), place.landYellowBlue());
     double[] difference = new double[PLANES];
     for (int i = 0; i < PLANES; i++) {

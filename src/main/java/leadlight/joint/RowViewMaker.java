@@ -16,6 +16,7 @@ import leadlight.model.picture.JointView;
 import leadlight.model.picture.Plane;
 import leadlight.model.picture.RowView;
 import leadlight.model.row.Lead;
+import leadlight.numeric.Quantiles;
 
 /** From the straightened joints to what people are shown of them. */
 final class RowViewMaker {
@@ -55,7 +56,7 @@ final class RowViewMaker {
     double[] typical = new double[profiles.get(0).length];
     for (int y = 0; y < typical.length; y++) {
       int at = y;
-      typical[y] = Stats.median(profiles.stream().mapToDouble(p -> p[at]).toArray());
+      typical[y] = Quantiles.middle(profiles.stream().mapToDouble(p -> p[at]).toArray());
     }
     return typical;
   }

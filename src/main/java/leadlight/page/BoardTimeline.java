@@ -25,6 +25,7 @@ import leadlight.summary.board.BoardStanding;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * A board's life in words, entry by entry: its photos, what was said of their joints, its events.
@@ -33,9 +34,6 @@ final class BoardTimeline {
 
   private static final DateTimeFormatter TIME =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
-  private static final List<Verdict> WORST_FIRST =
-      List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
 
   private final BoardStanding board;
   private final Messages words;
@@ -115,7 +113,7 @@ final class BoardTimeline {
   }
 
   private String counts(BoardStanding.Shot shot) {
-    return WORST_FIRST.stream()
+    return Verdict.WORST_FIRST.stream()
         .map(verdict -> count(shot, verdict))
         .filter(text -> !text.isEmpty())
         .reduce((a, b) -> a + ", " + b)
@@ -128,9 +126,7 @@ final class BoardTimeline {
             .filter(joint -> joint.verdict() == verdict)
             .map(RecordedJoint::pin)
             .toList();
-    return pins.isEmpty()
-        ? ""
-        : words.get("verdict." + verdict.id()) + ": " + ReworkView.runs(pins);
+    return pins.isEmpty() ? "" : VerdictWords.of(verdict, words) + ": " + ReworkView.runs(pins);
   }
 
   private void ofJoint(BoardStanding.Shot shot, RecordedJoint joint, List<Entry> entries) {
@@ -154,7 +150,7 @@ final class BoardTimeline {
     String said =
         words.get(
             "board.opinion",
-            words.get("verdict." + opinion.verdict().id()),
+            VerdictWords.of(opinion.verdict(), words),
             SafeText.of(opinion.reason()));
     return said(shot, joint, said, opinion.person(), opinion.at(), back);
   }
@@ -179,8 +175,8 @@ final class BoardTimeline {
       lines.add(
           words.get(
               "board.counts",
-              words.get("verdict." + joint.verdict().id()),
-              words.get("verdict." + joint.tool().verdict().id())));
+              VerdictWords.of(joint.verdict(), words),
+              VerdictWords.of(joint.tool().verdict(), words)));
     }
     return new Entry(
         at,

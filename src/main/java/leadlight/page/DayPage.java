@@ -30,15 +30,13 @@ import leadlight.summary.day.Tally;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * The page of a run: one HTML file without script and network. Links lead to files of the run's
  * folder and of runs beside it.
  */
 public final class DayPage {
-
-  private static final List<Verdict> WORST_FIRST =
-      List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
 
   /** From this share of the strip's worst pin on, a pin is one of the bad ones. */
   private static final double MANY = 0.5;
@@ -137,16 +135,16 @@ public final class DayPage {
   }
 
   List<Verdict> worstFirst() {
-    return WORST_FIRST;
+    return Verdict.WORST_FIRST;
   }
 
   String words(Verdict verdict) {
     return words.get("day.verdict." + verdict.id());
   }
 
-  /** "12 acceptable", "1 process indicator". */
+  /** "12 sound", "1 to watch". */
   String count(Tally tally, Verdict verdict) {
-    return words.counted("day.count." + verdict.id(), tally.count(verdict));
+    return VerdictWords.counted(verdict, tally.count(verdict), words);
   }
 
   String safe(String outside) {
@@ -157,7 +155,7 @@ public final class DayPage {
   String stand(JobLine job) {
     List<String> parts = new ArrayList<>();
     parts.add(words.counted("day.boards", job.boards()));
-    for (Verdict verdict : WORST_FIRST) {
+    for (Verdict verdict : Verdict.WORST_FIRST) {
       if (job.tally().count(verdict) > 0) {
         parts.add(count(job.tally(), verdict));
       }

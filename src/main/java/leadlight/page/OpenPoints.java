@@ -17,7 +17,7 @@ public final class OpenPoints {
   }
 
   /** "Defects at pins 3, 7-9: touch up, then photograph again." */
-  public static String of(BoardStanding.Point point, Messages words) {
+  static String of(BoardStanding.Point point, Messages words) {
     String key = "open." + point.code().id();
     String said = point.words().isEmpty() ? "" : ": " + SafeText.of(point.words());
     return point.pins().isEmpty()

@@ -6,6 +6,7 @@ import java.util.Map;
 import leadlight.data.DataFile;
 import leadlight.model.Question;
 import leadlight.model.joint.Chances;
+import leadlight.numeric.Logistic;
 
 /**
  * What belongs to a trained network: a .json file of {@code models/reader}.
@@ -60,7 +61,7 @@ record ReaderFile(
       @JsonProperty(required = true) double slope, @JsonProperty(required = true) double shift) {
 
     double chance(double score) {
-      return logistic(slope * score + shift);
+      return Logistic.of(slope * score + shift);
     }
   }
 
@@ -76,15 +77,11 @@ record ReaderFile(
 
   /** How unlike known joints its scores say that a joint is, 0 to 1. */
   double strangeness(float[] score) {
-    return logistic(score[scores.indexOf(UNLIKE)]);
+    return Logistic.of(score[scores.indexOf(UNLIKE)]);
   }
 
   /** How photographed, not drawn, its scores say that a joint looks, 0 to 1. */
   double photographed(float[] score) {
     return scales.get(PHOTOGRAPHED).chance(score[scores.indexOf(PHOTOGRAPHED)]);
-  }
-
-  static double logistic(double logOdds) {
-    return 1 / (1 + Math.exp(-logOdds));
   }
 }

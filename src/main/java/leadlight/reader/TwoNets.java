@@ -7,6 +7,7 @@ import leadlight.data.DataFile;
 import leadlight.data.Figure;
 import leadlight.model.Question;
 import leadlight.model.joint.Chances;
+import leadlight.numeric.Logistic;
 
 /**
  * How the opinions of two networks become one: {@code models/reader/together.json}. The network
@@ -53,7 +54,7 @@ record TwoNets(@JsonProperty(required = true) Figure badFrom) {
     if (question == Question.OPEN || inRow <= DOUBT) {
       return inRow;
     }
-    return Math.max(DOUBT, ReaderFile.logistic((logOdds(inRow) + logOdds(beside)) / 2));
+    return Math.max(DOUBT, Logistic.of((logOdds(inRow) + logOdds(beside)) / 2));
   }
 
   private static double logOdds(double chance) {

@@ -22,6 +22,7 @@ import leadlight.report.words.Columns;
 import leadlight.report.words.LegWords;
 import leadlight.report.words.Words;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * The anchor legs of one photo as JSON and as lines for the terminal.
@@ -112,7 +113,7 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
   }
 
   private static String said(GradedLeg leg) {
-    String measured = Words.verdict(leg.verdict()) + "; " + LegWords.measured(leg);
+    String measured = VerdictWords.plain(leg.verdict()) + "; " + LegWords.measured(leg);
     String what = LegWords.kinds(leg);
     String why = leg.doubts().isEmpty() ? "" : "; " + SENTENCES.joined(leg.doubts());
     return (what.isEmpty() ? measured : what + ", " + measured) + why;

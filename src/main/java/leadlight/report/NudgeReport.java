@@ -124,7 +124,7 @@ public final class NudgeReport {
   }
 
   /** Leads that nothing is known of yet: nobody touched them, or it could not be told. */
-  public static List<Integer> toPush(Nudge nudge) {
+  static List<Integer> toPush(Nudge nudge) {
     return nudge.leads().stream()
         .filter(l -> l.motion() == Motion.NOT_TOUCHED || l.motion() == Motion.CANNOT_TELL)
         .map(Nudge.Moved::pin)

@@ -47,7 +47,7 @@ public final class ReportWriter {
   }
 
   /** The JSON report, UTF-8. */
-  public byte[] json(ScoredPhoto scored) {
+  byte[] json(ScoredPhoto scored) {
     return json(scored, Besides.NONE);
   }
 

@@ -20,7 +20,7 @@ import leadlight.scene.plan.SceneSpec;
 public final class BenchSets {
 
   /** Photos of each kind; four to enrol at most, and as many mixed ones to judge. */
-  public static final int EACH = 4;
+  static final int EACH = 4;
 
   private static final double DEG = Math.PI / 180;
 

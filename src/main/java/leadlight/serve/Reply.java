@@ -21,19 +21,19 @@ public record Reply(int status, String type, byte[] content, Optional<String> po
   public static final int OK = 200;
 
   /** Done, and nothing to say. */
-  public static final int DONE = 204;
+  static final int DONE = 204;
 
   /** Not as a page of ours sends it. */
   public static final int BAD = 400;
 
   /** Nothing is there. */
-  public static final int NOT_FOUND = 404;
+  static final int NOT_FOUND = 404;
 
   /** Cannot be done now; the text says why. */
   public static final int CONFLICT = 409;
 
   /** The record cannot be written. */
-  public static final int TROUBLE = 500;
+  static final int TROUBLE = 500;
 
   private static final String JSON = "application/json; charset=utf-8";
 

@@ -23,7 +23,7 @@ import leadlight.model.remark.Reason;
 public final class Messages {
 
   /** Languages that Leadlight speaks, the first by default. */
-  public static final List<String> LANGUAGES = List.of("en", "de");
+  static final List<String> LANGUAGES = List.of("en", "de");
 
   private static final String DATA = "data.";
 
@@ -171,7 +171,7 @@ public final class Messages {
    * What a signal says, in plain words. A signal that was taken against the row or is the row's own
    * says so; one whose words are not known is named by its own name.
    */
-  public String plain(Reason reason) {
+  String plain(Reason reason) {
     String name = base(reason);
     String key = "signal." + name + (reason.value() < reason.usual() ? ".less" : ".more");
     String said = has(key) ? get(key) : name.replace('_', ' ');
@@ -191,7 +191,7 @@ public final class Messages {
   }
 
   /** The reasons that speak for a finding, in plain words, without saying a thing twice. */
-  public List<String> plain(List<Reason> reasons) {
+  List<String> plain(List<Reason> reasons) {
     return speaking(reasons).stream().map(this::plain).distinct().toList();
   }
 

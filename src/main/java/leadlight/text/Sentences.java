@@ -66,7 +66,7 @@ public final class Sentences {
   }
 
   /** The words that these sentences are made of. */
-  public Messages words() {
+  Messages words() {
     return words;
   }
 
@@ -101,7 +101,7 @@ public final class Sentences {
   }
 
   /** How a finding of a kind is settled at the bench. */
-  public String settle(FindingKind kind) {
+  String settle(FindingKind kind) {
     return words.get("settle." + kind.id());
   }
 

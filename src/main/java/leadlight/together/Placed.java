@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Logistic;
 import leadlight.register.Overlay;
 import leadlight.register.RegisterTuning;
 import leadlight.register.Registrar;
@@ -67,7 +68,7 @@ final class Placed {
     for (int i = 0; i < signals.length; i++) {
       sum += tuning.weights().get(i) * Math.log(Math.max(0, signals[i]) + tuning.floor().value());
     }
-    return OptionalDouble.of(1 / (1 + Math.exp(-sum)));
+    return OptionalDouble.of(Logistic.of(sum));
   }
 
   /** Whether a joint is as it was set down. */

@@ -15,6 +15,7 @@ import leadlight.model.joint.Familiarity;
 import leadlight.model.joint.Joint;
 import leadlight.model.joint.Reading;
 import leadlight.model.remark.Doubt;
+import leadlight.numeric.Logistic;
 
 /**
  * One joint as several photos of it show it. Chances are joined as log odds: what each photo adds
@@ -22,7 +23,7 @@ import leadlight.model.remark.Doubt;
  * times as independent photos would be needed to say as much (two photos of one joint by one reader
  * err together: the design effect of Kish, Survey Sampling, 1965).
  */
-public final class SameRow {
+final class SameRow {
 
   private static final double LEAST = 1e-4;
 
@@ -33,7 +34,7 @@ public final class SameRow {
    *
    * @param views the joint in each photo in which it was registered, the first photo's first
    */
-  public Joint joined(List<Joint> views) {
+  Joint joined(List<Joint> views) {
     Joint first = views.get(0);
     List<Joint> fit = views.stream().filter(v -> v.unfitBecause().isEmpty()).toList();
     if (views.size() == 1 || fit.isEmpty()) {
@@ -109,7 +110,7 @@ public final class SameRow {
     }
     double n = chances.size();
     double independent = n / (1 + (n - 1) * tuning.together().value());
-    return 1 / (1 + Math.exp(-before - independent * sum / weights));
+    return Logistic.of(before + independent * sum / weights);
   }
 
   private static double logit(double chance) {
@@ -118,7 +119,7 @@ public final class SameRow {
   }
 
   /** The photos' make: as unfamiliar as the most unfamiliar of them, for its chances count, too. */
-  public static Familiarity make(List<Familiarity> makes) {
+  static Familiarity make(List<Familiarity> makes) {
     double most = makes.stream().mapToDouble(Familiarity::unfamiliar).max().orElse(1);
     return new Familiarity(most, makes.get(0).byReader());
   }

@@ -24,7 +24,7 @@ public record FindingTally(
     ClusterRate calledInError) {
 
   /** Counts the joints of found rows. */
-  public static FindingTally of(FindingKind kind, List<JointOutcome> joints) {
+  static FindingTally of(FindingKind kind, List<JointOutcome> joints) {
     List<JointOutcome> mine =
         joints.stream()
             .filter(joint -> joint.truth().class2() == TrueClass.DEFECT)

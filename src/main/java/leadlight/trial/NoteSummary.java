@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import leadlight.model.Verdict;
+import leadlight.numeric.Quantiles;
 import leadlight.statistics.ClusterRate;
 import leadlight.trial.outcome.NoteOutcome;
-import leadlight.trial.outcome.Quantiles;
 import leadlight.trial.outcome.RowResult;
 import leadlight.trial.truth.RowNote;
 
@@ -66,7 +66,7 @@ public record NoteSummary(int photos, RowTally rows, Map<String, Group> groups) 
             .toArray();
     return new Group(
         rows(mine),
-        Quantiles.median(medians),
+        Quantiles.middle(medians),
         rate(mine, true, Verdict.DEFECT),
         rate(mine, true, Verdict.UNJUDGED),
         rate(mine, false, Verdict.DEFECT));

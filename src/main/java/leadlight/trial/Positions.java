@@ -5,10 +5,10 @@ import java.util.List;
 import leadlight.model.Measure;
 import leadlight.model.Quantity;
 import leadlight.model.row.Lead;
+import leadlight.numeric.Quantiles;
 import leadlight.statistics.ClusterRate;
 import leadlight.trial.outcome.JointOutcome;
 import leadlight.trial.outcome.PhotoOutcome;
-import leadlight.trial.outcome.Quantiles;
 import leadlight.trial.outcome.RowResult;
 
 /**
@@ -80,6 +80,6 @@ public record Positions(
   }
 
   private static double quantile(List<Double> values, double p) {
-    return Quantiles.at(values.stream().mapToDouble(Double::doubleValue).toArray(), p);
+    return Quantiles.of(values.stream().mapToDouble(Double::doubleValue).toArray(), p);
   }
 }

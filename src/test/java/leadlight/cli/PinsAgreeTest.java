@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import leadlight.cli.record.BoardCommand;
+import leadlight.app.record.BoardFiles;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
 import leadlight.record.said.RecordedJoint;
@@ -243,14 +243,14 @@ class PinsAgreeTest {
 
   @Test
   void noTwoNamesMeetInOneFile() {
-    assertThat(BoardCommand.file("A 1", "board 1")).isEqualTo("A-1--board-1");
+    assertThat(BoardFiles.name("A 1", "board 1")).isEqualTo("A-1--board-1");
     assertThat(
             java.util.List.of(
-                BoardCommand.file("A/1", "b"),
-                BoardCommand.file("A 1", "b"),
-                BoardCommand.file("A-1", "b"),
-                BoardCommand.file("A", "1 b"),
-                BoardCommand.file("A  1", "b")))
+                BoardFiles.name("A/1", "b"),
+                BoardFiles.name("A 1", "b"),
+                BoardFiles.name("A-1", "b"),
+                BoardFiles.name("A", "1 b"),
+                BoardFiles.name("A  1", "b")))
         .doesNotHaveDuplicates()
         .allMatch(name -> name.matches("[A-Za-z0-9~-]+"));
   }

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import javax.imageio.ImageIO;
 import leadlight.data.DataFile;
-import leadlight.scene.SceneSet;
 import leadlight.scene.camera.CameraSpec;
 import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
 import leadlight.scene.plan.Condition;
 import leadlight.scene.plan.JointPlan;
 import leadlight.scene.plan.SceneSpec;
@@ -37,7 +37,7 @@ public final class NetScenes {
   private static final int EACH_BAD = 4;
   private static final int EACH_TOLD_WRONG = 6;
 
-  private final SceneSet set = new SceneSet(SceneMix.read(MIX), SEED);
+  private final SceneSampler set = new SceneSampler(SceneMix.read(MIX), SEED);
   private final Path folder;
   private final List<String> told = new ArrayList<>(List.of("picture,leads,pitch_mm"));
   private int next;
@@ -53,12 +53,12 @@ public final class NetScenes {
 
   private void draw() throws IOException {
     for (int i = 0; i < ORDINARY; i++) {
-      SceneSpec spec = set.spec(next++);
+      SceneSpec spec = set.draw(next++);
       withTruth(renamed(spec, name("ordinary", i), spec.joints()));
     }
     for (BadThroughout way : BadThroughout.values()) {
       for (int i = 0; i < EACH_BAD; i++) {
-        SceneSpec spec = set.spec(next++);
+        SceneSpec spec = set.draw(next++);
         withTruth(way.of(spec, name(way.kind(), i), camera(spec)));
       }
     }
@@ -105,7 +105,7 @@ public final class NetScenes {
 
   /** The next scene that is of no connector and lies along the picture. */
   private SceneSpec plain() {
-    SceneSpec spec = set.spec(next++);
+    SceneSpec spec = set.draw(next++);
     double turn = Math.abs(Math.sin(spec.camera().rotationRad()));
     return spec.part().connector() == null && turn < 0.5 ? spec : plain();
   }

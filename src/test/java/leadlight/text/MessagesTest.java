@@ -50,7 +50,7 @@ class MessagesTest {
     JsonNode judgement =
         new ObjectMapper().readTree(Path.of("models/joint/judgement.json").toFile());
     Set<String> signals = new TreeSet<>();
-    judgement.forEach(card -> card.path("signals").forEach(name -> signals.add(name.asText())));
+    judgement.findValues("signals").forEach(names -> names.forEach(it -> signals.add(it.asText())));
     assertThat(signals).hasSizeGreaterThan(20);
     for (String signal : signals) {
       String name = signal.replaceFirst("^(row|typical)_", "");

@@ -2,11 +2,9 @@ package leadlight.cli.batch;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiFunction;
+import leadlight.app.output.FaultLog;
+import leadlight.app.output.Reports;
 import leadlight.batch.RunSetup;
 import leadlight.batch.list.Defaults;
 import leadlight.cli.bench.BenchOption;
@@ -18,35 +16,22 @@ import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.ReaderOption;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.option.RowOptions;
-import leadlight.cli.terminal.FaultLog;
-import leadlight.cli.terminal.Version;
-import leadlight.connector.ConnectorLibrary;
-import leadlight.connector.RowRequest;
 import leadlight.enrol.Bench;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.Opinions;
 import leadlight.model.UserError;
-import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowHint;
 import leadlight.page.PhotoPage;
-import leadlight.reader.SecondReader;
 import leadlight.record.JobRecord;
-import leadlight.report.words.ReportContext;
 import leadlight.text.Messages;
-import leadlight.vision.Frame;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What batch and watch ask for alike. */
 final class RunOptions {
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class where none is stated (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Option(
       names = "--out",
@@ -84,8 +69,7 @@ final class RunOptions {
   }
 
   Defaults defaults() {
-    ProductClass.check(productClass);
-    return new Defaults(row.request(), body.side(), productClass);
+    return new Defaults(row.request(), body.side(), productClass.number());
   }
 
   /** What is asked for, in words: a run that was broken off is known again by them. */
@@ -101,11 +85,10 @@ final class RunOptions {
     if (bench.given()) {
       throw new UserError("--bench judges one photo by itself: leave it out with --nudge");
     }
-    ProductClass.check(productClass);
     Settings settings =
         new Settings(
             row.spec(),
-            productClass,
+            productClass.number(),
             set.id(),
             RowHint.of(Optional.empty(), body.side()),
             reader.opinions());
@@ -122,29 +105,12 @@ final class RunOptions {
         set,
         reader.opinions(),
         bench(),
-        new ReportContext(
-            Version.number(), SecondReader.version(), set.name(), String.join(" ", set.notes())),
-        pages(set),
+        Reports.context(set),
+        new PhotoPage(pages.context(set, row.request()))::html,
         person.name(),
         again,
         threads,
         Clock.systemDefaultZone(),
         FaultLog::write);
-  }
-
-  /** Pages that know the connector of their photo, which differs within a run. */
-  private BiFunction<ScoredPhoto, Frame, byte[]> pages(AcceptanceSet set) {
-    PhotoPage asked = new PhotoPage(pages.context(set, row.request()));
-    List<String> known = ConnectorLibrary.builtIn().ids();
-    Map<String, PhotoPage> made = new ConcurrentHashMap<>();
-    return (scored, picture) -> {
-      String id = scored.settings().row().connectorId();
-      PhotoPage page =
-          known.contains(id)
-              ? made.computeIfAbsent(
-                  id, key -> new PhotoPage(pages.context(set, RowRequest.of(key))))
-              : asked;
-      return page.html(scored, picture);
-    };
   }
 }

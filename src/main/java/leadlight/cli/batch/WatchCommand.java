@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.app.output.RunReport;
 import leadlight.batch.BatchRun;
 import leadlight.batch.FolderWatch;
 import leadlight.batch.RunSetup;

@@ -5,17 +5,17 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.output.Reports;
 import leadlight.cli.drill.DrillDesk;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.PageOptions;
 import leadlight.cli.option.Person;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.RecordOption;
-import leadlight.cli.option.Reports;
 import leadlight.cli.option.RowOptions;
 import leadlight.cli.option.ThreadOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.desk.BenchServer;
 import leadlight.desk.BenchSetup;
@@ -51,12 +51,7 @@ public final class BenchCommand implements Callable<Integer> {
       description = "A folder that a microscope's own program saves photos to.")
   private Optional<Path> folder = Optional.empty();
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Option(
       names = "--out",
@@ -85,7 +80,7 @@ public final class BenchCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
+    int of = productClass.number();
     Presets presets = Presets.read(record.folder().resolve("presets.json"));
     if (row.request().isEmpty() && presets.presets().isEmpty()) {
       throw new UserError(
@@ -105,7 +100,7 @@ public final class BenchCommand implements Callable<Integer> {
     AcceptanceSet set = limits.load();
     Optional<Bench> enrolled = bench.bench(Opinions.BOTH);
     try (JobRecord open = record.open();
-        BenchServer server = BenchServer.start(setup(open, presets, set, enrolled))) {
+        BenchServer server = BenchServer.start(setup(open, of, presets, set, enrolled))) {
       streams.out().println("open this address in a browser of this computer:");
       streams.out().println("  " + server.address());
       streams.out().println("everything is kept at once; end by Ctrl-C");
@@ -120,18 +115,18 @@ public final class BenchCommand implements Callable<Integer> {
   }
 
   private BenchSetup setup(
-      JobRecord open, Presets presets, AcceptanceSet set, Optional<Bench> enrolled) {
+      JobRecord open, int of, Presets presets, AcceptanceSet set, Optional<Bench> enrolled) {
     return new BenchSetup(
         open,
         record.folder(),
         out,
         folder,
         row.request(),
-        productClass,
+        of,
         presets,
         set,
         Reports.context(set),
-        Reports.writer(set, pages, row.request()),
+        Reports.writer(set, pages.context(set, row.request())),
         pages.words(),
         person.name(),
         Clock.systemDefaultZone(),

@@ -5,12 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import leadlight.app.enrol.BenchWords;
+import leadlight.app.enrol.CheckRun;
+import leadlight.app.enrol.EnrolRun;
+import leadlight.app.enrol.RecordTeaching;
 import leadlight.cli.option.HintOptions;
 import leadlight.cli.option.Limits;
 import leadlight.cli.option.ReaderOption;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.option.RowOptions;
 import leadlight.cli.terminal.ExitStatus;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.enrol.BenchFolder;
 import leadlight.enrol.DefaultBench;
@@ -46,32 +51,7 @@ public final class EnrolCommand implements Callable<Integer> {
   @Parameters(paramLabel = "BENCH", description = "The bench's name, as ring-lamp.")
   private String name;
 
-  @Option(
-      names = "--sound",
-      paramLabel = "PHOTO",
-      arity = "1..*",
-      description = "Rows known to be sound: prodded, or working.")
-  private List<Path> sound = List.of();
-
-  @Option(
-      names = "--unsoldered",
-      paramLabel = "PHOTO",
-      arity = "1..*",
-      description = "Rows set down and not yet soldered.")
-  private List<Path> unsoldered = List.of();
-
-  @Option(
-      names = "--bare",
-      paramLabel = "PHOTO",
-      arity = "1..*",
-      description = "Rows of lands without leads.")
-  private List<Path> bare = List.of();
-
-  @Option(
-      names = "--faults",
-      paramLabel = "FILE.csv",
-      description = "Single known joints: photo,pin,state, photos named from the table's folder.")
-  private Optional<Path> faults = Optional.empty();
+  @Mixin private ShownPhotos photos;
 
   @Option(names = "--anew", description = "Forget what was shown before; the version counts on.")
   private boolean anew;
@@ -134,8 +114,7 @@ public final class EnrolCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     BenchFolder folder = new BenchFolder(benches.folder(), name);
-    boolean photos = !sound.isEmpty() || !unsoldered.isEmpty() || !bare.isEmpty();
-    boolean teaches = photos || faults.isPresent();
+    boolean teaches = photos.given();
     long asked =
         Stream.of(
                 show,
@@ -160,9 +139,7 @@ public final class EnrolCommand implements Callable<Integer> {
     }
     if (!check.isEmpty()) {
       folder.inUse();
-      return new CheckRun(name, benches.folder(), settings(), limits.load())
-          .check(check, streams)
-          .code();
+      return checked();
     }
     if (fromRecord) {
       return proposed(folder);
@@ -189,25 +166,17 @@ public final class EnrolCommand implements Callable<Integer> {
     return taught(folder);
   }
 
+  private int checked() {
+    CheckRun.Checked checked =
+        new CheckRun(name, benches.folder(), settings(), limits.load()).check(check);
+    PageShow.write(checked.page(), benches.folder().resolve(name), "checks", streams);
+    return (checked.asItWas() ? ExitStatus.GOOD : ExitStatus.UNJUDGED).code();
+  }
+
   private int proposed(BenchFolder folder) {
-    Enrolment before = folder.inUse();
     try (JobRecord open = record.existing()) {
-      RecordWords words = RecordWords.of(open, name);
-      RecordTeaching teaching =
-          new RecordTeaching(before, words, new PhotoShelf(record.folder()), limits.load());
-      Enrolment enrolment = teaching.proposed(folder.next());
-      words.lines().forEach(this::say);
-      teaching.left().forEach(line -> say("  left out: " + line));
-      BenchWords.of(enrolment).forEach(this::say);
-      List<String> changes = teaching.changes(enrolment);
-      say(
-          changes.isEmpty()
-              ? "no verdict of the past would change"
-              : "verdicts of the past that would change: " + changes.size());
-      changes.forEach(this::say);
-      say(
-          "proposed, not in use: %s; leadlight enrol %s --adopt puts it into use"
-              .formatted(folder.propose(enrolment), name));
+      PhotoShelf shelf = new PhotoShelf(record.folder());
+      RecordTeaching.propose(folder, name, open, shelf, limits.load()).forEach(this::say);
     }
     return ExitStatus.GOOD.code();
   }
@@ -234,10 +203,7 @@ public final class EnrolCommand implements Callable<Integer> {
   private int taught(BenchFolder folder) {
     Optional<Enrolment> before = anew ? Optional.empty() : folder.latest();
     EnrolRun run = new EnrolRun(name, settings(), limits.load(), before);
-    sound.forEach(photo -> say(run.show(photo, Enrolment.Kind.SOUND)));
-    unsoldered.forEach(photo -> say(run.show(photo, Enrolment.Kind.UNSOLDERED)));
-    bare.forEach(photo -> say(run.show(photo, Enrolment.Kind.BARE)));
-    faults.ifPresent(table -> KnownJoints.read(table).forEach((p, pins) -> say(run.show(p, pins))));
+    photos.show(run, this::say);
     Enrolment enrolment = run.enrolment(folder.next());
     Path file = folder.write(enrolment);
     BenchWords.of(enrolment).forEach(streams.out()::println);

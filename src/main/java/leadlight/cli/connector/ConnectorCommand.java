@@ -54,7 +54,8 @@ public final class ConnectorCommand {
           Integer leads) {
     Connector connector = ConnectorLibrary.builtIn().find(id);
     print(
-        ConnectorSheet.of(connector, leads == null ? OptionalInt.empty() : OptionalInt.of(leads)));
+        ConnectorDetails.of(
+            connector, leads == null ? OptionalInt.empty() : OptionalInt.of(leads)));
     return ExitStatus.GOOD.code();
   }
 

@@ -5,10 +5,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.WholeFile;
 import leadlight.drill.ClassBook;
+import leadlight.drill.DrillExport;
 import leadlight.drill.set.OpenSet;
 import leadlight.model.UserError;
 import leadlight.record.DrillRecord;
@@ -64,14 +65,14 @@ final class DrillClassCommand implements Callable<Integer> {
       WholeFile.write(export.get(), file -> DrillExport.write(book.people(), file));
       streams.out().println(book.people().size() + " people in " + export.get());
     } else if (set.isPresent()) {
-      PageFiles.write(
+      PageShow.write(
           book.agreement(OpenSet.read(set.get()))
               .orElseThrow(() -> new UserError("nobody judged " + set.get() + " to its end yet")),
           out,
           "set-agreement",
           streams);
     } else {
-      PageFiles.write(book.page(), out, "class", streams);
+      PageShow.write(book.page(), out, "class", streams);
     }
     return ExitStatus.GOOD.code();
   }

@@ -4,13 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.app.output.Version;
+import leadlight.app.record.RecordLines;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
-import leadlight.cli.terminal.RecordLines;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
-import leadlight.cli.terminal.Version;
 import leadlight.data.WholeFile;
+import leadlight.drill.DrillExport;
 import leadlight.drill.DrillPages;
 import leadlight.drill.ShownPage;
 import leadlight.drill.skill.History;
@@ -72,8 +73,8 @@ final class DrillHistoryCommand implements Callable<Integer> {
         streams.out().println(history.answers().size() + " answers in " + export.get());
       } else {
         String file = DrillPeople.fileName(name);
-        PageFiles.write(DrillPages.history(history), out, "history-" + file, streams);
-        PageFiles.write(ShownPage.of(history, Version.number()), out, "shown-" + file, streams);
+        PageShow.write(DrillPages.history(history), out, "history-" + file, streams);
+        PageShow.write(ShownPage.of(history, Version.number()), out, "shown-" + file, streams);
       }
     }
     return ExitStatus.GOOD.code();

@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import leadlight.app.output.OutputFolder;
 import leadlight.cli.option.Limits;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.option.SearchOptions;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Progress;
 import leadlight.cli.terminal.Streams;
 import leadlight.drill.pool.Level;
@@ -90,12 +90,7 @@ final class DrillNewCommand implements Callable<Integer> {
   @Option(names = "--lamp", paramLabel = "KIND", description = "Only this light; repeatable.")
   private Set<String> lamps = Set.of();
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Option(
       names = "--for",
@@ -125,7 +120,6 @@ final class DrillNewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
     if (specimens < 1 || specimens > 999) {
       throw new UserError("--count must be 1 to 999, is " + specimens);
     }
@@ -150,7 +144,7 @@ final class DrillNewCommand implements Callable<Integer> {
         level,
         kinds,
         lamps,
-        productClass,
+        productClass.number(),
         seed);
   }
 
@@ -164,10 +158,11 @@ final class DrillNewCommand implements Callable<Integer> {
 
   private List<PoolJoint> pool() {
     List<PoolJoint> pool = new ArrayList<>();
-    sources.scenes.forEach(folder -> pool.addAll(new ScenePool(productClass).read(folder)));
+    sources.scenes.forEach(
+        folder -> pool.addAll(new ScenePool(productClass.number()).read(folder)));
     if (sources.settled) {
       try (JobRecord open = record.existing()) {
-        pool.addAll(RecordPool.read(open, Search.all(), productClass));
+        pool.addAll(RecordPool.read(open, Search.all(), productClass.number()));
       }
     }
     return pool;

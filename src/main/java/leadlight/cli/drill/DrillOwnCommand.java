@@ -3,6 +3,7 @@ package leadlight.cli.drill;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.concurrent.Callable;
+import leadlight.app.output.OutputFolder;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.HintOptions;
 import leadlight.cli.option.Person;
@@ -10,7 +11,6 @@ import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.option.RowOptions;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.WholeFile;
 import leadlight.drill.set.OpenSet;
@@ -42,12 +42,7 @@ final class DrillOwnCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PHOTO", description = "Photo of the row.")
   private Path file;
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Mixin private RowOptions row;
 
@@ -74,7 +69,6 @@ final class DrillOwnCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
     OpenSet set = set(limits.load());
     Path pictures = out.resolve(file.getFileName());
     if (desk.inTerminal()) {
@@ -90,7 +84,7 @@ final class DrillOwnCommand implements Callable<Integer> {
   }
 
   private OpenSet set(AcceptanceSet set) {
-    Settings settings = new Settings(row.spec(), productClass, set.id(), hint.hint());
+    Settings settings = new Settings(row.spec(), productClass.number(), set.id(), hint.hint());
     PhotoScorer scorer = new PhotoScorer(settings, set);
     return new Deadline().reading(file, photo -> OwnWork.of(scorer.score(photo), photo));
   }

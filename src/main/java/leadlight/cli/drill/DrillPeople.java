@@ -1,8 +1,8 @@
 package leadlight.cli.drill;
 
 import java.nio.charset.StandardCharsets;
+import leadlight.app.record.RecordLines;
 import leadlight.cli.option.RecordOption;
-import leadlight.cli.terminal.RecordLines;
 import leadlight.data.Hash;
 import leadlight.drill.skill.History;
 import leadlight.model.UserError;

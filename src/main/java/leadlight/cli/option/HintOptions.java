@@ -1,6 +1,5 @@
 package leadlight.cli.option;
 
-import java.util.Arrays;
 import java.util.Optional;
 import leadlight.model.UserError;
 import leadlight.model.row.RowHint;
@@ -47,15 +46,7 @@ public final class HintOptions {
   }
 
   private static double[] numbers(String option, String form, String text, int count) {
-    try {
-      double[] numbers =
-          Arrays.stream(text.split(",", -1)).mapToDouble(Double::parseDouble).toArray();
-      if (numbers.length == count && Arrays.stream(numbers).allMatch(Double::isFinite)) {
-        return numbers;
-      }
-    } catch (NumberFormatException e) {
-      // Said below, in the same words as a wrong count.
-    }
-    throw new UserError(option + " must be " + form + " in pixels, is " + text);
+    return NumberList.of(text, count)
+        .orElseThrow(() -> new UserError(option + " must be " + form + " in pixels, is " + text));
   }
 }

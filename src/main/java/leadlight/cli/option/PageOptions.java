@@ -2,7 +2,7 @@ package leadlight.cli.option;
 
 import java.util.Locale;
 import java.util.Optional;
-import leadlight.cli.terminal.Version;
+import leadlight.app.output.Version;
 import leadlight.connector.Connector;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.connector.RowRequest;

@@ -4,8 +4,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.app.quality.GradeFiles;
+import leadlight.app.quality.JointPictures;
+import leadlight.app.quality.ScoredJoints;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.quality.agreement.AgreePages;
 import leadlight.quality.agreement.AgreementStudy;
@@ -83,7 +86,7 @@ public final class AgreeCommand implements Callable<Integer> {
     JointPictures pictures =
         new JointPictures(
             photos.orElse(Path.of("")), reports.map(ScoredJoints::in).orElse(List.of()));
-    PageFiles.write(AgreePages.page(study, order(), pictures::of), out, "agreement", streams);
+    PageShow.write(AgreePages.page(study, order(), pictures::of), out, "agreement", streams);
     return ExitStatus.GOOD.code();
   }
 }

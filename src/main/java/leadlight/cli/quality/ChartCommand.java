@@ -6,9 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import leadlight.app.quality.RecordJoints;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
 import leadlight.quality.Days;
@@ -135,7 +136,7 @@ public final class ChartCommand implements Callable<Integer> {
     RareEvents chart = g ? RareEvents.g(read.looked()) : RareEvents.t(read.looked());
     String what = g ? "sound joints between defects" : "days between defects";
     Page page = OtherChartPages.rare(chart, g ? "g" : "t", what);
-    PageFiles.write(page, out, "chart-" + (g ? "g" : "t"), streams);
+    PageShow.write(page, out, "chart-" + (g ? "g" : "t"), streams);
   }
 
   private void shewhart(ChartKind chosen, ChartData read) {
@@ -143,16 +144,16 @@ public final class ChartCommand implements Callable<Integer> {
         !unordered && !Set.of("connector", "operator", "pin", "finding", "stage").contains(by);
     ControlChart chart = ControlChart.of(chosen, read.groups(), design(ordered));
     String name = chosen.word().toLowerCase(Locale.ROOT) + "-" + by.replaceAll("\\W+", "-");
-    PageFiles.write(
+    PageShow.write(
         ChartPages.page(chart, Pareto.of(read.findings()), by, ordered, read.left()),
         out,
         "chart-" + name,
         streams);
     if (cusum) {
-      PageFiles.write(OtherChartPages.cusum(chart, by), out, "cusum-" + name, streams);
+      PageShow.write(OtherChartPages.cusum(chart, by), out, "cusum-" + name, streams);
     }
     if (ewma) {
-      PageFiles.write(OtherChartPages.ewma(chart, by), out, "ewma-" + name, streams);
+      PageShow.write(OtherChartPages.ewma(chart, by), out, "ewma-" + name, streams);
     }
   }
 

@@ -5,25 +5,23 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.app.quality.DrawnSample;
+import leadlight.app.quality.LotFile;
+import leadlight.app.quality.SampleResults;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.DataFile;
-import leadlight.data.WholeFile;
 import leadlight.model.UserError;
-import leadlight.quality.Table;
 import leadlight.quality.sampling.Inspection;
 import leadlight.quality.sampling.LotDecision;
 import leadlight.quality.sampling.SamplePages;
-import leadlight.quality.sampling.SamplingScheme;
 import leadlight.quality.sampling.SwitchingRules.LotResult;
 import leadlight.statistics.Rate;
 import picocli.CommandLine.Command;
@@ -36,9 +34,6 @@ import picocli.CommandLine.Parameters;
     description = "Accepts or refuses the lot by the results of its sample.",
     mixinStandardHelpOptions = true)
 public final class DecideCommand implements Callable<Integer> {
-
-  private static final String BAD = "defect";
-  private static final String GOOD = "acceptable";
 
   private final Streams streams;
 
@@ -72,15 +67,16 @@ public final class DecideCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     DrawnSample sample = DataFile.at(folder.resolve("plan.json")).read(DrawnSample.class);
-    Map<String, String> verdicts = verdicts(sample);
+    Map<String, String> verdicts = SampleResults.verdicts(folder, sample.items());
     List<String> inspected = inspect(sample, verdicts);
-    List<String> bad = inspected.stream().filter(i -> verdicts.get(i).startsWith(BAD)).toList();
+    List<String> bad =
+        inspected.stream().filter(i -> verdicts.get(i).startsWith(SampleResults.BAD)).toList();
     LotDecision decision =
         LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), inspected.size()));
     List<String> notes = new ArrayList<>(unasked(verdicts.size() - inspected.size()));
-    history.ifPresent(file -> notes.addAll(append(file, decision.result())));
+    history.ifPresent(file -> notes.add(LotFile.append(file, name, decision.result())));
     List<String> refused = bad.stream().map(i -> i + ": " + verdicts.get(i)).toList();
-    PageFiles.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
+    PageShow.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
     return decision.result() == LotResult.REFUSED
         ? ExitStatus.DEFECT.code()
         : ExitStatus.GOOD.code();
@@ -101,7 +97,8 @@ public final class DecideCommand implements Callable<Integer> {
       }
       missing.forEach(item -> verdicts.put(item, asked(in, item)));
       units = now.size();
-      int bad = (int) now.stream().filter(i -> verdicts.get(i).startsWith(BAD)).count();
+      int bad =
+          (int) now.stream().filter(i -> verdicts.get(i).startsWith(SampleResults.BAD)).count();
       result = plan.after(units, bad);
     }
     return sample.items().subList(0, units);
@@ -122,36 +119,13 @@ public final class DecideCommand implements Callable<Integer> {
                 .formatted(units));
   }
 
-  /** The verdicts filled in, each with its finding behind "defect". */
-  private Map<String, String> verdicts(DrawnSample sample) {
-    Map<String, String> verdicts = new LinkedHashMap<>();
-    for (Table.Row row : Table.read(folder.resolve("results.csv"), "item", "verdict").rows()) {
-      String item = row.text("item");
-      if (!sample.items().contains(item)) {
-        throw row.trouble("\"" + item + "\" was not drawn; the units are those of plan.json");
-      }
-      if (row.maybe("verdict").isEmpty()) {
-        continue;
-      }
-      String verdict = row.text("verdict");
-      if (!verdict.equals(GOOD) && !verdict.equals(BAD)) {
-        throw row.trouble("\"" + verdict + "\" is no verdict here; write acceptable or defect");
-      }
-      if (verdicts.put(item, verdict + row.maybe("finding").map(f -> ", " + f).orElse(""))
-          != null) {
-        throw row.trouble("\"" + item + "\" has a result already; delete one line");
-      }
-    }
-    return verdicts;
-  }
-
   private String asked(BufferedReader in, String item) {
     String answer = "";
     while (!answer.equals("a") && !answer.equals("d")) {
       streams.err().print(item + ": acceptable (a) or defect (d)? ");
       answer = line(in, item);
     }
-    return answer.equals("a") ? GOOD : BAD;
+    return answer.equals("a") ? SampleResults.GOOD : SampleResults.BAD;
   }
 
   private static String line(BufferedReader in, String item) {
@@ -164,36 +138,5 @@ public final class DecideCommand implements Callable<Integer> {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private List<String> append(Path file, LotResult result) {
-    StringBuilder text = new StringBuilder("lot,result\n");
-    List<LotResult> results = new ArrayList<>();
-    if (Files.exists(file)) {
-      results.addAll(PlanOptions.read(file));
-      for (Table.Row row : Table.read(file).rows()) {
-        if (row.text("lot").equals(name)) {
-          throw row.trouble(
-              "lot \"%s\" is entered already; name this one with --name, or leave --history out"
-                  .formatted(name));
-        }
-        text.append(quoted(row.text("lot"))).append(',').append(row.text("result")).append('\n');
-      }
-    }
-    results.add(result);
-    text.append(quoted(name)).append(',').append(PlanOptions.id(result)).append('\n');
-    WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
-    var standing = SamplingScheme.builtIn().switching().after(results, false);
-    return List.of(
-        "With it %s %d lots; the next one gets %s inspection%s."
-            .formatted(
-                file.getFileName(),
-                results.size(),
-                standing.severity().word(),
-                standing.stopped() ? ", but acceptance stops until the cause is mended" : ""));
-  }
-
-  private static String quoted(String cell) {
-    return "\"" + cell.replace("\"", "\"\"") + "\"";
   }
 }

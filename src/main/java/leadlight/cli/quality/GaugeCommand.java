@@ -9,9 +9,10 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import leadlight.app.quality.GaugePhotos;
 import leadlight.cli.option.Limits;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.grade.limits.Feature;
@@ -95,7 +96,7 @@ public final class GaugeCommand implements Callable<Integer> {
     GaugeInput read =
         reports.map(r -> GaugePhotos.read(file, r)).orElseGet(() -> GaugeInput.read(file));
     GaugeInput input = reference.map(read::with).orElse(read);
-    PageFiles.write(
+    PageShow.write(
         GaugePages.page(input, classLimits(input), Set.of("unjudged"), word),
         out,
         "gauge",

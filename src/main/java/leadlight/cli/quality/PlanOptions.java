@@ -2,13 +2,11 @@ package leadlight.cli.quality;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import leadlight.app.quality.LotFile;
 import leadlight.model.UserError;
-import leadlight.quality.Table;
 import leadlight.quality.sampling.DoublePlan;
 import leadlight.quality.sampling.Inspection;
 import leadlight.quality.sampling.LimitingQuality;
@@ -198,30 +196,6 @@ final class PlanOptions {
   }
 
   private List<LotResult> results() {
-    return history.filter(Files::exists).map(PlanOptions::read).orElse(List.of());
-  }
-
-  /** The results of a file of lots. */
-  static List<LotResult> read(Path file) {
-    List<LotResult> results = new ArrayList<>();
-    for (Table.Row row : Table.read(file, "lot", "result").rows()) {
-      String text = row.text("result");
-      results.add(
-          Arrays.stream(LotResult.values())
-              .filter(r -> id(r).equals(text))
-              .findFirst()
-              .orElseThrow(
-                  () ->
-                      row.trouble(
-                          "\""
-                              + text
-                              + "\" is no result; accepted, accepted-ends-reduced, refused or resumed")));
-    }
-    return results;
-  }
-
-  /** How files name a result. */
-  static String id(LotResult result) {
-    return result.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return history.filter(Files::exists).map(LotFile::read).orElse(List.of());
   }
 }

@@ -10,9 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.quality.DrawnSample;
+import leadlight.app.quality.JointPictures;
+import leadlight.app.quality.ScoredJoints;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.DataFile;
 import leadlight.data.WholeFile;
@@ -60,7 +63,7 @@ public final class SampleCommand {
     @Override
     public Integer call() {
       options.checkKind();
-      PageFiles.write(page(), out, "plan", streams);
+      PageShow.write(page(), out, "plan", streams);
       return ExitStatus.GOOD.code();
     }
 
@@ -135,7 +138,7 @@ public final class SampleCommand {
       DataFile.write(out.resolve("plan.json"), DrawnSample.of(units.size(), seed, plan, drawn));
       WholeFile.write(out.resolve("results.csv"), empty(drawn).getBytes(StandardCharsets.UTF_8));
       String words = "Lot of %d: %s.".formatted(units.size(), plan.words());
-      PageFiles.write(SamplePages.sheet(words, plan, seed, shown), out, "work-sheet", streams);
+      PageShow.write(SamplePages.sheet(words, plan, seed, shown), out, "work-sheet", streams);
       List<String> lost = table ? List.of() : ScoredJoints.withoutRow(lot);
       if (!lost.isEmpty()) {
         streams

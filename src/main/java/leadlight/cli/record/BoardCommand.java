@@ -1,18 +1,16 @@
 package leadlight.cli.record;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.output.Version;
+import leadlight.app.record.BoardFiles;
+import leadlight.app.record.RecordLines;
 import leadlight.cli.option.PageOptions;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
-import leadlight.cli.terminal.RecordLines;
 import leadlight.cli.terminal.Streams;
-import leadlight.cli.terminal.Version;
-import leadlight.data.Hash;
 import leadlight.data.WholeFile;
-import leadlight.life.BenchRules;
 import leadlight.life.LegsFile;
 import leadlight.life.PhotoShelf;
 import leadlight.life.ShotRow;
@@ -31,9 +29,6 @@ import picocli.CommandLine.Option;
     description = "Shows what of a board stands open, and writes a page of its whole life.",
     mixinStandardHelpOptions = true)
 public final class BoardCommand implements Callable<Integer> {
-
-  private static final int LONGEST = 60;
-  private static final int HASH = 8;
 
   private final Streams streams;
 
@@ -58,12 +53,9 @@ public final class BoardCommand implements Callable<Integer> {
   public Integer call() {
     OutputFolder.make(out);
     try (JobRecord open = record.existing()) {
-      JobRecord.BoardName name = board.existing(open);
-      BoardStanding stands =
-          BoardStanding.of(
-              open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
+      BoardStanding stands = board.standing(open);
       PhotoShelf shelf = new PhotoShelf(record.folder());
-      Path page = out.resolve("board-" + file(name.job(), name.board()) + ".html");
+      Path page = out.resolve("board-" + BoardFiles.name(stands.job(), stands.board()) + ".html");
       WholeFile.write(
           page,
           BoardPage.html(
@@ -74,31 +66,11 @@ public final class BoardCommand implements Callable<Integer> {
               Version.number()));
       streams
           .out()
-          .println(RecordLines.printable(name.job()) + ", " + RecordLines.board(name.board()));
+          .println(RecordLines.printable(stands.job()) + ", " + RecordLines.board(stands.board()));
       OpenPoints.of(stands, Messages.of("en")).forEach(p -> streams.out().println("  " + p));
       streams.out().println("wrote " + page);
       return (stands.mayBeHandedBack() ? ExitStatus.of(stands.verdict()) : ExitStatus.DEFECT)
           .code();
     }
-  }
-
-  /** JOB--BOARD as one file name that no other job or board has. */
-  public static String file(String job, String board) {
-    return file(job) + "--" + file(board);
-  }
-
-  /**
-   * A name whose words single blanks part, with hyphens for them; of any other the hash is added.
-   */
-  private static String file(String name) {
-    String plain = name.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-    String cut =
-        plain.substring(
-            0,
-            plain.offsetByCodePoints(
-                0, Math.min(LONGEST, plain.codePointCount(0, plain.length()))));
-    return name.equals(cut.replace('-', ' '))
-        ? cut
-        : cut + "~" + Hash.sha256(name.getBytes(StandardCharsets.UTF_8)).substring(0, HASH);
   }
 }

@@ -4,9 +4,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import leadlight.life.BenchRules;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
 import leadlight.record.scoring.Subject;
+import leadlight.summary.board.BoardStanding;
 import leadlight.text.Likeness;
 import picocli.CommandLine.Parameters;
 
@@ -37,7 +39,7 @@ final class BoardOption {
    *
    * @throws UserError if it is not, naming the nearest
    */
-  JobRecord.BoardName existing(JobRecord record) {
+  private JobRecord.BoardName existing(JobRecord record) {
     List<JobRecord.BoardName> all = record.boards();
     String name = job(all);
     List<JobRecord.BoardName> ofJob = all.stream().filter(b -> b.job().equals(name)).toList();
@@ -57,6 +59,13 @@ final class BoardOption {
               .formatted(name, boards(ofJob)));
     }
     return ofJob.get(0);
+  }
+
+  /** How the board that is there stands. */
+  BoardStanding standing(JobRecord record) {
+    JobRecord.BoardName name = existing(record);
+    return BoardStanding.of(
+        record, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
   }
 
   /** The board, which need not be there yet. */

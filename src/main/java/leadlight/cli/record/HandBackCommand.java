@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import leadlight.app.record.RecordLines;
 import leadlight.cli.option.Person;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.RecordLines;
 import leadlight.cli.terminal.Streams;
-import leadlight.life.BenchRules;
 import leadlight.model.UserError;
 import leadlight.page.HandBack;
 import leadlight.record.JobRecord;
@@ -59,14 +58,11 @@ public final class HandBackCommand implements Callable<Integer> {
   public Integer call() {
     boolean yes = decision();
     try (JobRecord open = record.existing()) {
-      JobRecord.BoardName name = board.existing(open);
-      BoardStanding stands =
-          BoardStanding.of(
-              open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
+      BoardStanding stands = board.standing(open);
       HandBack.check(stands, yes, because, Messages.of("en"));
       open.add(
-          name.job(),
-          name.board(),
+          stands.job(),
+          stands.board(),
           new LifeEvent(
               Kind.HAND_BACK,
               because.strip(),
@@ -79,8 +75,8 @@ public final class HandBackCommand implements Callable<Integer> {
           .println(
               "recorded: %s, %s %s (%s)"
                   .formatted(
-                      RecordLines.printable(name.job()),
-                      RecordLines.board(name.board()),
+                      RecordLines.printable(stands.job()),
+                      RecordLines.board(stands.board()),
                       yes ? "is handed back" : "is not handed back",
                       RecordLines.printable(person.name())));
     }

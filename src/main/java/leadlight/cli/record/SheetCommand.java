@@ -1,26 +1,19 @@
 package leadlight.cli.record;
 
 import java.nio.file.Path;
-import java.time.ZonedDateTime;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.record.SheetFiles;
 import leadlight.cli.option.Limits;
 import leadlight.cli.option.PageOptions;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.RowRequest;
-import leadlight.data.WholeFile;
 import leadlight.grade.limits.AcceptanceSet;
-import leadlight.life.BenchRules;
 import leadlight.life.PhotoShelf;
-import leadlight.life.StandingPhoto;
-import leadlight.model.UserError;
-import leadlight.page.CustomerSheet;
 import leadlight.page.HandBack;
-import leadlight.page.SheetRequest;
-import leadlight.photo.Photo;
 import leadlight.record.JobRecord;
 import leadlight.record.said.LifeEvent;
 import leadlight.summary.board.BoardStanding;
@@ -69,10 +62,7 @@ public final class SheetCommand implements Callable<Integer> {
   public Integer call() {
     OutputFolder.make(out);
     try (JobRecord open = record.existing()) {
-      JobRecord.BoardName name = board.existing(open);
-      BoardStanding stands =
-          BoardStanding.of(
-              open, name.job(), name.board(), BenchRules.builtIn().mostHeats().value());
+      BoardStanding stands = board.standing(open);
       Optional<LifeEvent> decision = stands.decision();
       boolean stays = decision.flatMap(LifeEvent::good).map(yes -> !yes).orElse(false);
       if (!stays && !stands.mayBeHandedBack()) {
@@ -83,77 +73,11 @@ public final class SheetCommand implements Callable<Integer> {
                     + HandBack.contradictions(stands, Messages.of("en")));
         return ExitStatus.DEFECT.code();
       }
-      return write(stands, decision).code();
+      AcceptanceSet set = limits.load();
+      new SheetFiles(set, pages.context(set, RowRequest.NONE), new PhotoShelf(record.folder()))
+          .write(stands, shop, out)
+          .forEach(file -> streams.out().println("wrote " + file));
+      return ExitStatus.of(stands.verdict()).code();
     }
-  }
-
-  private ExitStatus write(BoardStanding stands, Optional<LifeEvent> decision) {
-    if (stands.rows() > 1) {
-      throw new UserError(
-          "the board has photos of %d rows and a sheet tells of one; make a board of each row"
-              .formatted(stands.rows()));
-    }
-    BoardStanding.Shot now =
-        stands.last().stream()
-            .max((a, b) -> a.verdict().compareTo(b.verdict()))
-            .orElseThrow(() -> new UserError("no photo of this board is in the record"));
-    BoardStanding.Shot first =
-        stands.shots().stream().filter(now::isOfSameRow).findFirst().orElseThrow();
-    PhotoShelf shelf = new PhotoShelf(record.folder());
-    AcceptanceSet set = limits.load();
-    Optional<Photo> before = first.equals(now) ? Optional.empty() : shelf.open(first.scoring());
-    try (Photo after = opened(shelf, now)) {
-      CustomerSheet sheet =
-          new CustomerSheet(
-              pages.context(set, RowRequest.NONE),
-              request(stands, decision, now),
-              before.map(photo -> shot(set, photo, first)),
-              shot(set, after, now));
-      String file = "sheet-" + BoardCommand.file(stands.job(), stands.board());
-      write(out.resolve(file + ".html"), sheet.html());
-      write(out.resolve(file + ".pdf"), sheet.pdf());
-    } finally {
-      before.ifPresent(Photo::close);
-    }
-    return ExitStatus.of(stands.verdict());
-  }
-
-  private static Photo opened(PhotoShelf shelf, BoardStanding.Shot shot) {
-    return shelf
-        .open(shot.scoring())
-        .orElseThrow(
-            () ->
-                new UserError(
-                    "the photo "
-                        + shot.scoring().photoPath()
-                        + " is gone or was changed; put it back, then rerun"));
-  }
-
-  private static CustomerSheet.Shot shot(AcceptanceSet set, Photo photo, BoardStanding.Shot of) {
-    return new CustomerSheet.Shot(
-        StandingPhoto.of(set, photo, of.scoring(), of.row()), photo.frame());
-  }
-
-  private SheetRequest request(
-      BoardStanding stands, Optional<LifeEvent> decision, BoardStanding.Shot now) {
-    Optional<LifeEvent> looked = stands.lastOf(LifeEvent.Kind.LOOKED);
-    ZonedDateTime at = decision.map(LifeEvent::at).orElse(now.scoring().scoredAt());
-    return new SheetRequest(
-        stands.job(),
-        stands.board(),
-        stands.lastOf(LifeEvent.Kind.SERIAL).map(LifeEvent::words),
-        shop.filter(text -> !text.isBlank()),
-        looked.map(LifeEvent::words),
-        looked.map(LifeEvent::person),
-        stands.legs(),
-        decision.flatMap(LifeEvent::good),
-        decision.map(LifeEvent::words).orElse(""),
-        decision.map(LifeEvent::person),
-        at.toLocalDate().toString());
-  }
-
-  private void write(Path file, byte[] content) {
-    WholeFile.write(file, content);
-    streams.out().println("wrote " + file);
   }
 }

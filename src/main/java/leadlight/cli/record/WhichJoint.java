@@ -3,13 +3,14 @@ package leadlight.cli.record;
 import java.time.ZonedDateTime;
 import java.util.Locale;
 import java.util.OptionalInt;
+import leadlight.app.output.Reports;
+import leadlight.app.record.RecordLines;
 import leadlight.cli.option.PageOptions;
 import leadlight.cli.option.Person;
 import leadlight.cli.option.RecordOption;
-import leadlight.cli.option.Reports;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.RecordLines;
 import leadlight.cli.terminal.Streams;
+import leadlight.connector.RowRequest;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
@@ -52,7 +53,9 @@ final class WhichJoint {
       Verdict before = verdict(open);
       change.in(open);
       Verdict now = verdict(open);
-      Reports.refresh(open, record, scoring, pages).ifPresent(line -> streams.err().println(line));
+      Reports.refresh(
+              open, record.folder(), scoring, limits -> pages.context(limits, RowRequest.NONE))
+          .ifPresent(line -> streams.err().println(line));
       streams
           .out()
           .println(

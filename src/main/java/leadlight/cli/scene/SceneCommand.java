@@ -7,9 +7,9 @@ import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import leadlight.app.output.OutputFolder;
 import leadlight.cli.option.ThreadOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Progress;
 import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
@@ -20,8 +20,8 @@ import leadlight.scene.LampSets;
 import leadlight.scene.NudgeSets;
 import leadlight.scene.PlacedPairs;
 import leadlight.scene.SceneFiles;
-import leadlight.scene.SceneSet;
 import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
 import leadlight.scene.legs.LegMix;
 import leadlight.scene.legs.LegRenderer;
 import leadlight.scene.legs.LegSampler;
@@ -223,8 +223,8 @@ public final class SceneCommand implements Callable<Integer> {
       if (bursts) {
         return new BurstSets(from, seed)::set;
       }
-      SceneSet set = new SceneSet(from, seed);
-      return number -> List.of(set.spec(number));
+      SceneSampler set = new SceneSampler(from, seed);
+      return number -> List.of(set.draw(number));
     }
   }
 }

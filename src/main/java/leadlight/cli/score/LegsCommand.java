@@ -1,27 +1,21 @@
 package leadlight.cli.score;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.score.LegsFiles;
 import leadlight.cli.option.GuardedLimits;
+import leadlight.cli.option.NumberList;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.ConnectorLibrary;
-import leadlight.data.DataFile;
-import leadlight.data.WholeFile;
 import leadlight.leg.ConnectorLegs;
-import leadlight.leg.LegScorer;
 import leadlight.leg.find.LegRequest;
 import leadlight.model.BoardSide;
 import leadlight.model.UserError;
-import leadlight.photo.Photo;
-import leadlight.photo.PhotoReader;
-import leadlight.report.LegsReport;
-import leadlight.report.picture.LegsPicture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,6 +32,9 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 public final class LegsCommand implements Callable<Integer> {
+
+  /** No leg of a board connector is as large; common practice, no source. */
+  private static final double MOST_MM = 20;
 
   private final Streams streams;
 
@@ -75,12 +72,7 @@ public final class LegsCommand implements Callable<Integer> {
       description = "Where in the photo the connector's leads are, seen from its legs.")
   private LegRequest.LeadsAt leadsAt = LegRequest.LeadsAt.UNKNOWN;
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Mixin private GuardedLimits limits;
 
@@ -97,41 +89,26 @@ public final class LegsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
     LegRequest request = request();
-    LegScorer scorer = new LegScorer(limits.load(), productClass);
+    LegsFiles files = new LegsFiles(limits.load(), productClass.number(), out);
     OutputFolder.make(out);
     ExitStatus worst = ExitStatus.GOOD;
     for (Path file : photos) {
-      worst = worst.worse(one(file, request, scorer));
+      worst = worst.worse(one(file, request, files));
     }
     return worst.code();
   }
 
-  private ExitStatus one(Path file, LegRequest request, LegScorer scorer) {
-    try (Photo photo = new PhotoReader().read(file)) {
-      LegsReport report =
-          new LegsReport(photo.info(), side, productClass, scorer.score(photo.frame(), request));
-      String name = stem(file.getFileName().toString());
-      Path json = out.resolve(name + ".legs.json");
-      if (Files.exists(json) && !DataFile.at(json).text().contains(photo.info().sha256())) {
-        throw new UserError(json + " is of another photo; name another folder by --out");
-      }
-      WholeFile.write(json, report.json());
-      WholeFile.write(
-          out.resolve(name + ".legs.png"), LegsPicture.png(photo.frame(), report.legs()));
-      report.lines().forEach(streams.out()::println);
-      streams.out().println("  wrote " + out.resolve(name + ".legs.png"));
-      return ExitStatus.of(report.verdict());
+  private ExitStatus one(Path file, LegRequest request, LegsFiles files) {
+    try {
+      LegsFiles.Written written = files.write(file, request);
+      written.report().lines().forEach(streams.out()::println);
+      streams.out().println("  wrote " + written.picture());
+      return ExitStatus.of(written.report().verdict());
     } catch (UserError e) {
       streams.err().println("leadlight: " + e.getMessage());
       return ExitStatus.UNUSABLE;
     }
-  }
-
-  private static String stem(String name) {
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
   }
 
   private LegRequest request() {
@@ -162,21 +139,15 @@ public final class LegsCommand implements Callable<Integer> {
   }
 
   private static double[] size(String option, String text) {
-    String[] parts = text.split(",", -1);
-    try {
-      double width = Double.parseDouble(parts[0]);
-      double height = Double.parseDouble(parts[parts.length - 1]);
-      if (parts.length == 2 && width > 0 && height > 0 && width < 20 && height < 20) {
-        return new double[] {width, height};
-      }
-    } catch (NumberFormatException e) {
-      // Said below, with the rest that does not fit.
-    }
-    throw new UserError(
-        String.format(
-            Locale.ROOT,
-            "%s must be width,height in millimetres, as 1.0,1.9, is \"%s\"",
-            option,
-            text));
+    return NumberList.of(text, 2)
+        .filter(size -> size[0] > 0 && size[1] > 0 && size[0] < MOST_MM && size[1] < MOST_MM)
+        .orElseThrow(
+            () ->
+                new UserError(
+                    String.format(
+                        Locale.ROOT,
+                        "%s must be width,height in millimetres, as 1.0,1.9, is \"%s\"",
+                        option,
+                        text)));
   }
 }

@@ -7,16 +7,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.output.Reports;
+import leadlight.app.score.NudgeRun;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.HintOptions;
 import leadlight.cli.option.JobOptions;
 import leadlight.cli.option.PageOptions;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.ReaderOption;
-import leadlight.cli.option.Reports;
 import leadlight.cli.option.RowOptions;
 import leadlight.cli.option.ThreadOption;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.life.JobScorer;
@@ -56,12 +57,7 @@ public final class NudgeCommand implements Callable<Integer> {
       description = "The photo at rest, then those with a pick, or one folder of these.")
   private List<Path> photos;
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Option(
       names = "--out",
@@ -93,11 +89,10 @@ public final class NudgeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
+    int of = productClass.number();
     Threads.set(threads.count());
     AcceptanceSet set = limits.load();
-    Settings settings =
-        new Settings(row.spec(), productClass, set.id(), hint.hint(), reader.opinions());
+    Settings settings = new Settings(row.spec(), of, set.id(), hint.hint(), reader.opinions());
     job.subject();
     OutputFolder.make(out);
     PhotoPage page = new PhotoPage(pages.context(set, row.request()));
@@ -119,7 +114,7 @@ public final class NudgeCommand implements Callable<Integer> {
               new JobScorer.Desk(
                   set,
                   Reports.context(set),
-                  Reports.writer(set, pages, row.request()),
+                  Reports.writer(set, pages.context(set, row.request())),
                   record,
                   out,
                   job.person(),

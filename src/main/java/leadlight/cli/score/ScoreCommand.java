@@ -5,6 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.output.Reports;
+import leadlight.app.score.ConnectorRun;
+import leadlight.app.score.JobRun;
+import leadlight.app.score.ScoreRun;
+import leadlight.app.score.TogetherRun;
 import leadlight.cli.bench.BenchOption;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.HintOptions;
@@ -12,17 +18,15 @@ import leadlight.cli.option.JobOptions;
 import leadlight.cli.option.PageOptions;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.ReaderOption;
-import leadlight.cli.option.Reports;
 import leadlight.cli.option.RowOptions;
 import leadlight.cli.option.ThreadOption;
-import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.RowRequest;
 import leadlight.enrol.Bench;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.model.result.Settings;
+import leadlight.record.JobRecord;
 import leadlight.record.scoring.Subject;
 import leadlight.report.ReportWriter;
 import leadlight.vision.Threads;
@@ -47,12 +51,7 @@ public final class ScoreCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PHOTO", arity = "0..*", description = "Photos to score.")
   private List<Path> photos = List.of();
 
-  @Option(
-      names = "--class",
-      paramLabel = "1|2|3",
-      defaultValue = "2",
-      description = "Product class (default: ${DEFAULT-VALUE}).")
-  private int productClass;
+  @Mixin private ProductClass productClass;
 
   @Option(
       names = "--out",
@@ -117,30 +116,24 @@ public final class ScoreCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ProductClass.check(productClass);
+    int of = preset.productClass(productClass.number());
     refuseNone();
     Path shown =
         burst.map(folder -> TogetherRun.frames(folder).get(0)).orElseGet(() -> photos.get(0));
     RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), shown);
     Optional<Subject> subject = job.subject().map(preset::of);
     AcceptanceSet set = limits.load();
-    Settings settings =
-        new Settings(
-            asked.spec(),
-            preset.productClass(productClass),
-            set.id(),
-            hint.hint(),
-            reader.opinions());
+    Settings settings = new Settings(asked.spec(), of, set.id(), hint.hint(), reader.opinions());
     OutputFolder.make(out);
-    ReportWriter writer = Reports.writer(set, pages, asked);
+    ReportWriter writer = Reports.writer(set, pages.context(set, asked));
     ScoreTalk told = new ScoreTalk(streams, talk, json, writer);
     talk.detail();
-    ExitStatus status = run(settings, set, writer, told, subject);
+    run(settings, set, writer, told, subject);
     told.end(photos.size() > 1 && !sameRow);
-    return status.code();
+    return told.worst().code();
   }
 
-  private ExitStatus run(
+  private void run(
       Settings settings,
       AcceptanceSet set,
       ReportWriter writer,
@@ -151,29 +144,34 @@ public final class ScoreCommand implements Callable<Integer> {
       refuseMixed(subject);
       refuseWithLegs();
       Threads.set(count);
-      return new ConnectorRun(settings, set, writer, out, told).score(photos, legs);
-    }
-    if (sameRow || placed.isPresent() || burst.isPresent()) {
+      told.hear(
+          new ConnectorRun(settings, set, writer, out)
+              .score(photos, legs.solder(), legs.component(), legs.leadsAt()));
+    } else if (sameRow || placed.isPresent() || burst.isPresent()) {
       refuseMixed(subject);
       if (bench.given()) {
         throw new UserError(
             "--bench judges one photo by itself: leave out --same-row, --placed and --burst");
       }
       Threads.set(count);
-      TogetherRun run = new TogetherRun(settings, set, writer, out, told);
+      TogetherRun run = new TogetherRun(settings, set, writer, out, told::hear);
       if (burst.isPresent()) {
-        return run.burst(burst.get());
+        run.burst(burst.get());
+      } else {
+        placed.ifPresentOrElse(before -> run.placed(photos, before), () -> run.sameRow(photos));
       }
-      return placed.map(p -> run.placed(photos, p)).orElseGet(() -> run.sameRow(photos));
-    }
-    if (subject.isPresent()) {
+    } else if (subject.isPresent()) {
       Threads.set(count);
       Optional<Bench> enrolled = bench.bench(reader.opinions());
-      return new JobRun(settings, set, writer, out, job, told, enrolled)
-          .score(photos, subject.get());
+      JobRun run = new JobRun(settings, set, writer, out, told::hear, enrolled);
+      try (JobRecord record = job.record().open()) {
+        Subject of = job.in(record, subject.get());
+        run.score(photos, record, job.record().folder(), of, job.keep(), job.person());
+      }
+    } else {
+      Optional<Bench> enrolled = bench.bench(reader.opinions());
+      new ScoreRun(settings, set, enrolled, writer, out, told::hear).score(photos, count);
     }
-    return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, out, told, streams)
-        .score(photos, count);
   }
 
   private void refuseWithLegs() {

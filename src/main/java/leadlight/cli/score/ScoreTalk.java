@@ -4,14 +4,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadlight.app.output.FaultLog;
+import leadlight.app.record.RecordLines;
+import leadlight.app.score.Told;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
-import leadlight.model.UserError;
 import leadlight.model.result.Besides;
-import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.LegSet;
 import leadlight.report.ReportWriter;
 import leadlight.report.TerminalSummary;
-import leadlight.report.WrittenReport;
+import leadlight.report.words.ConnectorLines;
+import leadlight.text.Sentences;
 
 /** What score says on the terminal: as much as was asked for, or JSON. */
 final class ScoreTalk {
@@ -21,6 +24,7 @@ final class ScoreTalk {
   private final boolean json;
   private final ReportWriter writer;
   private final List<String> documents = new ArrayList<>();
+  private ExitStatus worst = ExitStatus.GOOD;
 
   ScoreTalk(Streams streams, TalkOptions options, boolean json, ReportWriter writer) {
     this.streams = streams;
@@ -29,19 +33,67 @@ final class ScoreTalk {
     this.writer = writer;
   }
 
-  /** Says what was made of a photo. */
-  void of(ScoredPhoto scored, WrittenReport written) {
-    of(scored, Besides.NONE, written);
+  /** Says what became of a photo. */
+  void hear(Told told) {
+    if (told instanceof Told.Reported report) {
+      of(report);
+    } else if (told instanceof Told.Recorded entered) {
+      of(entered.report());
+      line(
+          "  recorded as scoring %d: %s, %s, %s"
+              .formatted(
+                  entered.scoring(),
+                  RecordLines.printable(entered.subject().job()),
+                  RecordLines.board(entered.subject().board()),
+                  entered.subject().words()));
+    } else if (told instanceof Told.Refused refused) {
+      streams.err().println("leadlight: " + refused.why().getMessage());
+      worst = worst.worse(ExitStatus.UNUSABLE);
+    } else if (told instanceof Told.Failed failed) {
+      streams.err().println("leadlight: " + failed.photo() + ": " + FaultLog.write(failed.fault()));
+      worst = worst.worse(ExitStatus.FAULT);
+    }
   }
 
-  /** The same of a result that other photos had to do with. */
-  void of(ScoredPhoto scored, Besides besides, WrittenReport written) {
+  /** What all that was heard comes to. */
+  ExitStatus worst() {
+    return worst;
+  }
+
+  private void of(Told.Reported report) {
+    worst = worst.worse(ExitStatus.of(report.scored().verdict()));
     if (json) {
-      documents.add(new String(writer.json(scored, besides), StandardCharsets.UTF_8).strip());
+      documents.add(
+          new String(writer.json(report.scored(), report.besides()), StandardCharsets.UTF_8)
+              .strip());
       return;
     }
-    List<String> lines = TerminalSummary.lines(scored, Optional.of(written), options.detail());
-    options.coloured(lines, scored.verdict(), streams).forEach(streams.out()::println);
+    List<String> lines =
+        TerminalSummary.lines(report.scored(), Optional.of(report.files()), options.detail());
+    options.coloured(lines, report.scored().verdict(), streams).forEach(streams.out()::println);
+    report.besides().photos().forEach(this::other);
+    report.besides().legs().ifPresent(this::legs);
+  }
+
+  private void other(Besides.Other other) {
+    String what =
+        switch (other.role()) {
+          case PLACED -> "compared with ";
+          case SAME_ROW -> "joined with ";
+          case BURST -> "stacked with ";
+        };
+    line(
+        other
+            .refused()
+            .map(why -> "  not " + what + other.file() + ": " + Sentences.english().of(why))
+            .orElse("  " + what + other.file()));
+  }
+
+  /** The first line of a connector even the shortest talk needs. */
+  private void legs(LegSet legs) {
+    List<String> lines = ConnectorLines.of(legs);
+    streams.out().println(lines.get(0));
+    lines.subList(1, lines.size()).forEach(this::line);
   }
 
   /** Prints one JSON document: that of the photo, or a list of those of several. */
@@ -52,23 +104,10 @@ final class ScoreTalk {
     }
   }
 
-  /** A line that even the shortest talk needs. */
-  void always(String line) {
-    if (!json) {
-      streams.out().println(line);
-    }
-  }
-
   /** A line more, where words are wanted. */
-  void line(String line) {
+  private void line(String line) {
     if (!json && options.detail() != TerminalSummary.Detail.LEAST) {
       streams.out().println(line);
     }
-  }
-
-  /** Names a photo that cannot be used. */
-  ExitStatus refused(UserError e) {
-    streams.err().println("leadlight: " + e.getMessage());
-    return ExitStatus.UNUSABLE;
   }
 }

@@ -1,9 +1,8 @@
 /**
- * What every command talks through: streams, exit status, progress, versions, tables and pages for
- * files or the terminal.
+ * What every command talks through: streams, exit status, progress, tables and pages on the
+ * terminal.
  *
- * <p>In: results of any kind. Out: text, files. May use: {@code data}, {@code model}, {@code
- * model.joint}, {@code model.remark}, {@code model.result}, {@code model.row}, {@code page}, {@code
- * quality}, {@code record.said}, {@code record.scoring}, {@code report.paint}, {@code text}.
+ * <p>In: results of any kind. Out: text. May use: {@code app.output}, {@code app.record}, {@code
+ * model}, {@code quality}.
  */
 package leadlight.cli.terminal;

@@ -1,23 +1,27 @@
 package leadlight.cli.trial;
 
-import java.io.StringWriter;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
+import leadlight.app.output.OutputFolder;
+import leadlight.app.trial.BurstTrial;
+import leadlight.app.trial.EnrolTrial;
+import leadlight.app.trial.NudgeTrial;
+import leadlight.app.trial.PlacedTrial;
+import leadlight.app.trial.RecordBench;
+import leadlight.app.trial.SameRowTrial;
+import leadlight.app.trial.TrialFiles;
+import leadlight.app.trial.TrialRun;
 import leadlight.cli.bench.BenchOption;
 import leadlight.cli.option.BodyOption;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.ThreadOption;
 import leadlight.cli.terminal.ExitStatus;
-import leadlight.cli.terminal.OutputFolder;
-import leadlight.cli.terminal.PageFiles;
+import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Progress;
 import leadlight.cli.terminal.Streams;
-import leadlight.cli.terminal.Version;
 import leadlight.data.WholeFile;
 import leadlight.enrol.Bench;
 import leadlight.model.Opinions;
@@ -27,13 +31,6 @@ import leadlight.quality.bench.BenchPages;
 import leadlight.quality.bench.BenchTally;
 import leadlight.record.JobRecord;
 import leadlight.record.engine.RecordPlace;
-import leadlight.trial.NoteSummary;
-import leadlight.trial.NoteTable;
-import leadlight.trial.TrialSummary;
-import leadlight.trial.TrialTable;
-import leadlight.trial.list.JointsCsv;
-import leadlight.trial.list.SlipList;
-import leadlight.trial.list.TrialReport;
 import leadlight.trial.sets.EnrolTally;
 import leadlight.trial.truth.TrialPhoto;
 import leadlight.trial.truth.TruthFolder;
@@ -53,9 +50,6 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 public final class TrialCommand implements Callable<Integer> {
-
-  /** More of one kind are only counted in the table; trial.json has all. */
-  private static final int MOST_SLIPS = 12;
 
   private final Streams streams;
 
@@ -159,7 +153,7 @@ public final class TrialCommand implements Callable<Integer> {
       throw new UserError("--bench is for photos one by one: leave out --sets and --enrol");
     }
     if (sets.isPresent()) {
-      SetTrials.lines(sets.get(), folder, limits.load(), count).forEach(streams.out()::println);
+      sets(sets.get()).forEach(streams.out()::println);
       return ExitStatus.GOOD.code();
     }
     if (enrol.isPresent()) {
@@ -178,22 +172,21 @@ public final class TrialCommand implements Callable<Integer> {
             enrolled);
     Progress progress = new Progress(streams, photos.size());
     run.score(photos, count, progress::done);
-    String report =
-        TrialReport.of(
-                    Version.number(),
-                    truePositions,
-                    enrolled.map(Bench::identity),
-                    run.outcomes(),
-                    run.notes())
-                .toPrettyString()
-            + "\n";
-    write(measures, run.measures()::write);
-    write(joints, csv -> JointsCsv.write(run.outcomes(), csv));
-    WholeFile.write(out.resolve("trial.json"), report.getBytes(StandardCharsets.UTF_8));
-    run.sheets().write(out);
+    TrialFiles files = new TrialFiles(run, truePositions, enrolled.map(Bench::identity));
+    files.write(out, Optional.ofNullable(measures), Optional.ofNullable(joints));
     String whose = enrolled.map(it -> "judged as of bench " + it.words() + "\n").orElse("");
-    streams.out().print(json ? report : whose + table(run));
+    streams.out().print(json ? files.report() : whose + files.table());
     return ExitStatus.GOOD.code();
+  }
+
+  private List<String> sets(String kind) {
+    return switch (kind) {
+      case "placed" -> PlacedTrial.lines(folder, limits.load(), threads.count());
+      case "same-row" -> SameRowTrial.lines(folder, limits.load(), threads.count());
+      case "burst" -> BurstTrial.lines(folder, limits.load(), threads.count());
+      case "nudge" -> NudgeTrial.lines(folder, threads.count());
+      default -> throw new UserError("--sets must be nudge, placed, same-row or burst, is " + kind);
+    };
   }
 
   private int bench(RecordPlace at) {
@@ -202,7 +195,7 @@ public final class TrialCommand implements Callable<Integer> {
     }
     try (JobRecord open = JobRecord.open(at)) {
       BenchTally tally = BenchTally.of(RecordBench.read(open));
-      PageFiles.write(BenchPages.page(tally), out, "bench", streams);
+      PageShow.write(BenchPages.page(tally), out, "bench", streams);
     }
     return ExitStatus.GOOD.code();
   }
@@ -215,26 +208,5 @@ public final class TrialCommand implements Callable<Integer> {
         (String.join("\n", tally.csv()) + "\n").getBytes(StandardCharsets.UTF_8));
     tally.lines().forEach(streams.out()::println);
     return ExitStatus.GOOD.code();
-  }
-
-  /** Writes a table that was asked for. */
-  private static void write(Path file, Consumer<Writer> table) {
-    if (file != null) {
-      StringWriter csv = new StringWriter();
-      table.accept(csv);
-      WholeFile.write(file, csv.toString().getBytes(StandardCharsets.UTF_8));
-    }
-  }
-
-  private static String table(TrialRun run) {
-    String truth =
-        run.outcomes().isEmpty()
-            ? ""
-            : TrialTable.of(TrialSummary.of(run.outcomes()))
-                + "\n"
-                + SlipList.of(run.outcomes(), MOST_SLIPS);
-    String notes =
-        run.notes().isEmpty() ? "" : NoteTable.of(NoteSummary.of(run.notes()), run.notes());
-    return truth + notes;
   }
 }

@@ -19,7 +19,7 @@ public record Footprint(String name, List<Pad> pads, Optional<Box> body, LeftOut
   }
 
   /** How a pad is held. */
-  public enum Kind {
+  enum Kind {
     SURFACE,
     PLATED_HOLE
   }
@@ -37,7 +37,7 @@ public record Footprint(String name, List<Pad> pads, Optional<Box> body, LeftOut
    *     is then that of the box around it
    * @param drill hole, x and y extent after rotation
    */
-  public record Pad(
+  record Pad(
       List<String> names,
       Kind kind,
       double xMm,
@@ -53,7 +53,7 @@ public record Footprint(String name, List<Pad> pads, Optional<Box> body, LeftOut
     }
 
     /** The names in one word, as "A1/B12". */
-    public String name() {
+    String name() {
       return String.join("/", names);
     }
   }
@@ -66,7 +66,7 @@ public record Footprint(String name, List<Pad> pads, Optional<Box> body, LeftOut
    * @param rightMm greatest x
    * @param bottomMm greatest y
    */
-  public record Box(double leftMm, double topMm, double rightMm, double bottomMm) {
+  record Box(double leftMm, double topMm, double rightMm, double bottomMm) {
 
     double widthMm() {
       return rightMm - leftMm;
@@ -103,6 +103,5 @@ public record Footprint(String name, List<Pad> pads, Optional<Box> body, LeftOut
    * @param edgeContacts contacts of a card's edge, never soldered
    * @param merged pads that lay on another
    */
-  public record LeftOut(
-      int withoutCopper, int backOnly, int bareHoles, int edgeContacts, int merged) {}
+  record LeftOut(int withoutCopper, int backOnly, int bareHoles, int edgeContacts, int merged) {}
 }

@@ -20,7 +20,7 @@ import leadlight.model.UserError;
  * Reads {@code .kicad_mod} footprints, an openly specified S-expression format ("Footprint file
  * format", dev-docs.kicad.org), both {@code (footprint ..} and the older {@code (module ..}.
  */
-public final class FootprintReader {
+final class FootprintReader {
 
   /** The longest footprint of the Debian package kicad-footprints 6.0.11-1 has about 1 MB. */
   private static final long LARGEST_BYTES = 32L << 20;
@@ -41,7 +41,7 @@ public final class FootprintReader {
    *
    * @throws UserError with line and column if the file is none
    */
-  public static Footprint read(Path file) {
+  static Footprint read(Path file) {
     try {
       if (Files.isDirectory(file) || !Files.exists(file)) {
         throw new UserError(file + " is no file; name a .kicad_mod footprint");

@@ -103,7 +103,7 @@ public final class SetDraw {
    *
    * @throws UserError if the pool has too few of them
    */
-  public List<PoolRow> rows(List<PoolJoint> pool) {
+  List<PoolRow> rows(List<PoolJoint> pool) {
     List<PoolRow> rows =
         shuffled(pool.stream().filter(this::lit).filter(this::asked).toList()).stream()
             .map(PoolJoint::row)

@@ -74,7 +74,7 @@ public final class Judging {
   }
 
   /** Number of the first specimen that is not closed; empty if all are. */
-  public Optional<Integer> next() {
+  Optional<Integer> next() {
     Set<Integer> closed = closed();
     return IntStream.rangeClosed(1, specimens())
         .boxed()

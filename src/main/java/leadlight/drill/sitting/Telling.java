@@ -15,6 +15,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
 import leadlight.text.Messages;
+import leadlight.text.VerdictWords;
 import leadlight.trial.truth.TrueClass;
 
 /** What is told of a joint after it was judged. */
@@ -117,7 +118,7 @@ public final class Telling {
   }
 
   private static String tool(ToolSaid tool) {
-    String verdict = WORDS.get("verdict." + tool.verdict().id());
+    String verdict = VerdictWords.of(tool.verdict(), WORDS);
     if (tool.verdict() == Verdict.UNJUDGED) {
       return verdict + tool.unjudgedBecause().map(why -> ": " + why).orElse("");
     }

@@ -37,7 +37,7 @@ public final class DueAgain {
   }
 
   /** Compartment of a finding, from 1. */
-  public int step(FindingKind finding) {
+  int step(FindingKind finding) {
     return due.getOrDefault(finding, 1);
   }
 

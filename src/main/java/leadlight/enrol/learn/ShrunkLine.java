@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import leadlight.enrol.learn.Enrolment.Line;
 import leadlight.enrol.learn.Enrolment.Shown;
 import leadlight.model.UserError;
+import leadlight.numeric.Logistic;
 
 /**
  * Learns a line from joints that were shown: logistic regression with a normal prior (le Cessie and
@@ -128,7 +129,7 @@ final class ShrunkLine {
     for (int i = 0; i < row.length; i++) {
       z += row[i] * at[i];
     }
-    double chance = 1 / (1 + Math.exp(-z));
+    double chance = Logistic.of(z);
     double bend = weight * chance * (1 - chance);
     for (int i = 0; i < row.length; i++) {
       slope[i] += weight * (chance - truth) * row[i];

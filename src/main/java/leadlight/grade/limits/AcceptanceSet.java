@@ -140,7 +140,7 @@ public final class AcceptanceSet {
   }
 
   /** Where the level of the file comes from. */
-  public Basis decisionBasis() {
+  Basis decisionBasis() {
     return file.decision().basis();
   }
 

@@ -1,7 +1,7 @@
 package leadlight.grade.limits;
 
 /** The lengths that limits are shares of, with the letters of the trade's tables. */
-public enum Dimension {
+enum Dimension {
   /** W. */
   LEAD_WIDTH,
   /** L, the flat part that lies on the land. */

@@ -36,7 +36,7 @@ public enum Feature {
   }
 
   /** The unit of its limits. */
-  public Unit unit() {
+  Unit unit() {
     return unit;
   }
 }

@@ -33,7 +33,7 @@ public record JointGeometry(
   }
 
   /** What a photo gives: lead width and foot length. */
-  public static JointGeometry of(double leadWidthMm, double footLengthMm) {
+  static JointGeometry of(double leadWidthMm, double footLengthMm) {
     OptionalDouble none = OptionalDouble.empty();
     return new JointGeometry(
         OptionalDouble.of(leadWidthMm), OptionalDouble.of(footLengthMm), none, none, none);

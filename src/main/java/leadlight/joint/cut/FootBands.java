@@ -10,27 +10,15 @@ public record FootBands(double end) {
 
   public static final int COUNT = 8;
 
-  /** The toe's own edge and what lies ahead of it belong to no band. */
-  private static final double START = -0.08;
-
-  /**
-   * The row's finder sometimes takes a shadow on the foot for its heel. Feet of the connectors
-   * served reach at least so far behind their toes: 0.6 mm at 0.5 mm pitch, 0.7 at 0.8.
-   */
-  private static final double LEAST = -1.0;
-
-  /** Farther behind, leads turn up or the body hides them. */
-  private static final double MOST = -1.9;
-
-  /** The heel's own bend shines otherwise than the foot. */
-  private static final double OF_HEEL = 0.95;
+  private static final JointTuning.Foot FOOT = JointTuning.builtIn().foot();
 
   public static FootBands of(RowGeometry geometry) {
-    return new FootBands(Math.min(LEAST, Math.max(OF_HEEL * geometry.heelY(), MOST)));
+    return new FootBands(
+        Math.min(FOOT.least(), Math.max(FOOT.ofHeel() * geometry.heelY(), FOOT.most())));
   }
 
   private double border(int band) {
-    return end + (START - end) * band / COUNT;
+    return end + (FOOT.toeEnd() - end) * band / COUNT;
   }
 
   /** Where a band lies: 0 at the toe, 1 at the stretch's end. */

@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import leadlight.model.row.LandSpec;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Parabola;
+import leadlight.numeric.Quantiles;
 
 /**
  * Finds the widths of leads and lands from the row's own median joint: the strongest pair of edges
@@ -12,17 +14,7 @@ import leadlight.model.row.RowSpec;
  */
 public final class GeometryFinder {
 
-  /**
-   * Half widths that drawings give, in pitches: lands 0.30 mm at 0.5 mm, 0.23 and 0.22 at 0.4 (the
-   * open footprints of the connectors served), tails 0.18 to 0.25 mm. An edge far from there is
-   * more likely the mask's opening, a trace or a streak, so its strength counts less.
-   */
-  private static final Prior LAND = new Prior(0.2, 0.44, 0.295, 0.04);
-
-  private static final Prior LEAD = new Prior(0.1, 0.4, 0.22, 0.04);
-
-  /** A lead is narrower than its land by at least this on either side. */
-  private static final double LEAD_WITHIN_LAND = 0.03;
+  private static final JointTuning.Widths WIDTHS = JointTuning.builtIn().widths();
 
   private final RowSpec spec;
   private final List<JointPatch> patches;
@@ -36,7 +28,7 @@ public final class GeometryFinder {
     double ahead = medianOf(JointPatch::ahead);
     double heelY = medianOf(JointPatch::heelY);
     double landHalf =
-        statedLandHalf().orElseGet(() -> edge(false, 0.3 * ahead, 0.85 * ahead, LAND));
+        statedLandHalf().orElseGet(() -> edge(false, 0.3 * ahead, 0.85 * ahead, WIDTHS.land()));
     return new RowGeometry(leadHalf(landHalf, heelY), landHalf, ahead, heelY);
   }
 
@@ -47,17 +39,18 @@ public final class GeometryFinder {
    */
   public RowGeometry reread(RowGeometry found, FootBands bands) {
     double half = leadHalf(found.landHalf(), bands.end());
-    double most = found.landHalf() - LEAD_WITHIN_LAND - 1.5 / PatchGrid.DENSITY;
-    boolean flank = spec.leadWidthMm().isEmpty() && half > Math.max(most, LEAD.usual);
+    double most = found.landHalf() - WIDTHS.leadWithinLand() - 1.5 / PatchGrid.DENSITY;
+    boolean flank = spec.leadWidthMm().isEmpty() && half > Math.max(most, WIDTHS.lead().usual());
     return new RowGeometry(
-        flank ? LEAD.usual : half, found.landHalf(), found.ahead(), found.heelY());
+        flank ? WIDTHS.lead().usual() : half, found.landHalf(), found.ahead(), found.heelY());
   }
 
   private double leadHalf(double landHalf, double footEnd) {
     if (spec.leadWidthMm().isPresent()) {
       return spec.leadWidthMm().getAsDouble() / spec.pitchMm() / 2;
     }
-    return edge(true, 0.8 * footEnd, -0.15, LEAD.below(landHalf - LEAD_WITHIN_LAND));
+    return edge(
+        true, 0.8 * footEnd, -0.15, WIDTHS.lead().below(landHalf - WIDTHS.leadWithinLand()));
   }
 
   private OptionalDouble statedLandHalf() {
@@ -69,18 +62,18 @@ public final class GeometryFinder {
             .toArray();
     return stated.length < spec.leads()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(Stats.median(stated));
+        : OptionalDouble.of(Quantiles.middle(stated));
   }
 
   private double medianOf(ToDoubleFunction<JointPatch> value) {
-    return Stats.median(patches.stream().mapToDouble(value).toArray());
+    return Quantiles.middle(patches.stream().mapToDouble(value).toArray());
   }
 
   /** Half distance of the strongest edge pair of the median profile; refined by a parabola. */
-  private double edge(boolean onLead, double y0, double y1, Prior prior) {
+  private double edge(boolean onLead, double y0, double y1, JointTuning.Prior prior) {
     double[] strength = edgeStrength(onLead, y0, y1);
-    int first = (int) Math.round(prior.least * PatchGrid.DENSITY);
-    int last = Math.max(first, (int) Math.round(prior.most * PatchGrid.DENSITY));
+    int first = (int) Math.round(prior.least() * PatchGrid.DENSITY);
+    int last = Math.max(first, (int) Math.round(prior.most() * PatchGrid.DENSITY));
     int best = first;
     for (int i = first; i <= last; i++) {
       strength[i] *= prior.weight(i / (double) PatchGrid.DENSITY);
@@ -126,7 +119,7 @@ public final class GeometryFinder {
       for (int i = 0; i < profiles.length; i++) {
         column[i] = profiles[i][x];
       }
-      median[x] = Stats.median(column);
+      median[x] = Quantiles.middle(column);
     }
     return median;
   }
@@ -135,20 +128,7 @@ public final class GeometryFinder {
     if (at == 0 || at == values.length - 1) {
       return 0;
     }
-    double curvature = values[at - 1] - 2 * values[at] + values[at + 1];
-    double shift = curvature == 0 ? 0 : (values[at - 1] - values[at + 1]) / (2 * curvature);
+    double shift = Parabola.vertex(values[at - 1], values[at], values[at + 1]);
     return Math.max(-0.5, Math.min(0.5, shift));
-  }
-
-  private record Prior(double least, double most, double usual, double spread) {
-
-    Prior below(double bound) {
-      return new Prior(least, Math.min(most, bound), usual, spread);
-    }
-
-    double weight(double half) {
-      double distance = (half - usual) / spread;
-      return Math.exp(-distance * distance / 2);
-    }
   }
 }

@@ -3,6 +3,7 @@ package leadlight.joint.cut;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import leadlight.numeric.Quantiles;
 
 /**
  * The photo's own reference levels, learnt from the row since the lamp is unknown: dark and bright
@@ -28,8 +29,8 @@ public record RowLight(double dark, double range) {
                         new Zone(patch.light(), -0.5, 0.5, -1.2, geometry.ahead()).values()))
             .toArray();
     Arrays.sort(levels);
-    double dark = Stats.quantileOfSorted(levels, TAIL);
-    double bright = Stats.quantileOfSorted(levels, 1 - TAIL);
+    double dark = Quantiles.ofSorted(levels, TAIL);
+    double bright = Quantiles.ofSorted(levels, 1 - TAIL);
     return new RowLight(dark, Math.max(LEAST_RANGE, bright - dark));
   }
 

@@ -2,6 +2,7 @@ package leadlight.joint.cut;
 
 import java.util.Arrays;
 import java.util.List;
+import leadlight.numeric.Quantiles;
 
 /** Plain statistics of short arrays. */
 public final class Stats {
@@ -10,25 +11,6 @@ public final class Stats {
   private static final double MAD_TO_SIGMA = 1.4826;
 
   private Stats() {}
-
-  /** Quantile by linear interpolation between order statistics (type 7 of Hyndman and Fan 1996). */
-  public static double quantile(double[] values, double q) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    return quantileOfSorted(sorted, q);
-  }
-
-  /** The same of values in ascending order. */
-  static double quantileOfSorted(double[] sorted, double q) {
-    double at = q * (sorted.length - 1);
-    int below = (int) at;
-    int above = Math.min(below + 1, sorted.length - 1);
-    return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
-  }
-
-  public static double median(double[] values) {
-    return quantile(values, 0.5);
-  }
 
   /** Place by place, the lower middle value of several planes. */
   public static float[] middle(List<float[]> planes) {
@@ -46,9 +28,9 @@ public final class Stats {
 
   /** Median absolute deviation, scaled to a standard deviation. */
   public static double spread(double[] values) {
-    double middle = median(values);
+    double middle = Quantiles.middle(values);
     return MAD_TO_SIGMA
-        * median(Arrays.stream(values).map(value -> Math.abs(value - middle)).toArray());
+        * Quantiles.middle(Arrays.stream(values).map(value -> Math.abs(value - middle)).toArray());
   }
 
   public static double mean(double[] values) {

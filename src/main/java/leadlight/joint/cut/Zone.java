@@ -1,6 +1,7 @@
 package leadlight.joint.cut;
 
 import java.util.Arrays;
+import leadlight.numeric.Quantiles;
 
 /**
  * A rectangle of a straightened plane in pitch units, both edges included, with the plain
@@ -117,7 +118,7 @@ public final class Zone {
   }
 
   public double median() {
-    return Stats.quantile(values(), 0.5);
+    return Quantiles.of(values(), 0.5);
   }
 
   public double deviation() {
@@ -125,6 +126,6 @@ public final class Zone {
   }
 
   public double quantile(double q) {
-    return Stats.quantile(values(), q);
+    return Quantiles.of(values(), q);
   }
 }

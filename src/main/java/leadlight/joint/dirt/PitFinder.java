@@ -1,7 +1,7 @@
 package leadlight.joint.dirt;
 
 import leadlight.joint.cut.PatchGrid;
-import leadlight.joint.cut.Stats;
+import leadlight.numeric.Quantiles;
 
 /**
  * Pits in the land ahead of the toe: a point darker than its rim in every direction, in the joint
@@ -15,28 +15,28 @@ public final class PitFinder {
     {{5, 0}, {4, 4}, {0, 5}, {-4, 4}, {-5, 0}, {-4, -4}, {0, -5}, {4, -4}}
   };
 
-  /** Rows nearer than this to the sheet's ends have no whole rim. */
+  /** Rows nearer than this to the row's ends have no whole rim. */
   private static final int REACH = 5;
 
   /** Two quartile distances of a calm row are nearly nothing; this much is noise. */
   private static final double LEAST_SPREAD = 0.02;
 
-  private final RowSheet sheet;
+  private final RowCells cells;
   private final DirtLimits.Pit limits;
 
-  public PitFinder(RowSheet sheet, DirtLimits.Pit limits) {
-    this.sheet = sheet;
+  public PitFinder(RowCells cells, DirtLimits.Pit limits) {
+    this.cells = cells;
     this.limits = limits;
   }
 
   /** Depth of the deepest pit of each joint, share of the range; 0 if its row shows the like. */
   public double[] depths() {
-    double[] depths = new double[sheet.joints()];
+    double[] depths = new double[cells.joints()];
     for (int i = 0; i < depths.length; i++) {
       depths[i] = deepest(i);
     }
-    double middle = Stats.median(depths);
-    double spread = Stats.quantile(depths, 0.75) - middle + LEAST_SPREAD;
+    double middle = Quantiles.middle(depths);
+    double spread = Quantiles.of(depths, 0.75) - middle + LEAST_SPREAD;
     for (int i = 0; i < depths.length; i++) {
       boolean unlike = depths[i] - middle >= limits.spread().value() * spread;
       depths[i] = unlike ? Math.max(0, depths[i]) : 0;
@@ -45,11 +45,11 @@ public final class PitFinder {
   }
 
   private double deepest(int joint) {
-    double ahead = sheet.geometry().ahead();
-    int middle = joint * RowSheet.CELL + RowSheet.CELL / 2;
-    int half = (int) Math.round(sheet.geometry().landHalf() / 2 * PatchGrid.DENSITY);
-    int from = Math.max(REACH, sheet.row(limits.from().value() * ahead));
-    int to = Math.min(sheet.height() - 1 - REACH, sheet.row(limits.to().value() * ahead));
+    double ahead = cells.geometry().ahead();
+    int middle = joint * RowCells.CELL + RowCells.CELL / 2;
+    int half = (int) Math.round(cells.geometry().landHalf() / 2 * PatchGrid.DENSITY);
+    int from = Math.max(REACH, cells.row(limits.from().value() * ahead));
+    int to = Math.min(cells.height() - 1 - REACH, cells.row(limits.to().value() * ahead));
     double deepest = -Double.MAX_VALUE;
     for (int y = from; y <= to; y++) {
       for (int x = middle - half; x <= middle + half; x++) {
@@ -69,8 +69,8 @@ public final class PitFinder {
     for (int[] step : rim) {
       int rimX = x + step[0];
       int rimY = y + step[1];
-      double rise = sheet.value(0, rimX, rimY) - sheet.value(0, x, y);
-      change = Math.min(change, sheet.change(0, rimX, rimY) - sheet.change(0, x, y));
+      double rise = cells.value(0, rimX, rimY) - cells.value(0, x, y);
+      change = Math.min(change, cells.change(0, rimX, rimY) - cells.change(0, x, y));
       second = Math.min(second, Math.max(least, rise));
       least = Math.min(least, rise);
     }

@@ -1,16 +1,16 @@
 package leadlight.joint.dirt;
 
 /**
- * A connected piece of the sheet that is unlike the row's typical picture.
+ * A connected piece of {@link RowCells} that is unlike the row's typical picture.
  *
  * @param points raster points
  * @param wide longer side of its bounding box, pitches
  * @param elongation ratio of the axes of its spread
  * @param fill share of its bounding box
  * @param touches share of its rim that lies on a land
- * @param cut whether it reaches the sheet's edge
- * @param x middle, column of the sheet
- * @param y middle, row of the sheet
+ * @param cut whether it reaches the cells' edge
+ * @param x middle, column of the cells
+ * @param y middle, row of the cells
  * @param peak greatest strangeness
  * @param highlight brightest point less the typical light there
  * @param greyGain how much nearer to the leads' colour than the typical picture

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import leadlight.joint.cut.PatchGrid;
-import leadlight.joint.cut.Stats;
+import leadlight.numeric.Quantiles;
 
 /** Finds pieces of board beside the lands that are unlike the row's typical picture. */
 public final class SpotFinder {
 
-  private final RowSheet sheet;
+  private final RowCells cells;
   private final double[] metal;
   private final double from;
   private final boolean[] open;
@@ -21,18 +21,18 @@ public final class SpotFinder {
    * @param metal colour of the leads: light, red less green, yellow less blue
    * @param from strangeness from which a point belongs to a spot
    */
-  public SpotFinder(RowSheet sheet, double[] metal, double from) {
-    this.sheet = sheet;
+  public SpotFinder(RowCells cells, double[] metal, double from) {
+    this.cells = cells;
     this.metal = metal;
     this.from = from;
-    this.width = sheet.width();
-    this.open = new boolean[width * sheet.height()];
+    this.width = cells.width();
+    this.open = new boolean[width * cells.height()];
   }
 
   public List<Spot> find() {
-    for (int y = 0; y < sheet.height(); y++) {
+    for (int y = 0; y < cells.height(); y++) {
       for (int x = 0; x < width; x++) {
-        open[y * width + x] = sheet.onBoard(x, y) && sheet.strangeness(x, y) > from;
+        open[y * width + x] = cells.onBoard(x, y) && cells.strangeness(x, y) > from;
       }
     }
     List<Spot> spots = new ArrayList<>();
@@ -64,7 +64,7 @@ public final class SpotFinder {
     return Arrays.copyOf(points, count);
   }
 
-  /** The four neighbours; -1 off the sheet. */
+  /** The four neighbours; -1 off the cells. */
   private int[] around(int at) {
     int x = at % width;
     return new int[] {
@@ -81,8 +81,8 @@ public final class SpotFinder {
     double highlight = -Double.MAX_VALUE;
     double grey = 0;
     for (int at : points) {
-      peak = Math.max(peak, sheet.strangeness(at % width, at / width));
-      highlight = Math.max(highlight, sheet.value(0, at % width, at / width));
+      peak = Math.max(peak, cells.strangeness(at % width, at / width));
+      highlight = Math.max(highlight, cells.value(0, at % width, at / width));
       grey += greyGain(at % width, at / width) / points.length;
     }
     int x = (int) Math.round(box.meanX());
@@ -112,10 +112,10 @@ public final class SpotFinder {
     int land = 0;
     for (int at : points) {
       for (int beside : around(at)) {
-        if (beside >= 0 && !sheet.onBoard(beside % width, beside / width)) {
+        if (beside >= 0 && !cells.onBoard(beside % width, beside / width)) {
           land++;
           rim++;
-        } else if (beside >= 0 && sheet.strangeness(beside % width, beside / width) <= from) {
+        } else if (beside >= 0 && cells.strangeness(beside % width, beside / width) <= from) {
           rim++;
         }
       }
@@ -126,14 +126,14 @@ public final class SpotFinder {
   private double typicalLight(int[] points) {
     double[] light = new double[points.length];
     for (int i = 0; i < light.length; i++) {
-      light[i] = sheet.typical(0, points[i] % width, points[i] / width);
+      light[i] = cells.typical(0, points[i] % width, points[i] / width);
     }
-    return Stats.median(light);
+    return Quantiles.middle(light);
   }
 
   private double greyGain(int x, int y) {
-    return Math.hypot(sheet.typical(1, x, y) - metal[1], sheet.typical(2, x, y) - metal[2])
-        - Math.hypot(sheet.value(1, x, y) - metal[1], sheet.value(2, x, y) - metal[2]);
+    return Math.hypot(cells.typical(1, x, y) - metal[1], cells.typical(2, x, y) - metal[2])
+        - Math.hypot(cells.value(1, x, y) - metal[1], cells.value(2, x, y) - metal[2]);
   }
 
   /**
@@ -141,25 +141,25 @@ public final class SpotFinder {
    * gap.
    */
   private double spans(int x, SpotBox box) {
-    if (!sheet.besideLand(x)) {
+    if (!cells.besideLand(x)) {
       return 0;
     }
     int left = x;
     int right = x;
-    while (left > 0 && sheet.besideLand(left - 1)) {
+    while (left > 0 && cells.besideLand(left - 1)) {
       left--;
     }
-    while (right < width - 1 && sheet.besideLand(right + 1)) {
+    while (right < width - 1 && cells.besideLand(right + 1)) {
       right++;
     }
     double least = Double.MAX_VALUE;
     for (int column = left; column <= right; column++) {
       double greatest = 0;
       for (int y = box.top(); y <= box.bottom(); y++) {
-        greatest = Math.max(greatest, sheet.strangeness(column, y));
+        greatest = Math.max(greatest, cells.strangeness(column, y));
       }
       least = Math.min(least, greatest);
     }
-    return sheet.along(box.top()) > sheet.geometry().ahead() ? 0 : least;
+    return cells.along(box.top()) > cells.geometry().ahead() ? 0 : least;
   }
 }

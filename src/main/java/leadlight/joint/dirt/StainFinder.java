@@ -13,7 +13,7 @@ public final class StainFinder {
   /** Farther out traces and print begin. */
   private static final double BEYOND_LAND = 0.3;
 
-  private final RowSheet sheet;
+  private final RowCells cells;
   private final DirtLimits.Stain limits;
   private final double dark;
 
@@ -22,22 +22,22 @@ public final class StainFinder {
    *
    * @param dark level of the photo's black below the row's dark end, share of the row's range
    */
-  public StainFinder(RowSheet sheet, DirtLimits.Stain limits, double dark) {
-    this.sheet = sheet;
+  public StainFinder(RowCells cells, DirtLimits.Stain limits, double dark) {
+    this.cells = cells;
     this.limits = limits;
     this.dark = dark + limits.floor().value();
   }
 
   /** Square pitches of film beside joint i, times its depth. */
   public double[] amounts() {
-    double[] amounts = new double[sheet.joints()];
-    int to = sheet.row(sheet.geometry().ahead() + BEYOND_LAND);
+    double[] amounts = new double[cells.joints()];
+    int to = cells.row(cells.geometry().ahead() + BEYOND_LAND);
     double point = 1.0 / (PatchGrid.DENSITY * PatchGrid.DENSITY);
     for (int y = 0; y <= to; y++) {
-      for (int x = 0; x < sheet.width(); x++) {
-        if (sheet.onBoard(x, y)) {
+      for (int x = 0; x < cells.width(); x++) {
+        if (cells.onBoard(x, y)) {
           double depth = depth(x, y);
-          amounts[x / RowSheet.CELL] += depth >= limits.depth().value() ? depth * point : 0;
+          amounts[x / RowCells.CELL] += depth >= limits.depth().value() ? depth * point : 0;
         }
       }
     }
@@ -49,7 +49,7 @@ public final class StainFinder {
     double red = ratio(x, y, 1 / 2.0, 1 / 3.0);
     double green = ratio(x, y, -1 / 2.0, 1 / 3.0);
     double blue = ratio(x, y, 0, -2 / 3.0);
-    boolean yellow = sheet.value(2, x, y) > 0;
+    boolean yellow = cells.value(2, x, y) > 0;
     boolean film = yellow && blue < 1 && red < 1 + limits.brightens().value() && red > blue;
     double depth = film ? Math.log(red / blue) : 0;
     return film && Math.log(red / green) >= limits.greenShare().value() * depth ? depth : 0;
@@ -61,11 +61,11 @@ public final class StainFinder {
    */
   private double ratio(int x, int y, double redGreen, double yellowBlue) {
     double here =
-        sheet.value(0, x, y) + redGreen * sheet.value(1, x, y) + yellowBlue * sheet.value(2, x, y);
+        cells.value(0, x, y) + redGreen * cells.value(1, x, y) + yellowBlue * cells.value(2, x, y);
     double usual =
-        sheet.typical(0, x, y)
-            + redGreen * sheet.typical(1, x, y)
-            + yellowBlue * sheet.typical(2, x, y);
+        cells.typical(0, x, y)
+            + redGreen * cells.typical(1, x, y)
+            + yellowBlue * cells.typical(2, x, y);
     return above(here) / above(usual);
   }
 

@@ -40,15 +40,12 @@ public final class EvidenceMaker {
     return Chances.of(
         question ->
             switch (question) {
-              case MISSING -> judgement.missing().chance(joint);
-              case UNWETTED -> judgement.unwetted().chance(joint);
-              case OPEN -> judgement.openNotStarved().chance(joint);
-              case EXCESS -> judgement.excess().chance(joint);
               case BRIDGE_BEFORE -> bridge(index - 1);
               case BRIDGE_AFTER -> bridge(index);
               case BALL -> 0;
               case OVER_QUARTER -> over.applyAsDouble(Question.QUARTER);
               case OVER_HALF -> over.applyAsDouble(Question.HALF);
+              default -> judgement.card(question).chance(joint);
             });
   }
 
@@ -92,10 +89,10 @@ public final class EvidenceMaker {
   private List<Reason> reasons(int index, Chances.Fault fault) {
     Signals joint = row.joints().get(index);
     return switch (fault.kind()) {
-      case MISSING_LEAD -> judgement.missing().reasons(joint);
-      case EXCESS -> judgement.excess().reasons(joint);
+      case MISSING_LEAD -> judgement.card(Question.MISSING).reasons(joint);
+      case EXCESS -> judgement.card(Question.EXCESS).reasons(joint);
       case BRIDGE -> judgement.bridge().reasons(row.gaps().get(gap(index, fault)));
-      default -> judgement.unwetted().reasons(joint);
+      default -> judgement.card(Question.UNWETTED).reasons(joint);
     };
   }
 }

@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.joint.cut.JointPatch;
 import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
 import leadlight.model.PointPx;
 import leadlight.model.remark.Doubt;
 import leadlight.model.row.Lead;
+import leadlight.numeric.Quantiles;
 import leadlight.vision.Frame;
 import leadlight.vision.blur.BlurMeter;
 
@@ -62,7 +62,7 @@ public record JointFitness(
     int from = Math.max(0, i - NEIGHBOURS);
     int to = Math.min(row.size(), i + NEIGHBOURS + 1);
     double median =
-        Stats.median(
+        Quantiles.middle(
             row.subList(from, to).stream()
                 .flatMapToDouble(joint -> joint.blurPx.stream())
                 .toArray());

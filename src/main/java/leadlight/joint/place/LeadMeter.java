@@ -10,11 +10,11 @@ import leadlight.joint.cut.JointPatch;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.RowGeometry;
 import leadlight.joint.cut.Signals;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.TypicalJoint;
 import leadlight.model.PointPx;
 import leadlight.model.row.Lead;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Quantiles;
 
 /**
  * Says where each lead is, how surely, and how far it stands off its land on the board. The joints
@@ -66,7 +66,7 @@ public final class LeadMeter {
   }
 
   private static double median(List<Spot> spots, ToDoubleFunction<Spot> value) {
-    return Stats.median(spots.stream().mapToDouble(value).toArray());
+    return Quantiles.middle(spots.stream().mapToDouble(value).toArray());
   }
 
   private double clamp(double common) {
@@ -114,7 +114,7 @@ public final class LeadMeter {
     }
     FootScores scores = new FootScores(joints, bands, geometry.leadHalf());
     List<PlaceChances.Place> places =
-        new PlaceChances(model.chances(), bands, geometry.leadHalf(), Stats.median(toes))
+        new PlaceChances(model.chances(), bands, geometry.leadHalf(), Quantiles.middle(toes))
             .places(joints.parallelStream().map(scores::of).toList());
     return IntStream.range(0, toes.length)
         .mapToObj(i -> spot(i, asFound.get(i), toes[i], heels[i], places.get(i)))
@@ -162,7 +162,7 @@ public final class LeadMeter {
     }
     return slopes.isEmpty()
         ? 0
-        : Stats.median(slopes.stream().mapToDouble(Double::doubleValue).toArray());
+        : Quantiles.middle(slopes.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
   private PlacedLead placed(Spot spot, Signals row, double common, double fitted) {

@@ -3,6 +3,7 @@ package leadlight.joint.place;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.joint.cut.JointPatch;
+import leadlight.joint.cut.JointTuning;
 import leadlight.model.PointPx;
 import leadlight.model.row.Lead;
 
@@ -12,16 +13,7 @@ import leadlight.model.row.Lead;
  */
 final class LeadMover {
 
-  /**
-   * A place that differs by less is left as it is: both are good to a few hundredths of a pitch.
-   */
-  private static final double LEAST_MOVE = 0.06;
-
-  /** Scores scatter; a move must gain at least this, tuned on benchmark/more. */
-  private static final double LEAST_GAIN = 0.12;
-
-  /** Standard uncertainty across the lead of a moved toe, pitches; measured on benchmark/more. */
-  private static final double MOVED_U = 0.03;
+  private static final JointTuning.Moving MOVING = JointTuning.builtIn().moving();
 
   private LeadMover() {}
 
@@ -36,8 +28,8 @@ final class LeadMover {
   private static Lead moved(JointPatch joint, LeadPlacer.Placed place) {
     double toeMove = place.toe() - joint.offset();
     double heelMove = place.heel() - joint.heelOffset();
-    boolean elsewhere = Math.max(Math.abs(toeMove), Math.abs(heelMove)) >= LEAST_MOVE;
-    if (!elsewhere || place.gain() < LEAST_GAIN) {
+    boolean elsewhere = Math.max(Math.abs(toeMove), Math.abs(heelMove)) >= MOVING.leastMove();
+    if (!elsewhere || place.gain() < MOVING.leastGain()) {
       return joint.lead();
     }
     Lead lead = joint.lead();
@@ -48,7 +40,7 @@ final class LeadMover {
         lead.landToePx(),
         lead.landHeelPx(),
         lead.match(),
-        Math.max(lead.uAcrossPx(), MOVED_U * joint.pitchPx()),
+        Math.max(lead.uAcrossPx(), MOVING.movedU() * joint.pitchPx()),
         lead.uAlongPx());
   }
 

@@ -1,47 +1,27 @@
 package leadlight.joint.place;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
 import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
 
 /**
  * Finds leads that stand off their land or turned on it. The row's finder expects a lead near its
- * land; here the toe half and the heel half of each foot are sought up to {@link #REACH} pitches to
- * either side, by what a lead's top looks like in this row and by an edge on either side. What lies
- * beyond the edges does not count, since a displaced lead has other neighbours: mask on one side, a
- * wide fillet on the other.
+ * land; here the toe half and the heel half of each foot are sought up to so many pitches to either
+ * side, by what a lead's top looks like in this row and by an edge on either side. What lies beyond
+ * the edges does not count, since a displaced lead has other neighbours: mask on one side, a wide
+ * fillet on the other.
  *
- * <p>A half's score at a place: 0.3 for each edge as strong as the row's usual edge (at most 1.3
- * times that counts), less the root mean square difference of the top's three planes in units of
- * {@link #COLOUR_SCALE}. Weights tuned on benchmark/more: 99 of 100 leads within 0.08 pitch.
+ * <p>A half's score at a place: so much for each edge as strong as the row's usual edge, less the
+ * root mean square difference of the top's three planes in units of a scale; {@link
+ * JointTuning.Placing} has the weights.
  */
 final class LeadPlacer {
 
-  private static final double REACH = 0.62;
-  static final double EDGE_WEIGHT = 0.3;
-  static final double EDGE_MOST = 1.3;
-
-  /** Share of the row's range of light at which a top looks strange. */
-  static final double COLOUR_SCALE = 0.17;
-
-  /** Cost a pitch of being away from the land, and of a turned foot: only breaks ties. */
-  private static final double AWAY_COST = 0.1;
-
-  private static final double TURN_COST = 0.6;
-
-  /** Most turn between the middles of the halves, pitches. */
-  private static final double TURN_MOST = 0.26;
-
-  /** The top is compared this far inside its edges. */
-  static final double INSIDE = 0.02;
-
-  /** A weaker usual edge, a pitch, is noise. */
-  static final double LEAST_EDGE = 0.4;
+  private static final JointTuning.Placing PLACING = JointTuning.builtIn().placing();
 
   private final List<LevelledPatch> joints;
   private final RowGeometry geometry;
@@ -51,9 +31,10 @@ final class LeadPlacer {
   LeadPlacer(List<LevelledPatch> joints, RowGeometry geometry) {
     this.joints = joints;
     this.geometry = geometry;
-    double middle = Math.max(0.52 * geometry.heelY(), -1.1);
-    this.toeHalf = new Half(middle, -0.1);
-    this.heelHalf = new Half(Math.max(0.95 * geometry.heelY(), -1.9), middle);
+    JointTuning.Foot foot = JointTuning.builtIn().foot();
+    double middle = Math.max(foot.halvesAt() * geometry.heelY(), foot.halvesMost());
+    this.toeHalf = new Half(middle, foot.halvesFrom());
+    this.heelHalf = new Half(Math.max(foot.ofHeel() * geometry.heelY(), foot.most()), middle);
   }
 
   /** Places along the row, one a joint. */
@@ -71,7 +52,7 @@ final class LeadPlacer {
     int bestToe = 0;
     int bestHeel = 0;
     double best = Double.NEGATIVE_INFINITY;
-    int turn = (int) (TURN_MOST * PatchGrid.DENSITY);
+    int turn = (int) (PLACING.turnMost() * PatchGrid.DENSITY);
     for (int i = 0; i < toe.length; i++) {
       for (int k = Math.max(0, i - turn); k <= Math.min(heel.length - 1, i + turn); k++) {
         double score = toe[i] + heel[k] - cost(i, k);
@@ -97,12 +78,12 @@ final class LeadPlacer {
   }
 
   private static double cost(int toe, int heel) {
-    return TURN_COST * Math.abs(offset(toe) - offset(heel))
-        + AWAY_COST * (Math.abs(offset(toe)) + Math.abs(offset(heel)));
+    return PLACING.turnCost() * Math.abs(offset(toe) - offset(heel))
+        + PLACING.awayCost() * (Math.abs(offset(toe)) + Math.abs(offset(heel)));
   }
 
   private static int steps() {
-    return (int) (REACH * PatchGrid.DENSITY);
+    return (int) (PLACING.reach() * PatchGrid.DENSITY);
   }
 
   private static double offset(int index) {
@@ -128,56 +109,21 @@ final class LeadPlacer {
 
     private final double from;
     private final double to;
-    private final double[][] usualTop;
-    private final double usualEdge;
+    private final TopFit fit;
 
     Half(double from, double to) {
       this.from = from;
       this.to = to;
-      double[][] usual = usualProfiles();
-      int inside = inside();
-      int middle = PatchGrid.column(0);
-      this.usualTop = new double[3][];
-      for (int plane = 0; plane < 3; plane++) {
-        usualTop[plane] = Arrays.copyOfRange(usual[plane], middle - inside, middle + inside + 1);
-      }
-      double[] edges = Edges.of(usual);
-      int half = half();
-      this.usualEdge =
-          Math.max(
-              LEAST_EDGE,
-              (Edges.near(edges, middle - half) + Edges.near(edges, middle + half)) / 2);
+      this.fit =
+          new TopFit(
+              joints.stream()
+                  .map(it -> profiles(it.light(), it.redGreen(), it.yellowBlue()))
+                  .toList(),
+              geometry.leadHalf());
     }
 
     double middle() {
       return (from + to) / 2;
-    }
-
-    private int inside() {
-      return Math.max(1, (int) Math.round((geometry.leadHalf() - INSIDE) * PatchGrid.DENSITY));
-    }
-
-    private int half() {
-      return (int) Math.round(geometry.leadHalf() * PatchGrid.DENSITY);
-    }
-
-    private double[][] usualProfiles() {
-      double[][] usual = new double[3][PatchGrid.WIDTH];
-      double[][][] all = new double[joints.size()][][];
-      for (int i = 0; i < all.length; i++) {
-        LevelledPatch joint = joints.get(i);
-        all[i] = profiles(joint.light(), joint.redGreen(), joint.yellowBlue());
-      }
-      double[] column = new double[all.length];
-      for (int plane = 0; plane < 3; plane++) {
-        for (int x = 0; x < PatchGrid.WIDTH; x++) {
-          for (int i = 0; i < all.length; i++) {
-            column[i] = all[i][plane][x];
-          }
-          usual[plane][x] = Stats.median(column);
-        }
-      }
-      return usual;
     }
 
     private double[][] profiles(float[]... planes) {
@@ -189,39 +135,10 @@ final class LeadPlacer {
       return profiles;
     }
 
-    /** Score at each offset from {@code -REACH} to {@code REACH}. */
+    /** Score at each offset from {@code -PLACING.reach()} to {@code PLACING.reach()}. */
     double[] scores(LevelledPatch joint) {
-      double[][] profiles =
-          profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue());
-      double[] edges = Edges.of(profiles);
-      double[] scores = new double[2 * steps() + 1];
-      for (int i = 0; i < scores.length; i++) {
-        int x = PatchGrid.column(0) + i - steps();
-        scores[i] =
-            EDGE_WEIGHT
-                    * (share(Edges.near(edges, x - half())) + share(Edges.near(edges, x + half())))
-                - strangeness(profiles, x) / COLOUR_SCALE;
-      }
-      return scores;
-    }
-
-    private double share(double edge) {
-      return Math.min(EDGE_MOST, edge / usualEdge);
-    }
-
-    private double strangeness(double[][] profiles, int x) {
-      double sum = 0;
-      int inside = inside();
-      int count = 0;
-      for (int plane = 0; plane < 3; plane++) {
-        for (int i = -inside; i <= inside; i++) {
-          int at = Math.max(0, Math.min(PatchGrid.WIDTH - 1, x + i));
-          double difference = profiles[plane][at] - usualTop[plane][i + inside];
-          sum += difference * difference;
-          count++;
-        }
-      }
-      return Math.sqrt(sum / count);
+      return fit.scores(
+          profiles(joint.landLight(), joint.landRedGreen(), joint.landYellowBlue()), steps());
     }
   }
 }

@@ -6,6 +6,7 @@ import leadlight.joint.cut.RowGeometry;
 import leadlight.joint.cut.Signals;
 import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.TypicalJoint;
+import leadlight.numeric.Parabola;
 
 /**
  * What a row's median joint shows of its leads' edges, its lands' sides and the toe: signals of how
@@ -213,11 +214,7 @@ final class RowShape {
     for (int i = first; i <= last; i++) {
       best = values[i] > values[best] ? i : best;
     }
-    if (best == first || best == last) {
-      return best;
-    }
-    double curve = values[best - 1] - 2 * values[best] + values[best + 1];
-    return best + (curve < 0 ? 0.5 * (values[best - 1] - values[best + 1]) / curve : 0);
+    return best == first || best == last ? best : Parabola.peak(values, best);
   }
 
   private static double at(double[] profile, double x) {

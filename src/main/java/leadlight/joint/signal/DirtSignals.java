@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
 import leadlight.joint.dirt.DirtLimits;
 import leadlight.joint.dirt.PitFinder;
-import leadlight.joint.dirt.RowSheet;
+import leadlight.joint.dirt.RowCells;
 import leadlight.joint.dirt.Spot;
 import leadlight.joint.dirt.SpotFinder;
 import leadlight.joint.dirt.StainFinder;
+import leadlight.numeric.Quantiles;
 
 /**
  * Residue, solder balls and pits of a row, joint by joint.
@@ -28,29 +28,29 @@ public record DirtSignals(double[] residue, List<List<Spot>> balls, double[] pit
       return new DirtSignals(new double[joints], perJoint(joints), new double[joints]);
     }
     List<LevelledPatch> levelled = row.straight().levelled();
-    RowSheet sheet = new RowSheet(levelled, row.geometry(), limits.beyondLand().value());
+    RowCells cells = new RowCells(levelled, row.geometry(), limits.beyondLand().value());
     StainFinder stains =
-        new StainFinder(sheet, limits.stain(), row.light().dark() / row.light().range());
+        new StainFinder(cells, limits.stain(), row.light().dark() / row.light().range());
     List<Spot> spots =
-        new SpotFinder(sheet, metal(levelled, row.geometry()), limits.spot().strange().value())
+        new SpotFinder(cells, metal(levelled, row.geometry()), limits.spot().strange().value())
             .find();
     return new DirtSignals(
         stains.amounts(),
-        balls(spots, stains, sheet, limits),
-        new PitFinder(sheet, limits.pit()).depths());
+        balls(spots, stains, cells, limits),
+        new PitFinder(cells, limits.pit()).depths());
   }
 
   /** A ball in a gap concerns the joints on both sides, one ahead of a land that joint. */
   private static List<List<Spot>> balls(
-      List<Spot> spots, StainFinder stains, RowSheet sheet, DirtLimits limits) {
-    List<List<Spot>> balls = perJoint(sheet.joints());
+      List<Spot> spots, StainFinder stains, RowCells cells, DirtLimits limits) {
+    List<List<Spot>> balls = perJoint(cells.joints());
     for (Spot spot : spots) {
       boolean stained = stains.depth(spot.x(), spot.y()) >= limits.stain().depth().value();
       if (!stained && spot.ballLike(limits.spot())) {
-        int nearest = spot.x() / RowSheet.CELL;
+        int nearest = spot.x() / RowCells.CELL;
         balls.get(nearest).add(spot);
-        int other = nearest + (RowSheet.acrossLand(spot.x()) < 0 ? -1 : 1);
-        if (sheet.besideLand(spot.x()) && other >= 0 && other < balls.size()) {
+        int other = nearest + (RowCells.acrossLand(spot.x()) < 0 ? -1 : 1);
+        if (cells.besideLand(spot.x()) && other >= 0 && other < balls.size()) {
           balls.get(other).add(spot);
         }
       }
@@ -76,6 +76,8 @@ public record DirtSignals(double[] residue, List<List<Spot>> balls, double[] pit
       tops[1][i] = new Zone(joint.redGreen(), -lead, lead, -0.8, -0.1).median();
       tops[2][i] = new Zone(joint.yellowBlue(), -lead, lead, -0.8, -0.1).median();
     }
-    return new double[] {Stats.median(tops[0]), Stats.median(tops[1]), Stats.median(tops[2])};
+    return new double[] {
+      Quantiles.middle(tops[0]), Quantiles.middle(tops[1]), Quantiles.middle(tops[2])
+    };
   }
 }

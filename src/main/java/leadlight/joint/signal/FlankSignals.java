@@ -5,6 +5,7 @@ import leadlight.joint.cut.RowGeometry;
 import leadlight.joint.cut.Signals;
 import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
+import leadlight.numeric.Quantiles;
 
 /**
  * What lies between the lead's sides and the land's edges, and on the lead. A wetted side carries a
@@ -95,8 +96,8 @@ final class FlankSignals {
       }
       return new Flank(
           zone.mean() - top,
-          Stats.median(zone.leastAlongLead()) - top,
-          Stats.median(zone.greatestAlongLead()) - top,
+          Quantiles.middle(zone.leastAlongLead()) - top,
+          Quantiles.middle(zone.greatestAlongLead()) - top,
           Stats.deviation(along),
           toePart - heelPart,
           new Zone(joint.yellowBlue(), x0, x1, from, -0.1).median());

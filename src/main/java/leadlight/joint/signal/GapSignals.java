@@ -9,6 +9,7 @@ import leadlight.joint.cut.RowGeometry;
 import leadlight.joint.cut.Signals;
 import leadlight.joint.cut.Stats;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Quantiles;
 
 /**
  * What lies in the gap between two joints. Metal across a gap is sought as a path: at each place
@@ -105,7 +106,7 @@ final class GapSignals {
         for (int k = 0; k < pixel.length; k++) {
           pixel[k] = gaps.get(k).planes()[plane][i];
         }
-        typical[plane][i] = Stats.median(pixel);
+        typical[plane][i] = Quantiles.middle(pixel);
       }
     }
     return typical;
@@ -151,9 +152,9 @@ final class GapSignals {
     }
     Signals signals = new Signals();
     signals.put("gap_span", greatest);
-    signals.put("gap_span_over_usual", greatest - Stats.median(span));
+    signals.put("gap_span_over_usual", greatest - Quantiles.middle(span));
     signals.put("gap_reach", Stats.greatest(reach));
-    signals.put("gap_usual_reach", Stats.median(reach));
+    signals.put("gap_usual_reach", Quantiles.middle(reach));
     signals.put("gap_span_length", (last - first + 1) / (double) PatchGrid.DENSITY);
     signals.put("gap_span_place", (first + last) / 2.0 / PatchGrid.DENSITY + from);
     colours(gap, first, last, metal, signals);
@@ -168,21 +169,20 @@ final class GapSignals {
       System.arraycopy(gap.planes()[plane], first * gap.width, values[plane], 0, count);
       double[] there = new double[count];
       System.arraycopy(typical[plane], first * gap.width, there, 0, count);
-      usual[plane] = Stats.median(there);
+      usual[plane] = Quantiles.middle(there);
     }
-    double light = Stats.median(values[0]);
-    double redGreen = Stats.median(values[1]);
-    double yellowBlue = Stats.median(values[2]);
+    double light = Quantiles.middle(values[0]);
+    double redGreen = Quantiles.middle(values[1]);
+    double yellowBlue = Quantiles.middle(values[2]);
     signals.put("gap_light_change", light - usual[0]);
-    signals.put("gap_highlight", Stats.quantile(values[0], 0.95) - metal[0]);
+    signals.put("gap_highlight", Quantiles.of(values[0], 0.95) - metal[0]);
     signals.put("gap_yellow_change", yellowBlue - usual[2]);
     signals.put("gap_yellow_less_metal", yellowBlue - metal[2]);
     signals.put(
         "gap_grey_gain",
         Math.hypot(usual[1] - metal[1], usual[2] - metal[2])
             - Math.hypot(redGreen - metal[1], yellowBlue - metal[2]));
-    signals.put(
-        "gap_light_range", Stats.quantile(values[0], 0.95) - Stats.quantile(values[0], 0.05));
+    signals.put("gap_light_range", Quantiles.of(values[0], 0.95) - Quantiles.of(values[0], 0.05));
   }
 
   private record Gap(

@@ -6,9 +6,9 @@ import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
 import leadlight.joint.cut.RowGeometry;
 import leadlight.joint.cut.Signals;
-import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Quantiles;
 
 /**
  * Whether a gap is crossed by something as bright and as coloured as the row's metal, told without
@@ -73,7 +73,7 @@ final class MetalAcross {
         colours[plane][i] = new Zone(planes[plane], -0.5, 0.5, from, to).median();
       }
     }
-    return Arrays.stream(colours).mapToDouble(Stats::median).toArray();
+    return Arrays.stream(colours).mapToDouble(Quantiles::median).toArray();
   }
 
   private static float[][] planes(LevelledPatch joint) {

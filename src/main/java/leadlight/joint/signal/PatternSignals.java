@@ -8,6 +8,7 @@ import leadlight.joint.cut.RowGeometry;
 import leadlight.joint.cut.Signals;
 import leadlight.joint.cut.Stats;
 import leadlight.joint.cut.Zone;
+import leadlight.numeric.Quantiles;
 
 /**
  * Likeness with the row's own pictures, by normalised cross-correlation: of the toe with the row's
@@ -73,7 +74,7 @@ final class PatternSignals {
       for (int k = 0; k < pixel.length; k++) {
         pixel[k] = pictures.get(k)[i];
       }
-      median[i] = Stats.median(pixel);
+      median[i] = Quantiles.middle(pixel);
     }
     return median;
   }

@@ -17,6 +17,7 @@ import leadlight.joint.place.PlacementModel;
 import leadlight.joint.place.StraightRow;
 import leadlight.model.row.Lead;
 import leadlight.model.row.RowSpec;
+import leadlight.numeric.Quantiles;
 
 /**
  * All signals of a row: one set a joint, one a gap.
@@ -113,7 +114,7 @@ public record RowSignals(
       typical.forEach(name -> addTypical(row, name));
       for (String name : names(row)) {
         double[] values = row.stream().mapToDouble(signals -> signals.get(name)).toArray();
-        double middle = Stats.median(values);
+        double middle = Quantiles.middle(values);
         double spread = Stats.spread(values) + FLOOR;
         for (int i = 0; i < values.length; i++) {
           double distance = (values[i] - middle) / spread;
@@ -131,7 +132,7 @@ public record RowSignals(
 
     private static void addTypical(List<Signals> row, String name) {
       double median =
-          Stats.median(row.stream().mapToDouble(signals -> signals.get(name)).toArray());
+          Quantiles.middle(row.stream().mapToDouble(signals -> signals.get(name)).toArray());
       row.forEach(signals -> signals.put("typical_" + name, median));
     }
   }

@@ -78,7 +78,7 @@ public record Chances(Map<Question, Double> answers) {
   }
 
   /** That there is a lead and solder hides it. */
-  public double hiddenLead() {
+  double hiddenLead() {
     return (1 - of(Question.MISSING)) * of(Question.EXCESS);
   }
 

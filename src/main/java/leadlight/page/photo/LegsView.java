@@ -14,6 +14,7 @@ import leadlight.report.picture.LegPhotos;
 import leadlight.report.picture.LegsPicture;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * The anchor legs of a connector, ready to be put in.
@@ -51,7 +52,7 @@ public record LegsView(List<Photo> photos, List<Leg> legs, String todo) {
       each.add(
           new Leg(
               leg.verdict().id(),
-              LegNames.of(leg, words) + ": " + words.get("verdict." + leg.verdict().id()),
+              LegNames.of(leg, words) + ": " + VerdictWords.of(leg.verdict(), words),
               SafeText.of(text(leg, words, sentences))));
     }
     return new LegsView(photos, each, LegNames.todo(legs.set(), words));
@@ -75,7 +76,7 @@ public record LegsView(List<Photo> photos, List<Leg> legs, String todo) {
         leg.findings().stream()
             .map(kind -> words.get("kind." + kind.id()))
             .collect(Collectors.joining(", "));
-    String what = kinds.isEmpty() ? words.get("verdict." + leg.verdict().id()) : kinds;
+    String what = kinds.isEmpty() ? VerdictWords.of(leg.verdict(), words) : kinds;
     return words.get(
         "legs.measured",
         what,

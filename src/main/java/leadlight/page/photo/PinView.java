@@ -20,6 +20,7 @@ import leadlight.page.words.PhotoEnds;
 import leadlight.page.words.SafeText;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * One joint as the page tells it.
@@ -146,7 +147,7 @@ public record PinView(
 
     private String label(GradedJoint joint) {
       List<String> parts = new ArrayList<>();
-      parts.add(words.get("verdict." + joint.verdict().id()));
+      parts.add(VerdictWords.of(joint.verdict(), words));
       Sentences.spoken(joint.findings()).forEach(f -> parts.add(name(f)));
       return words.get("page.pin.label", joint.pin(), String.join(", ", parts));
     }

@@ -7,6 +7,7 @@ import leadlight.record.said.BenchResult;
 import leadlight.record.said.LegsSeen;
 import leadlight.record.scoring.Subject;
 import leadlight.text.Messages;
+import leadlight.text.VerdictWords;
 
 /** What stands in a record, in words that a board's timeline and the bench page share. */
 public final class RecordWords {
@@ -37,11 +38,10 @@ public final class RecordWords {
   public static List<String> legs(Messages words, LegsSeen seen) {
     List<String> lines = new ArrayList<>();
     lines.add(words.get("legs.side." + seen.side(), of(seen.photo())));
-    for (Verdict verdict :
-        List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE)) {
+    for (Verdict verdict : Verdict.WORST_FIRST) {
       List<String> numbers = seen.numbers(verdict);
       if (!numbers.isEmpty()) {
-        lines.add(words.get("verdict." + verdict.id()) + ": " + String.join(", ", numbers));
+        lines.add(VerdictWords.of(verdict, words) + ": " + String.join(", ", numbers));
       }
     }
     if (seen.legs().isEmpty()) {

@@ -6,12 +6,10 @@ import leadlight.model.Verdict;
 import leadlight.model.result.LegSet;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.text.Messages;
+import leadlight.text.VerdictWords;
 
 /** Verdicts in words. */
 public final class Verdicts {
-
-  private static final List<Verdict> WORST_FIRST =
-      List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
 
   /** A verdict with how many joints, or legs, have it. */
   public record Count(String verdict, String text) {}
@@ -48,25 +46,22 @@ public final class Verdicts {
   /** The joints by verdict, then the anchor legs, if there are any. */
   public static List<Count> counts(ScoredPhoto scored, LegSet legs, Messages words) {
     List<Count> counts = new ArrayList<>();
-    for (Verdict verdict : WORST_FIRST) {
+    for (Verdict verdict : Verdict.WORST_FIRST) {
       int count = count(scored, verdict);
       if (count > 0) {
-        counts.add(new Count(verdict.id(), counted(verdict, count, words)));
+        counts.add(new Count(verdict.id(), VerdictWords.counted(verdict, count, words)));
       }
     }
-    for (Verdict verdict : WORST_FIRST) {
+    for (Verdict verdict : Verdict.WORST_FIRST) {
       int count = legs.count(verdict);
       if (count > 0) {
         counts.add(
-            new Count(verdict.id(), words.get("count.legs", counted(verdict, count, words))));
+            new Count(
+                verdict.id(),
+                words.get("count.legs", VerdictWords.counted(verdict, count, words))));
       }
     }
     return counts;
-  }
-
-  private static String counted(Verdict verdict, int count, Messages words) {
-    String key = "count." + verdict.id();
-    return verdict == Verdict.DEFECT ? words.counted(key, count) : words.get(key, count);
   }
 
   public static int count(ScoredPhoto scored, Verdict verdict) {

@@ -1,6 +1,7 @@
 package leadlight.photo.jpeg;
 
 import java.util.Arrays;
+import leadlight.numeric.Quantiles;
 
 /**
  * Looks for damage that keeps the count of blocks. Blocks are coded by their difference from the
@@ -62,8 +63,8 @@ final class SeamTest {
   private boolean isSeam(int line, int from) {
     double[] on = edges.steps(line, from, wide, 0, from);
     double[] off = edges.steps(line, 0, from, from, wide);
-    double height = median(on);
-    double elsewhere = median(off);
+    double height = Quantiles.median(on);
+    double elsewhere = Quantiles.median(off);
     double sigma = Math.max(finest, Math.max(spread(on, height), spread(off, elsewhere)));
     double error = MEDIAN_ERROR * sigma * Math.sqrt(2.0 / wide);
     return Math.abs(height) >= limits.coarseSteps() * finest
@@ -84,20 +85,14 @@ final class SeamTest {
       squaresBelow += (below[i] - meanBelow) * (below[i] - meanBelow);
       products += (above[i] - meanAbove) * (below[i] - meanBelow);
     }
-    return spread(above, median(above)) >= limits.texture()
+    return spread(above, Quantiles.median(above)) >= limits.texture()
         && products >= limits.likeness() * Math.sqrt(squaresAbove * squaresBelow)
         && products >= limits.slope() * squaresAbove
         && products * limits.slope() <= squaresAbove;
   }
 
   private static double spread(double[] values, double middle) {
-    return SIGMA_BY_MAD * median(Arrays.stream(values).map(v -> Math.abs(v - middle)).toArray());
-  }
-
-  private static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    int half = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+    return SIGMA_BY_MAD
+        * Quantiles.median(Arrays.stream(values).map(v -> Math.abs(v - middle)).toArray());
   }
 }

@@ -47,7 +47,7 @@ record Entry(
     List<Entry> entries = new ArrayList<>();
     groups.forEach((key, seen) -> entries.add(entry(key, seen)));
     entries.addAll(unjudged(joints));
-    entries.sort(Comparator.comparingInt((Entry e) -> Words.WORST_FIRST.indexOf(e.verdict())));
+    entries.sort(Comparator.comparingInt((Entry e) -> Verdict.WORST_FIRST.indexOf(e.verdict())));
     return entries;
   }
 

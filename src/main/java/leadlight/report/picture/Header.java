@@ -94,7 +94,7 @@ final class Header implements Block {
   private void counts(Pen pen, double x, double middle) {
     Map<Verdict, Integer> counts = Words.count(scored.joints());
     double at = x;
-    for (Verdict verdict : Words.WORST_FIRST) {
+    for (Verdict verdict : Verdict.WORST_FIRST) {
       VerdictMark.draw(pen, verdict, at + MARK_PX / 2.0, middle, MARK_PX);
       String text = Words.counted(counts.getOrDefault(verdict, 0), verdict);
       pen.text(COUNT, text, at + MARK_PX + 8, middle + 7);

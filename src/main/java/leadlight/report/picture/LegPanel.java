@@ -7,7 +7,7 @@ import leadlight.report.paint.Pen;
 import leadlight.report.paint.TextBlock;
 import leadlight.report.paint.TextStyle;
 import leadlight.report.words.LegWords;
-import leadlight.report.words.Words;
+import leadlight.text.VerdictWords;
 import leadlight.vision.Frame;
 
 /** A photo of anchor legs with their marks, and what is said of each. */
@@ -40,7 +40,11 @@ final class LegPanel implements Block {
     for (LegSet.Joined leg : legs) {
       words.add(
           TextStyle.BODY,
-          LegWords.name(leg) + ", " + Words.verdict(leg.verdict()) + ": " + LegWords.said(leg));
+          LegWords.name(leg)
+              + ", "
+              + VerdictWords.plain(leg.verdict())
+              + ": "
+              + LegWords.said(leg));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import leadlight.model.Verdict;
 import leadlight.model.result.LegSet;
+import leadlight.text.VerdictWords;
 
 /** The anchor legs of a connector in lines for the terminal, of at most 80 characters. */
 public final class ConnectorLines {
@@ -27,7 +28,7 @@ public final class ConnectorLines {
     lines.add("  " + counts(set).toLowerCase(Locale.ROOT));
     for (LegSet.Joined leg : set.legs()) {
       if (leg.verdict() != Verdict.ACCEPTABLE) {
-        String said = Words.verdict(leg.verdict()) + ": " + LegWords.said(leg);
+        String said = VerdictWords.plain(leg.verdict()) + ": " + LegWords.said(leg);
         lines.addAll(Columns.wrapped("  " + LegWords.name(leg) + "  ", said, "    "));
       }
     }

@@ -13,6 +13,7 @@ import leadlight.model.joint.GradedJoint;
 import leadlight.model.remark.Doubt;
 import leadlight.model.remark.Note;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * The joints as lines of text: defects one by one, then what is unjudged and what was seen of the
@@ -110,6 +111,7 @@ public final class HandsOn {
   }
 
   private static List<String> line(String pins, Verdict verdict, String what) {
-    return Columns.wrapped(LINE.formatted(pins, Words.verdict(verdict)), what, UNDER_LAST_COLUMN);
+    return Columns.wrapped(
+        LINE.formatted(pins, VerdictWords.plain(verdict)), what, UNDER_LAST_COLUMN);
   }
 }

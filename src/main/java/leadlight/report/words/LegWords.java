@@ -7,6 +7,7 @@ import leadlight.model.Verdict;
 import leadlight.model.result.GradedLeg;
 import leadlight.model.result.LegSet;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /** Anchor legs as people read them, in English. */
 public final class LegWords {
@@ -58,6 +59,6 @@ public final class LegWords {
       return "not judged";
     }
     String kinds = kinds(leg);
-    return (kinds.isEmpty() ? Words.verdict(leg.verdict()) : kinds) + ": " + measured(leg);
+    return (kinds.isEmpty() ? VerdictWords.plain(leg.verdict()) : kinds) + ": " + measured(leg);
   }
 }

@@ -11,26 +11,15 @@ import leadlight.model.Verdict;
 import leadlight.model.joint.Finding;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.row.RowSpec;
+import leadlight.text.VerdictWords;
 
 /** Verdicts, findings and pins as people read them. */
 public final class Words {
 
   /** Worst first, as a report lists them. */
-  public static final List<Verdict> WORST_FIRST =
-      List.of(Verdict.DEFECT, Verdict.UNJUDGED, Verdict.PROCESS_INDICATOR, Verdict.ACCEPTABLE);
-
   public static final String NO_CERTIFICATE = "Leadlight does not certify a board.";
 
   private Words() {}
-
-  public static String verdict(Verdict verdict) {
-    return switch (verdict) {
-      case ACCEPTABLE -> "acceptable";
-      case PROCESS_INDICATOR -> "process indicator";
-      case UNJUDGED -> "not judged";
-      case DEFECT -> "defect";
-    };
-  }
 
   public static String kind(FindingKind kind) {
     return kind.id().replace('-', ' ');
@@ -49,7 +38,7 @@ public final class Words {
   /** "1 defect", "2 defects", "0 acceptable". */
   public static String counted(int count, Verdict verdict) {
     boolean thing = verdict == Verdict.DEFECT || verdict == Verdict.PROCESS_INDICATOR;
-    return count + " " + verdict(verdict) + (thing && count != 1 ? "s" : "");
+    return count + " " + VerdictWords.plain(verdict) + (thing && count != 1 ? "s" : "");
   }
 
   /** "1-3, 7" of 3, 1, 2, 7. */
@@ -70,7 +59,7 @@ public final class Words {
   /** "2 defects, 1 not judged, 16 acceptable"; verdicts that nobody got are left out. */
   public static String counts(List<GradedJoint> joints) {
     Map<Verdict, Integer> counts = count(joints);
-    return WORST_FIRST.stream()
+    return Verdict.WORST_FIRST.stream()
         .filter(counts::containsKey)
         .map(verdict -> counted(counts.get(verdict), verdict))
         .collect(Collectors.joining(", "));

@@ -1,6 +1,7 @@
 package leadlight.row.find;
 
 import leadlight.model.PointPx;
+import leadlight.row.tuning.RowTuning;
 
 /**
  * A place where a comb of the right number of teeth fits.
@@ -20,7 +21,12 @@ public record CombHit(PointPx middlePx, double angleRad, double pitchPx, double 
     double dy = other.middlePx.y() - middlePx.y();
     double along = Math.abs(dx * Math.cos(angleRad) + dy * Math.sin(angleRad)) / pitchPx;
     double across = Math.abs(-dx * Math.sin(angleRad) + dy * Math.cos(angleRad)) / pitchPx;
-    return turn < 0.2 && ratio > 0.87 && ratio < 1.15 && along < 0.5 * leads && across < 2.5;
+    RowTuning.Same same = RowTuning.builtIn().same();
+    return turn < same.turn()
+        && ratio > same.pitchFrom()
+        && ratio < same.pitchTo()
+        && along < same.alongShare() * leads
+        && across < same.across();
   }
 
   /** The comb moved by some pitches along the row. */

@@ -2,6 +2,7 @@ package leadlight.row.find;
 
 import java.util.ArrayList;
 import java.util.List;
+import leadlight.row.tuning.RowTuning;
 import leadlight.vision.Pyramid;
 
 /**
@@ -12,9 +13,10 @@ import leadlight.vision.Pyramid;
  */
 final class CombSearch {
 
+  private static final RowTuning.Comb COMB = RowTuning.builtIn().comb();
+
   static final double LEAST_PITCH = 5;
   static final double MOST_PITCH = 11;
-  private static final double LEAST_SCORE = 0.3;
   private static final int BAND = 6;
   private static final int BAND_STEP = 3;
 
@@ -122,12 +124,12 @@ final class CombSearch {
           sumIm -= im[start - 2];
         }
         double length = Math.sqrt(sumRe * sumRe + sumIm * sumIm);
-        if (length <= teeth * Math.max(bestScore, LEAST_SCORE)) {
+        if (length <= teeth * Math.max(bestScore, COMB.leastLock())) {
           continue;
         }
         double score =
             length / teeth
-                - 0.12
+                - COMB.beyondWeight()
                     * (beyond(re, im, start - 2, sumRe / length, sumIm / length)
                         + beyond(re, im, start - 4, sumRe / length, sumIm / length)
                         + beyond(re, im, m + 2, sumRe / length, sumIm / length)

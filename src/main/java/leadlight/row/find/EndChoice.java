@@ -9,6 +9,8 @@ import leadlight.model.picture.ColourPatch;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.LeadPicture;
 import leadlight.row.strip.Strip;
+import leadlight.row.strip.Zone;
+import leadlight.row.tuning.RowTuning;
 
 /**
  * Which N of N + k places are the row: the ones whose inside looks like leads and whose outside
@@ -33,14 +35,17 @@ public record EndChoice(
     boolean cropped,
     boolean runsOut) {
 
+  private static final RowTuning.Ends ENDS = RowTuning.builtIn().ends();
+
   static final int REACH = 6;
 
   /** What a place outside the photo counts as, seen as a place beyond an end. */
   private static final double UNSEEN = 0.5;
 
   /** Looks up and down the row from the assumed place. */
-  static EndChoice of(Strip strip, Lattice lattice, double vFrom, double vTo) {
-    Places places = new Places(strip, lattice, vFrom, vTo);
+  static EndChoice of(Strip strip, Lattice lattice, Zone zone) {
+    Places places =
+        new Places(strip, lattice, zone.from() - ENDS.besideZone(), zone.to() + ENDS.besideZone());
     int reach = REACH - 2;
     List<EndChoice> choices = new ArrayList<>();
     for (int shift = -reach; shift <= reach; shift++) {
@@ -100,14 +105,14 @@ public record EndChoice(
       double last = Math.min(likeness(shift, 0), likeness(lattice.span() + shift, n - 1));
       boolean runsOut =
           !seen(left > right ? shift - 3.0 : lattice.span() + shift + 3)
-              && Math.min(left, right) < 0.4;
+              && Math.min(left, right) < ENDS.runsOutBelow();
       return new EndChoice(
           shift, score, 0, inside / n, Math.max(left, right), last, cropped, runsOut);
     }
 
     /** The first place beyond an end tells most: next to it the last lead must stand. */
     private double beyond(double first, double second, int k) {
-      return 0.8 * outer(first, k) + 0.2 * outer(second, k);
+      return ENDS.nextWeight() * outer(first, k) + ENDS.secondWeight() * outer(second, k);
     }
 
     private double outer(double u, int k) {
@@ -115,7 +120,7 @@ public record EndChoice(
     }
 
     private boolean seen(double u) {
-      return strip.shows(u - 0.3, middle) && strip.shows(u + 0.3, middle);
+      return strip.shows(u - ENDS.seenHalf(), middle) && strip.shows(u + ENDS.seenHalf(), middle);
     }
 
     private double likeness(double u, int k) {

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.Homography;
 import leadlight.model.PointPx;
+import leadlight.numeric.LeastSquares;
+import leadlight.numeric.Parabola;
+import leadlight.numeric.Quantiles;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.Lean;
-import leadlight.row.strip.LeastSquares;
 import leadlight.row.strip.Strip;
 import leadlight.row.strip.Waves;
 import leadlight.row.strip.Zone;
+import leadlight.row.tuning.RowTuning;
 import leadlight.vision.Projective;
 
 /**
@@ -19,7 +22,7 @@ import leadlight.vision.Projective;
  */
 final class LatticeFit {
 
-  private static final double OUTLIER_PITCHES = 0.35;
+  private static final RowTuning.LatticeTuning TUNING = RowTuning.builtIn().lattice();
 
   /** Short enough for a direction at a point. */
   private static final double NEAR = 0.01;
@@ -90,7 +93,8 @@ final class LatticeFit {
     }
     double[] y = yw.stream().mapToDouble(a -> a[0]).toArray();
     double[] w = yw.stream().mapToDouble(a -> a[1]).toArray();
-    return LeastSquares.robust(rows.toArray(new double[0][]), y, w, OUTLIER_PITCHES, 0.03);
+    return LeastSquares.robust(
+        rows.toArray(new double[0][]), y, w, TUNING.outlier(), TUNING.outlierLeast());
   }
 
   private static double[] cell(Waves waves, int k, double from, double to) {
@@ -120,7 +124,7 @@ final class LatticeFit {
       for (int k = 0; k < n; k++) {
         column[k] = Math.sqrt(waves.energy(b, k));
       }
-      typical[b] = LeastSquares.median(column);
+      typical[b] = Quantiles.median(column);
     }
     double half = lattice.span() / 2;
     for (int k = 0; k < n; k++) {
@@ -130,7 +134,7 @@ final class LatticeFit {
       y[k] = best[0];
       w[k] = best[1];
     }
-    double[] c = LeastSquares.robust(rows, y, w, 1.0, 0.15);
+    double[] c = LeastSquares.robust(rows, y, w, TUNING.slopeOutlier(), TUNING.slopeOutlierLeast());
     return corrected(
         strip.uvToPhoto(), zone, (u, v) -> new double[] {u, v + c[1] * (u - half) / half});
   }
@@ -158,13 +162,7 @@ final class LatticeFit {
         best = shift + most;
       }
     }
-    double peak = best;
-    if (best > 0 && best < 2 * most) {
-      double l = score[best - 1];
-      double r = score[best + 1];
-      double curve = l - 2 * score[best] + r;
-      peak += curve < 0 ? 0.5 * (l - r) / curve : 0;
-    }
+    double peak = Parabola.peak(score, best);
     return new double[] {(peak - most) * Waves.BAND_V, Math.max(0, score[best])};
   }
 

@@ -59,7 +59,7 @@ public record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice end
     Zone zone = Zone.of(new Waves(strip, lattice), 1.5);
     Homography centred = centred(strip, lattice, zone);
     strip = strip(photo, centred, lattice, 0);
-    EndChoice ends = EndChoice.of(strip, lattice, zone.from() - 0.4, zone.to() + 0.4);
+    EndChoice ends = EndChoice.of(strip, lattice, zone);
     return new RowFit(centred, zone, strip, ends);
   }
 
@@ -74,7 +74,7 @@ public record RowFit(Homography uvToPhoto, Zone zone, Strip strip, EndChoice end
 
   private RowFit inPlace(Pyramid photo, Homography map, Lattice lattice) {
     Strip aside = strip(photo, map, lattice, 0);
-    EndChoice choice = EndChoice.of(aside, lattice, zone.from() - 0.4, zone.to() + 0.4);
+    EndChoice choice = EndChoice.of(aside, lattice, zone);
     return new RowFit(map, zone, aside, choice);
   }
 

@@ -1,6 +1,7 @@
 package leadlight.row.find;
 
 import leadlight.model.picture.Plane;
+import leadlight.numeric.Parabola;
 
 /** The middle of a lead in a folded picture. */
 public final class Symmetry {
@@ -44,7 +45,7 @@ public final class Symmetry {
     double l = cost[(best + steps - 1) % steps];
     double r = cost[(best + 1) % steps];
     double curve = l - 2 * cost[best] + r;
-    double sub = curve > 0 ? Math.max(-0.5, Math.min(0.5, 0.5 * (l - r) / curve)) : 0;
+    double sub = curve > 0 ? Math.max(-0.5, Math.min(0.5, Parabola.vertex(l, cost[best], r))) : 0;
     return (best + sub - s) / 2.0 / s;
   }
 

@@ -3,10 +3,10 @@ package leadlight.row.place;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.model.picture.Plane;
+import leadlight.numeric.Quantiles;
 import leadlight.row.find.RowFit;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.LeadPicture;
-import leadlight.row.strip.LeastSquares;
 import leadlight.row.strip.Strip;
 import leadlight.row.tuning.BodyCues;
 
@@ -100,7 +100,7 @@ final class BodyCueMeter {
     double[] out = new double[3];
     for (int c = 0; c < 3; c++) {
       int channel = c;
-      out[c] = LeastSquares.median(samples.stream().mapToDouble(s -> s[channel]).toArray());
+      out[c] = Quantiles.median(samples.stream().mapToDouble(s -> s[channel]).toArray());
     }
     return out;
   }

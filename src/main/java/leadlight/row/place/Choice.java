@@ -1,5 +1,7 @@
 package leadlight.row.place;
 
+import leadlight.numeric.Parabola;
+
 /**
  * The best of a range of rows by scores that are logarithms of probabilities but for a constant.
  *
@@ -20,7 +22,7 @@ record Choice(double row, double spread) {
       total += p;
       square += p * (y - best) * (y - best);
     }
-    double peak = best > from && best < to ? Correlation.peak(scores, best) : best;
+    double peak = best > from && best < to ? Parabola.peak(scores, best) : best;
     return new Choice(peak, Math.sqrt(square / total));
   }
 }

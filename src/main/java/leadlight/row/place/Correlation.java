@@ -28,15 +28,4 @@ final class Correlation {
     }
     return dot / Math.sqrt(aa * bb);
   }
-
-  /** The top of the parabola through the best score and its neighbours; the best one at an end. */
-  static double peak(double[] scores, int best) {
-    if (best == 0 || best == scores.length - 1) {
-      return best;
-    }
-    double l = scores[best - 1];
-    double r = scores[best + 1];
-    double curve = l - 2 * scores[best] + r;
-    return best + (curve < 0 ? 0.5 * (l - r) / curve : 0);
-  }
 }

@@ -2,6 +2,7 @@ package leadlight.row.place;
 
 import java.util.Arrays;
 import leadlight.model.picture.Plane;
+import leadlight.numeric.Parabola;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.LeadPicture;
 import leadlight.row.strip.Strip;
@@ -129,9 +130,6 @@ final class FoldProfile {
 
   /** Place of the peak at row y, between the rows. */
   double peak(int y) {
-    double l = change[y - 1];
-    double r = change[y + 1];
-    double curve = l - 2 * change[y] + r;
-    return v(y + (curve < 0 ? 0.5 * (l - r) / curve : 0));
+    return v(Parabola.peak(change, y));
   }
 }

@@ -1,8 +1,8 @@
 package leadlight.row.place;
 
 import leadlight.model.picture.Plane;
+import leadlight.numeric.Quantiles;
 import leadlight.row.strip.Lattice;
-import leadlight.row.strip.LeastSquares;
 import leadlight.row.strip.Strip;
 
 /** The row's feet and toes cut out of its strip, as profiles. */
@@ -46,7 +46,7 @@ final class FootCuts {
         for (int y = 0; y <= rows; y++) {
           column[y] = value(planes[c], at, (int) Math.round(strip.y(v0)) + y);
         }
-        out[x][c] = LeastSquares.median(column);
+        out[x][c] = Quantiles.median(column);
       }
     }
     return out;
@@ -77,7 +77,7 @@ final class FootCuts {
       for (int k = 0; k < all.length; k++) {
         column[k] = all[k][i];
       }
-      typical[i] = LeastSquares.median(column);
+      typical[i] = Quantiles.median(column);
     }
     return typical;
   }
@@ -98,7 +98,7 @@ final class FootCuts {
         for (int k = 0; k < all.length; k++) {
           column[k] = all[k][x][c];
         }
-        out[x][c] = LeastSquares.median(column);
+        out[x][c] = Quantiles.median(column);
       }
     }
     return out;

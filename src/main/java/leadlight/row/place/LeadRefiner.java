@@ -1,5 +1,6 @@
 package leadlight.row.place;
 
+import leadlight.numeric.Parabola;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.Strip;
 import leadlight.row.tuning.RowTuning;
@@ -11,6 +12,8 @@ import leadlight.row.tuning.RowTuning;
  */
 final class LeadRefiner {
 
+  private static final RowTuning.Refine REFINE = RowTuning.builtIn().refine();
+
   /**
    * @param du shift of the toe along the row, pitches
    * @param dv shift of the toe along the lead, pitches
@@ -19,16 +22,6 @@ final class LeadRefiner {
    * @param uAlong standard uncertainty of dv
    */
   record Place(double du, double dv, double match, double uAcross, double uAlong) {}
-
-  private static final double HALF_WIDTH = 0.36;
-  private static final double REACH = 0.42;
-  private static final double TOE_REACH = 0.12;
-
-  /** The stretch of the foot near its toe that tells the lead's middle, pitches from the toe. */
-  private static final double FOOT_FROM = 0.4;
-
-  private static final double FOOT_TO = 0.05;
-  private static final double LAND_EDGE = 0.03;
 
   private final Strip strip;
   private final Lattice lattice;
@@ -59,7 +52,7 @@ final class LeadRefiner {
     this.ends = ends;
     this.cuts = new FootCuts(strip, lattice);
     this.middle = cuts.middle();
-    feet = cuts.across(ends.toe() - FOOT_FROM, ends.toe() - FOOT_TO);
+    feet = cuts.across(ends.toe() - REFINE.footFrom(), ends.toe() - REFINE.footTo());
     typicalFoot = FootCuts.median(feet);
     Middle foot = middle(typicalFoot, ends.toe(), axisReach);
     Middle seen = foot.spread > mostSpread ? byLands(foot, axisReach) : foot;
@@ -89,14 +82,18 @@ final class LeadRefiner {
    */
   private Middle byLands(Middle foot, double reach) {
     double end = ends.landToe();
-    Middle lands = middle(FootCuts.median(cuts.across(end - FOOT_FROM, end - FOOT_TO)), end, reach);
+    Middle lands =
+        middle(
+            FootCuts.median(cuts.across(end - REFINE.footFrom(), end - REFINE.footTo())),
+            end,
+            reach);
     return lands.spread < foot.spread && lands.agrees(foot) ? lands : foot;
   }
 
   private Middle middle(double[][] foot, double toe, double reach) {
-    double from = toe + FOOT_TO;
+    double from = toe + REFINE.footTo();
     double[][] land =
-        FootCuts.median(cuts.across(from, Math.max(from, ends.landToe() - LAND_EDGE)));
+        FootCuts.median(cuts.across(from, Math.max(from, ends.landToe() - REFINE.landEdge())));
     int columns = (int) (strip.perPitch() * reach);
     Choice choice =
         Choice.of(
@@ -119,21 +116,22 @@ final class LeadRefiner {
 
   Place place(int k) {
     int s = strip.perPitch();
-    int w = (int) Math.round(HALF_WIDTH * s);
-    int reach = (int) Math.round(REACH * s);
+    int w = (int) Math.round(REFINE.halfWidth() * s);
+    int reach = (int) Math.round(REFINE.reach() * s);
     double[] scores = new double[2 * reach + 1];
     int best = 0;
     for (int shift = -reach; shift <= reach; shift++) {
       double far = shift / (double) s;
       scores[shift + reach] =
-          Correlation.of(typicalFoot, middle, feet[k], middle + shift, w) - 0.6 * far * far;
+          Correlation.of(typicalFoot, middle, feet[k], middle + shift, w)
+              - REFINE.farCost() * far * far;
       if (scores[shift + reach] > scores[best]) {
         best = shift + reach;
       }
     }
     double match = Math.max(-1, Math.min(1, scores[best]));
-    double trust = Math.max(0, Math.min(1, (match - 0.6) / 0.3));
-    double seen = (Correlation.peak(scores, best) - reach) / s;
+    double trust = Math.max(0, Math.min(1, (match - REFINE.trustFrom()) / REFINE.trustOver()));
+    double seen = (Parabola.peak(scores, best) - reach) / s;
     double du = axis + trust * seen;
     double uAcross =
         spread.across()
@@ -156,7 +154,7 @@ final class LeadRefiner {
     int s = strip.perPitch();
     double[] own = cuts.toe(lattice.u()[k] + du, ends.toe());
     double[][] typical = column(typicalToe);
-    int reach = (int) Math.round(TOE_REACH * s);
+    int reach = (int) Math.round(REFINE.toeReach() * s);
     int w = (own.length - 1) / 2 - reach;
     int centre = (own.length - 1) / 2;
     double[] scores = new double[2 * reach + 1];
@@ -167,8 +165,8 @@ final class LeadRefiner {
         best = shift + reach;
       }
     }
-    boolean trusted = scores[best] > 0.8 && best > 0 && best < 2 * reach;
-    double dv = trusted ? 0.6 * (Correlation.peak(scores, best) - reach) / s : 0;
+    boolean trusted = scores[best] > REFINE.toeTrust() && best > 0 && best < 2 * reach;
+    double dv = trusted ? REFINE.toeShare() * (Parabola.peak(scores, best) - reach) / s : 0;
     double uOwn = (trusted ? spread.along() : spread.alongUntrusted()) + spread.alongPx() / pitchPx;
     return new double[] {dv, Math.hypot(uOwn, ends.uToe())};
   }

@@ -1,9 +1,9 @@
 package leadlight.row.place;
 
 import leadlight.model.picture.Plane;
+import leadlight.numeric.Quantiles;
 import leadlight.row.strip.Lattice;
 import leadlight.row.strip.LeadPicture;
-import leadlight.row.strip.LeastSquares;
 import leadlight.row.strip.Strip;
 
 /**
@@ -92,7 +92,7 @@ record LengthProfiles(
         row[i] = plane.at(left + i, y);
         row[reach + i] = plane.at(right + i, y);
       }
-      out[y] = LeastSquares.median(row);
+      out[y] = Quantiles.median(row);
     }
     return out;
   }

@@ -1,7 +1,7 @@
 package leadlight.row.place;
 
 import java.util.Arrays;
-import leadlight.row.strip.LeastSquares;
+import leadlight.numeric.Quantiles;
 
 /**
  * What tells the toe, for each row of a strip whose body is above: the end of the foot's flat top,
@@ -145,7 +145,7 @@ final class ToeCues {
     for (int c = 0; c < 3; c++) {
       int channel = c;
       typical[c] =
-          LeastSquares.median(
+          Quantiles.median(
               Arrays.stream(p.middle(), first, from + 1).mapToDouble(r -> r[channel]).toArray());
     }
     Arrays.fill(foot, typical);

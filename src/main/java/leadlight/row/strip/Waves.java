@@ -1,6 +1,7 @@
 package leadlight.row.strip;
 
 import leadlight.model.picture.Plane;
+import leadlight.numeric.Quantiles;
 
 /**
  * The strip correlated with a wave of one pitch, cell by cell and band by band. Brightness is taken
@@ -80,7 +81,7 @@ public final class Waves {
     for (int k = 0; k < cells; k++) {
       amplitudes[k] = Math.sqrt(energy[b][k]);
     }
-    return LeastSquares.median(amplitudes);
+    return Quantiles.median(amplitudes);
   }
 
   private double norm(int b, int k) {

@@ -1,5 +1,7 @@
 package leadlight.row.strip;
 
+import leadlight.row.tuning.RowTuning;
+
 /**
  * How far the periodic structure of the row reaches along the leads.
  *
@@ -9,17 +11,7 @@ package leadlight.row.strip;
  */
 public record Zone(double from, double to, double lock) {
 
-  private static final double SHARE = 0.5;
-
-  /** A band this strong, of the strongest, counts in full; weaker ones may be mere traces. */
-  private static final double CLEAR_SHARE = 0.3;
-
-  private static final double LONGEST_GAP = 0.8;
-
-  /** Over a longer stretch that hardly shows, as a foot as dull as the board, only this will do. */
-  private static final double STRONG_SHARE = 0.8;
-
-  private static final double LONGEST_DULL = 1.5;
+  private static final RowTuning.ZoneTuning TUNING = RowTuning.builtIn().zone();
 
   /** The zone around the best band near v = 0. */
   public static Zone of(Waves waves, double reach) {
@@ -30,7 +22,8 @@ public record Zone(double from, double to, double lock) {
       strongest = Math.max(strongest, waves.amplitude(b));
     }
     for (int b = 0; b < waves.bands; b++) {
-      lock[b] = waves.lock(b)[0] * Math.min(1, waves.amplitude(b) / (CLEAR_SHARE * strongest));
+      lock[b] =
+          waves.lock(b)[0] * Math.min(1, waves.amplitude(b) / (TUNING.clearShare() * strongest));
       if (Math.abs(waves.v(b)) < reach && (best < 0 || lock[b] > lock[best])) {
         best = b;
       }
@@ -40,7 +33,7 @@ public record Zone(double from, double to, double lock) {
     double sum = 0;
     int n = 0;
     for (int b = up; b <= down; b++) {
-      if (lock[b] >= SHARE * lock[best]) {
+      if (lock[b] >= TUNING.share() * lock[best]) {
         sum += lock[b];
         n++;
       }
@@ -53,9 +46,10 @@ public record Zone(double from, double to, double lock) {
     int last = best;
     for (int b = best; b >= 0 && b < lock.length; b += step) {
       double gap = Math.abs(b - last) * Waves.BAND_V;
-      if (lock[b] >= (gap > LONGEST_GAP ? STRONG_SHARE : SHARE) * lock[best]) {
+      if (lock[b]
+          >= (gap > TUNING.longestGap() ? TUNING.strongShare() : TUNING.share()) * lock[best]) {
         last = b;
-      } else if (gap > LONGEST_DULL) {
+      } else if (gap > TUNING.longestDull()) {
         break;
       }
     }

@@ -1,7 +1,8 @@
 package leadlight.row.tuning;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
-import leadlight.row.strip.LeastSquares;
+import leadlight.numeric.LeastSquares;
+import leadlight.numeric.Logistic;
 
 /**
  * What tells the body's side from the leads' open side: measured on one side, as a difference of
@@ -44,6 +45,6 @@ public record BodyCues(
 
   /** Probability that the body lies on the upper side, for a difference upper less lower. */
   public double upper(BodyCues weights) {
-    return 1 / (1 + Math.exp(-LeastSquares.dot(weights.values(), values())));
+    return Logistic.of(LeastSquares.dot(weights.values(), values()));
   }
 }

@@ -1,5 +1,7 @@
 package leadlight.scene.camera;
 
+import leadlight.numeric.Bilinear;
+
 /** What a lens does to three planes of linear light: fringes, defocus, glow, uneven light. */
 final class Optics {
 
@@ -48,9 +50,8 @@ final class Optics {
         int ix = (int) sx;
         float fx = (float) (sx - ix);
         int k = iy * width + ix;
-        float top = plane[k] * (1 - fx) + plane[k + 1] * fx;
-        float low = plane[k + width] * (1 - fx) + plane[k + width + 1] * fx;
-        out[y * width + x] = top * (1 - fy) + low * fy;
+        out[y * width + x] =
+            Bilinear.of(plane[k], plane[k + 1], plane[k + width], plane[k + width + 1], fx, fy);
       }
     }
     return out;

@@ -1,5 +1,7 @@
 package leadlight.scene.camera;
 
+import leadlight.numeric.Bilinear;
+
 /** Gaussian weights and folds; borders repeat. */
 final class Smoothing {
 
@@ -68,7 +70,12 @@ final class Smoothing {
     float fy = sy - iy;
     int right = Math.min(ix + 1, width - 1);
     int low = Math.min(iy + 1, height - 1);
-    return (coarse[iy * width + ix] * (1 - fx) + coarse[iy * width + right] * fx) * (1 - fy)
-        + (coarse[low * width + ix] * (1 - fx) + coarse[low * width + right] * fx) * fy;
+    return Bilinear.of(
+        coarse[iy * width + ix],
+        coarse[iy * width + right],
+        coarse[low * width + ix],
+        coarse[low * width + right],
+        fx,
+        fy);
   }
 }

@@ -114,7 +114,7 @@ public record SceneMix(
    * @param bodyless share of rows without any lead that have no body behind them either
    * @param fault kinds of fault
    */
-  public record Whole(double share, double alike, double bodyless, Map<Fault, Double> fault) {}
+  record Whole(double share, double alike, double bodyless, Map<Fault, Double> fault) {}
 
   /**
    * Looks that say nothing of a joint.
@@ -122,7 +122,7 @@ public record SceneMix(
    * @param uneven share of pictures whose solder and leads are uneven in shine, shade and grain
    * @param pool share of pictures with pools of clear flux over lands and gaps
    */
-  public record Rough(double uneven, double pool) {}
+  record Rough(double uneven, double pool) {}
 
   /** Kinds of fault that a mix may ask for. */
   public enum Fault {

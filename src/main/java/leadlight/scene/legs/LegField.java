@@ -1,5 +1,6 @@
 package leadlight.scene.legs;
 
+import leadlight.numeric.Bilinear;
 import leadlight.scene.solids.CapillarySolver;
 import leadlight.scene.solids.CapillarySteps;
 
@@ -119,8 +120,7 @@ final class LegField {
     int k = iy * width + ix;
     double fx = column - ix;
     double fy = row - iy;
-    return (h[k] * (1 - fx) + h[k + 1] * fx) * (1 - fy)
-        + (h[k + width] * (1 - fx) + h[k + width + 1] * fx) * fy;
+    return Bilinear.of(h[k], h[k + 1], h[k + width], h[k + width + 1], fx, fy);
   }
 
   double slopeX(double x, double y) {

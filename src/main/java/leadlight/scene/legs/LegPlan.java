@@ -16,7 +16,7 @@ import leadlight.scene.chance.Grain;
  * @param condition what was drawn
  * @param solder where solder is
  */
-public record LegPlan(
+record LegPlan(
     int number,
     double uMm,
     double vMm,
@@ -27,7 +27,7 @@ public record LegPlan(
     Fill solder) {
 
   /** What a leg may look like. */
-  public enum Condition {
+  enum Condition {
     /** Wetted all round; the land may be covered in part. */
     FILLED,
     /** Solder on one side only; on the other the hole is open. */
@@ -58,7 +58,7 @@ public record LegPlan(
    * @param turnRad about its own axis
    * @param tipMm its end above the face; below 0 it ends in the hole
    */
-  public record Stand(
+  record Stand(
       double widthMm, double heightMm, double xMm, double yMm, double turnRad, double tipMm) {
 
     /** How deep a place lies inside the section, negative outside. */
@@ -85,7 +85,7 @@ public record LegPlan(
    * @param voidMm radius of a hole in the solder, 0 for none
    * @param voidDeg direction in which it lies
    */
-  public record Fill(
+  record Fill(
       double gapFromDeg,
       double gapDeg,
       double spread,

@@ -67,7 +67,7 @@ public record LegSceneSpec(
    * @param heightMm of its upper side over the board
    * @param armMm height of the arms' upper sides, and of the legs' bends
    */
-  public record Shell(
+  record Shell(
       double leftMm,
       double topMm,
       double rightMm,

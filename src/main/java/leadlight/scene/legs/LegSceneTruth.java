@@ -14,7 +14,7 @@ import leadlight.scene.render.Truth;
  * What a scene of anchor legs shows, exactly; the format of {@code benchmark/legs} and the shares
  * by direction beside it.
  */
-public record LegSceneTruth(
+record LegSceneTruth(
     String photo,
     int width,
     int height,
@@ -52,7 +52,7 @@ public record LegSceneTruth(
    * @param wetSectors by direction, whether solder meets the leg
    * @param coveredReach by direction, share of the ring from the hole's edge that solder covers
    */
-  public record LegTruth(
+  record LegTruth(
       int leg,
       double[] centrePx,
       double[][] landPx,

@@ -6,7 +6,7 @@ package leadlight.scene.legs;
  * @param widthMm along x
  * @param heightMm along y
  */
-public record Slot(double widthMm, double heightMm) {
+record Slot(double widthMm, double heightMm) {
 
   /** How deep a place lies inside, from the middle of the slot; negative outside. */
   double inside(double x, double y) {

@@ -8,6 +8,7 @@ import leadlight.model.joint.Finding;
 import leadlight.record.said.RecordedJoint;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * What became of one pin from one stage to the next.
@@ -50,7 +51,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
    * @param verdict the verdict that counts
    * @param defects what is wrong; empty if nothing is or if nobody named it
    */
-  public record State(Verdict verdict, List<Defect> defects) {
+  record State(Verdict verdict, List<Defect> defects) {
 
     /** Copies the list. */
     public State {
@@ -76,9 +77,9 @@ public record PinChange(int pin, State before, State after, Kind kind) {
     }
 
     /** For tables: ids, as "not judged", "bridge to 5 and open". */
-    public String text() {
+    String text() {
       if (defects.isEmpty()) {
-        return verdict == Verdict.UNJUDGED ? "not judged" : verdict.id().replace('-', ' ');
+        return VerdictWords.plain(verdict);
       }
       return String.join(" and ", defects.stream().map(Defect::text).toList());
     }
@@ -86,7 +87,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
     /** For people; the pins of a bridge stand together in the line already. */
     String words(Messages words) {
       if (defects.isEmpty()) {
-        return words.get("verdict." + verdict.id());
+        return VerdictWords.of(verdict, words);
       }
       return defects.stream()
           .map(defect -> words.get("kind." + defect.kind().id()))
@@ -101,7 +102,7 @@ public record PinChange(int pin, State before, State after, Kind kind) {
    *
    * @param neighbourPin the other pin of a bridge, else 0
    */
-  public record Defect(FindingKind kind, int neighbourPin) implements Comparable<Defect> {
+  record Defect(FindingKind kind, int neighbourPin) implements Comparable<Defect> {
 
     String text() {
       return kind.id().replace('-', ' ') + (neighbourPin > 0 ? " to " + neighbourPin : "");

@@ -40,7 +40,7 @@ public final class Tally {
   }
 
   /** Defective joints with this finding; one joint may count under several. */
-  public Map<FindingKind, Integer> findings() {
+  Map<FindingKind, Integer> findings() {
     return findings;
   }
 
@@ -50,7 +50,7 @@ public final class Tally {
   }
 
   /** Joints with a verdict other than unjudged. */
-  public int judged() {
+  int judged() {
     return joints() - count(Verdict.UNJUDGED);
   }
 

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import leadlight.numeric.Quantiles;
 import leadlight.trial.outcome.JointOutcome;
 import leadlight.trial.outcome.JointResult;
 import leadlight.trial.outcome.PhotoOutcome;
-import leadlight.trial.outcome.Quantiles;
 import leadlight.trial.outcome.RowResult;
 import leadlight.trial.outcome.Slip;
 
@@ -68,7 +68,7 @@ public final class SlipList {
             .filter(OptionalDouble::isPresent)
             .mapToDouble(distance -> Math.abs(distance.getAsDouble()))
             .toArray();
-    return Quantiles.median(distances) / outcome.truth().pitchPx();
+    return Quantiles.middle(distances) / outcome.truth().pitchPx();
   }
 
   private static String line(Slip slip) {

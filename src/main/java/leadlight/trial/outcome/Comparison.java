@@ -9,6 +9,7 @@ import leadlight.model.Verdict;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.row.RowOutcome;
+import leadlight.numeric.Quantiles;
 import leadlight.trial.truth.JointTruth;
 import leadlight.trial.truth.PhotoTruth;
 import leadlight.trial.truth.TrueClass;
@@ -38,7 +39,7 @@ public final class Comparison {
       joints.add(joint(truth, truth.joints().get(i), scored.joints().get(i)));
     }
     double median =
-        Quantiles.median(joints.stream().mapToDouble(Comparison::distancePx).toArray())
+        Quantiles.middle(joints.stream().mapToDouble(Comparison::distancePx).toArray())
             / truth.pitchPx();
     RowResult row = median < RIGHT_BELOW_OF_PITCH ? RowResult.RIGHT : RowResult.WRONG;
     return new PhotoOutcome(truth, row, median, "", joints);

@@ -10,6 +10,7 @@ import leadlight.model.joint.Joint;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.row.Lead;
 import leadlight.model.row.RowOutcome;
+import leadlight.numeric.Quantiles;
 import leadlight.trial.truth.RowNote;
 
 /**
@@ -62,7 +63,7 @@ public final class NoteComparison {
       double reach = note.halfLengthPx() + lead.toePx().distanceTo(lead.heelPx()) / 2;
       overlapping += along < reach ? 1 : 0;
     }
-    double median = Quantiles.median(across);
+    double median = Quantiles.middle(across);
     return new NoteOutcome(
         note,
         median < Comparison.RIGHT_BELOW_OF_PITCH ? RowResult.RIGHT : RowResult.WRONG,

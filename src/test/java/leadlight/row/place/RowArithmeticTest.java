@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 import leadlight.model.PointPx;
 import leadlight.model.picture.Plane;
+import leadlight.numeric.LeastSquares;
+import leadlight.numeric.Parabola;
+import leadlight.numeric.Quantiles;
 import leadlight.row.find.CombHit;
 import leadlight.row.find.DirectionSearch;
 import leadlight.row.find.Symmetry;
 import leadlight.row.strip.LeadPicture;
-import leadlight.row.strip.LeastSquares;
 import leadlight.row.strip.Zone;
 import leadlight.row.tuning.RowTuning;
 import org.junit.jupiter.api.Test;
@@ -105,15 +107,15 @@ class RowArithmeticTest {
     for (int i = 0; i < scores.length; i++) {
       scores[i] = -(i - 3 - top) * (i - 3 - top);
     }
-    assertThat(Correlation.peak(scores, 3)).isCloseTo(3 + top, within(1e-9));
+    assertThat(Parabola.peak(scores, 3)).isCloseTo(3 + top, within(1e-9));
     assertThat(Choice.of(scores, 1, 5).row()).isCloseTo(3 + top, within(1e-9));
   }
 
   @Test
   void atTheEdgeAndOnAPlainThereIsNothingBetweenTheRows() {
-    assertThat(Correlation.peak(new double[] {3, 2, 1}, 0)).isZero();
-    assertThat(Correlation.peak(new double[] {1, 2, 3}, 2)).isEqualTo(2);
-    assertThat(Correlation.peak(new double[] {1, 1, 1}, 1)).isEqualTo(1);
+    assertThat(Parabola.peak(new double[] {3, 2, 1}, 0)).isZero();
+    assertThat(Parabola.peak(new double[] {1, 2, 3}, 2)).isEqualTo(2);
+    assertThat(Parabola.peak(new double[] {1, 1, 1}, 1)).isEqualTo(1);
     assertThat(Choice.of(new double[] {1, 2, 3, 9}, 0, 2).row())
         .as("what lies outside the range is not looked at")
         .isEqualTo(2);
@@ -230,8 +232,8 @@ class RowArithmeticTest {
   void theMedianOfAnEvenNumberIsBetweenTheMiddleTwo(String values, double median) {
     double[] numbers =
         java.util.Arrays.stream(values.split(",")).mapToDouble(Double::parseDouble).toArray();
-    assertThat(LeastSquares.median(numbers)).isEqualTo(median);
-    assertThat(LeastSquares.median(new double[0])).isZero();
+    assertThat(Quantiles.median(numbers)).isEqualTo(median);
+    assertThat(Quantiles.median(new double[0])).isZero();
     assertThat(LeastSquares.dot(new double[] {1, 2}, new double[] {3, 4})).isEqualTo(11);
   }
 

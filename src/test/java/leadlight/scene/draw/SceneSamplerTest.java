@@ -15,7 +15,6 @@ import leadlight.connector.ConnectorLibrary;
 import leadlight.data.DataFile;
 import leadlight.model.UserError;
 import leadlight.model.row.LandSpec;
-import leadlight.scene.SceneSet;
 import leadlight.scene.chance.Dice;
 import leadlight.scene.plan.Bridge;
 import leadlight.scene.plan.Condition;
@@ -53,7 +52,7 @@ class SceneSamplerTest {
 
   @Test
   void aConnectorsRowHasItsLandsAndItsPinOneOnTheRight() throws IOException {
-    Scene scene = SceneRenderer.render(new SceneSet(uneven(), 4).spec(0));
+    Scene scene = SceneRenderer.render(new SceneSampler(uneven(), 4).draw(0));
     List<LandSpec> lands =
         ConnectorLibrary.builtIn().find("usb-c-16").rowSpec(0, OptionalInt.empty()).lands();
 
@@ -70,7 +69,7 @@ class SceneSamplerTest {
 
   @Test
   void aBridgeOfARowCountedFromTheRightNamesItsPins() throws IOException {
-    SceneSpec drawn = new SceneSet(uneven(), 4).spec(0);
+    SceneSpec drawn = new SceneSampler(uneven(), 4).draw(0);
     SceneSpec bridged =
         Examples.with(drawn, Examples.joint(), List.of(new Bridge(1, 0.1, 0.1, 0.2, 3)));
     List<Truth.JointTruth> joints = SceneRenderer.render(bridged).truth().joints();
@@ -93,11 +92,11 @@ class SceneSamplerTest {
 
   @Test
   void theRangeMixHasAFifthToAThirdOfFaultyJoints() {
-    SceneSet set = new SceneSet(SceneMix.read(RANGE), 8);
+    SceneSampler set = new SceneSampler(SceneMix.read(RANGE), 8);
     int joints = 0;
     int faulty = 0;
     for (int k = 0; k < 400; k++) {
-      SceneSpec spec = set.spec(k);
+      SceneSpec spec = set.draw(k);
       joints += spec.joints().size();
       faulty += 2 * spec.bridges().size();
       for (JointPlan joint : spec.joints()) {
@@ -109,13 +108,13 @@ class SceneSamplerTest {
 
   @Test
   void aThirdOfTheBenchMixesRowsHaveOneFaultThroughout() {
-    SceneSet set = new SceneSet(SceneMix.read(Path.of("models/scene/mix-bench.json")), 8);
+    SceneSampler set = new SceneSampler(SceneMix.read(Path.of("models/scene/mix-bench.json")), 8);
     int whole = 0;
     int leadless = 0;
     int bodyless = 0;
     int uneven = 0;
     for (int k = 0; k < 400; k++) {
-      SceneSpec spec = set.spec(k);
+      SceneSpec spec = set.draw(k);
       boolean sound = spec.joints().stream().anyMatch(j -> j.condition() == Condition.WETTED);
       boolean missing = spec.joints().stream().allMatch(j -> j.condition() == Condition.MISSING);
       whole += sound ? 0 : 1;
@@ -154,10 +153,10 @@ class SceneSamplerTest {
 
   @Test
   void aDrawDependsOnItsNumberAlone() throws IOException {
-    SceneSpec alone = new SceneSet(SceneMix.read(RANGE), 3).spec(7);
-    SceneSet set = new SceneSet(SceneMix.read(RANGE), 3);
-    set.spec(2);
-    SceneSpec after = set.spec(7);
+    SceneSpec alone = new SceneSampler(SceneMix.read(RANGE), 3).draw(7);
+    SceneSampler set = new SceneSampler(SceneMix.read(RANGE), 3);
+    set.draw(2);
+    SceneSpec after = set.draw(7);
     DataFile.write(folder.resolve("a.json"), alone);
     DataFile.write(folder.resolve("b.json"), after);
     assertThat(folder.resolve("a.json")).hasSameTextualContentAs(folder.resolve("b.json"));

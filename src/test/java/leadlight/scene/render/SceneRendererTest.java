@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import leadlight.scene.SceneFiles;
-import leadlight.scene.SceneSet;
+import leadlight.scene.draw.SceneSampler;
 import leadlight.scene.plan.Dirt;
 import leadlight.scene.plan.DirtKind;
 import leadlight.scene.plan.LampKind;
@@ -34,7 +34,7 @@ class SceneRendererTest {
 
   @Test
   void aSceneFileSaysEverything(@TempDir Path folder) throws IOException {
-    SceneSpec drawn = new SceneSet(Examples.MIX, 3).spec(11);
+    SceneSpec drawn = new SceneSampler(Examples.MIX, 3).draw(11);
     Scene scene = SceneRenderer.render(drawn);
     SceneFiles.write(scene, folder);
     String name = drawn.name();

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import leadlight.model.PointPx;
-import leadlight.scene.SceneSet;
 import leadlight.scene.camera.Projection;
 import leadlight.scene.draw.SceneMix;
+import leadlight.scene.draw.SceneSampler;
 import leadlight.scene.light.Hit;
 import leadlight.scene.light.Light;
 import leadlight.scene.light.LightTable;
@@ -121,12 +121,12 @@ class RaisedLandTest {
   }
 
   private static long raisedIn(String mix) {
-    SceneSet set =
-        new SceneSet(
+    SceneSampler set =
+        new SceneSampler(
             SceneMix.read(java.nio.file.Path.of("models/scene/mix-%s.json".formatted(mix))), 2);
     return java.util.stream.IntStream.range(0, 40)
         .boxed()
-        .flatMap(k -> set.spec(k).joints().stream())
+        .flatMap(k -> set.draw(k).joints().stream())
         .filter(joint -> joint.landRaisedMm() != null)
         .count();
   }

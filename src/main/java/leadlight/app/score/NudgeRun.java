@@ -1,0 +1,92 @@
+package leadlight.app.score;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import leadlight.grade.limits.AcceptanceSet;
+import leadlight.model.UserError;
+import leadlight.model.result.Nudge;
+import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowOutcome;
+import leadlight.photo.Photo;
+
+/** Scores the photo at rest and reads the photos of pushed leads against it. */
+public final class NudgeRun {
+
+  private static final String PICTURE = ".*\\.(jpe?g|png|tiff?|bmp|webp)";
+
+  private final Settings settings;
+  private final AcceptanceSet limits;
+
+  public NudgeRun(Settings settings, AcceptanceSet limits) {
+    this.settings = settings;
+    this.limits = limits;
+  }
+
+  /**
+   * A read nudge; closes the photo at rest.
+   *
+   * @param alone the photo at rest by itself
+   * @param scored the same, the nudge joined
+   */
+  public record Result(
+      Photo rest, RowOutcome.Found row, ScoredPhoto alone, ScoredPhoto scored, Nudge nudge)
+      implements AutoCloseable {
+    @Override
+    public void close() {
+      rest.close();
+    }
+  }
+
+  /**
+   * Photos, the pictures of a folder in the order of their names; the photo at rest may lie among
+   * them.
+   */
+  public static List<Path> pushed(Path rest, List<Path> given) {
+    List<Path> all = new ArrayList<>();
+    for (Path path : given) {
+      if (Files.isDirectory(path)) {
+        pictures(path).stream().filter(picture -> !same(picture, rest)).forEach(all::add);
+      } else {
+        all.add(path);
+      }
+    }
+    if (all.isEmpty()) {
+      throw new UserError(given.get(0) + " holds no photos; name photos of pushed leads");
+    }
+    return all;
+  }
+
+  private static boolean same(Path one, Path other) {
+    return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+  }
+
+  /** The pictures of a folder in the order of their names. */
+  static List<Path> pictures(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(f -> f.getFileName().toString().toLowerCase(Locale.ROOT).matches(PICTURE))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UserError(folder + " cannot be read; check its permissions");
+    }
+  }
+
+  /** Reads all. */
+  public Result read(Path restFile, List<Path> pushed) {
+    NudgeSitting sitting = NudgeSitting.at(restFile, settings, limits);
+    try {
+      pushed.forEach(sitting::add);
+      return sitting.result();
+    } catch (RuntimeException | Error e) {
+      sitting.close();
+      throw e;
+    }
+  }
+}

@@ -32,12 +32,21 @@ final class CheckRun {
     this.scorer = new PhotoScorer(settings, limits);
   }
 
-  /** Whether the bench is as it was: good, or to be looked at. */
-  ExitStatus check(List<Path> photos, Streams streams) {
-    CheckBook book = CheckBook.in(benches, bench);
+  /**
+   * Whether the bench is as it was: good, or to be looked at.
+   *
+   * @param anew whether the photos begin a new series, as after a lamp was changed on purpose
+   */
+  ExitStatus check(List<Path> photos, boolean anew, Streams streams) {
+    CheckBook book = anew ? CheckBook.empty() : CheckBook.in(benches, bench);
     int before = book.checks().size();
     for (Path photo : photos) {
       book = with(book, photo);
+    }
+    if (anew) {
+      CheckBook.putAside(benches, bench)
+          .ifPresent(
+              aside -> streams.out().println("a new series begins; the last is kept as " + aside));
     }
     book.write(benches, bench);
     List<Individuals> charts = charts(book);

@@ -73,7 +73,11 @@ public final class EnrolCommand implements Callable<Integer> {
       description = "Single known joints: photo,pin,state, photos named from the table's folder.")
   private Optional<Path> faults = Optional.empty();
 
-  @Option(names = "--anew", description = "Forget what was shown before; the version counts on.")
+  @Option(
+      names = "--anew",
+      description =
+          "Forget what was shown before; the version counts on. With --check: lamp or camera were "
+              + "changed on purpose, a new series begins and the last one is kept aside.")
   private boolean anew;
 
   @Option(names = "--show", description = "Say what the bench was shown and what that proves.")
@@ -145,13 +149,13 @@ public final class EnrolCommand implements Callable<Integer> {
                 fromRecord,
                 adopt,
                 !check.isEmpty(),
-                anew)
+                anew && check.isEmpty())
             .filter(it -> it)
             .count();
     if (asked > 1 || (teaches && asked == 1 && !anew)) {
       throw new UserError(
           "ask for one thing at a time: photos to show (with --anew or without), --show, --compare,"
-              + " --undo, --from-record, --adopt, --check or --default");
+              + " --undo, --from-record, --adopt, --check (with --anew or without) or --default");
     }
     if (undo) {
       Path aside = folder.takeBack();
@@ -161,7 +165,7 @@ public final class EnrolCommand implements Callable<Integer> {
     if (!check.isEmpty()) {
       folder.inUse();
       return new CheckRun(name, benches.folder(), settings(), limits.load())
-          .check(check, streams)
+          .check(check, anew, streams)
           .code();
     }
     if (fromRecord) {

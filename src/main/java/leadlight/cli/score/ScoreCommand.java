@@ -157,7 +157,8 @@ public final class ScoreCommand implements Callable<Integer> {
       return new JobRun(settings, set, writer, out, job, told, enrolled)
           .score(photos, subject.get());
     }
-    return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, out, told, streams)
+    ResultPlace place = new ResultPlace(out, job.record().folder());
+    return new ScoreRun(settings, set, bench.bench(reader.opinions()), writer, place, told, streams)
         .score(photos, count);
   }
 

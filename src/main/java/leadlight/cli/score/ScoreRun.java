@@ -23,7 +23,7 @@ final class ScoreRun {
 
   private final CompletableFuture<PhotoScorer> scorer;
   private final ReportWriter writer;
-  private final Path out;
+  private final ResultPlace place;
   private final ScoreTalk talk;
   private final Streams streams;
   private ExitStatus worst = ExitStatus.GOOD;
@@ -33,13 +33,13 @@ final class ScoreRun {
       AcceptanceSet limits,
       Optional<Bench> bench,
       ReportWriter writer,
-      Path out,
+      ResultPlace place,
       ScoreTalk talk,
       Streams streams) {
     // Its data files are read while the first photo is: together they were a tenth of a second.
     this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits, bench));
     this.writer = writer;
-    this.out = out;
+    this.place = place;
     this.talk = talk;
     this.streams = streams;
   }
@@ -66,8 +66,12 @@ final class ScoreRun {
 
   private ExitStatus report(Path file, PhotoScorer.Open open) {
     try (open) {
+      Path out = place.of(open.scored().photo());
       WrittenReport written = writer.write(open.scored(), open.photo().frame(), out);
       talk.of(open.scored(), written);
+      if (!out.equals(place.out())) {
+        talk.line("  its results in " + place.out() + " are in the record and stay as they are");
+      }
       return ExitStatus.of(open.scored().verdict());
     } catch (UserError e) {
       return talk.refused(e);

@@ -166,7 +166,7 @@ class Page(Trial):
         return self.open()
 
     def post(self, path, body, kind="application/json"):
-        self.page = http.client.HTTPConnection(self.at.netloc, timeout=30)
+        self.page = http.client.HTTPConnection(self.at.netloc, timeout=300)
         data = body if isinstance(body, bytes) else json.dumps(body).encode()
         self.page.request("POST", self.at.path + path, data,
                           {"Content-Type": kind, "Origin": "http://" + self.at.netloc})
@@ -274,6 +274,10 @@ def main(folder, seconds=600, kills=50, seed=1):
     while time.time() < end and trials[-1].kills < kills and not any(t.bad for t in trials):
         for trial in trials:
             trial.once()
+        # A long run that is broken off has said how far it came.
+        print(*(f"{type(t).__name__.lower()} {t.inside} of {t.kills} inside,"
+                f" {t.acknowledged} acknowledged" for t in trials),
+              sep="; ", file=sys.stderr, flush=True)
     for trial in trials:
         print(f"{type(trial).__name__.lower()}: {trial.kills} kills, {trial.inside} inside a commit, "
               f"{trial.hot} to be played back, "

@@ -107,6 +107,43 @@ class OtherChartsTest {
     assertThat(Standardised.cusum(shifted, rules.cusum())).last().matches(p -> p.isSignal());
   }
 
+  /** R, by integral equations; with constant limits it gives the published 500 and 10.5. */
+  @Test
+  void smallShiftChartsFalselyAlarmAsOftenAsIsSaid() {
+    ChartRules rules = ChartRules.builtIn();
+    assertThat((double) rules.cusum().runLength())
+        .isCloseTo(groupsToSignal("cusum .5, 5", 0), within(1.0));
+    assertThat((double) rules.ewma().runLength())
+        .isCloseTo(groupsToSignal("ewma .2, 2.962 exact limits,", 0), within(1.0));
+    assertThat(groupsToSignal("ewma .2, 2.962 constant limits,", 0)).isCloseTo(500, within(1.0));
+    assertThat(groupsToSignal("ewma .2, 2.962 constant limits,", 1)).isCloseTo(10.5, within(.1));
+  }
+
+  /** 3,000 series of a shift by one standard deviation: 10.4 and 9.6 groups, error 0.1. */
+  @Test
+  void smallShiftChartsSignalAsSoonAsIntegralEquationsSay() {
+    ChartRules rules = ChartRules.builtIn();
+    Random random = new Random(5);
+    double cusum = 0;
+    double ewma = 0;
+    int runs = 3000;
+    for (int run = 0; run < runs; run++) {
+      List<Double> z = random.doubles(150).mapToObj(x -> 1 + random.nextGaussian()).toList();
+      cusum += first(Standardised.cusum(z, rules.cusum())) / runs;
+      ewma += first(Standardised.ewma(z, rules.ewma())) / runs;
+    }
+    assertThat(cusum).isCloseTo(groupsToSignal("cusum .5, 5", 1), within(0.35));
+    assertThat(ewma).isCloseTo(groupsToSignal("ewma .2, 2.962 exact limits,", 1), within(0.35));
+  }
+
+  private static double groupsToSignal(String design, int shift) {
+    return OutsideR.figure(design + " groups to a signal, no shift, 1 sigma", shift);
+  }
+
+  private static double first(List<Standardised.Point> points) {
+    return 1 + points.stream().takeWhile(point -> !point.isSignal()).count();
+  }
+
   /** Average run lengths by simulation beside Champ and Woodall's, which are from memory. */
   @Test
   void falseAlarmsComeAsOftenAsIsSaid() {

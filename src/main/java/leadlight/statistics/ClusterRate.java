@@ -17,11 +17,11 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * (m - 1) r (Kish 1965, Survey Sampling; m the mean size of a unit's own cluster, r the likeness).
  * Likeness by variance analysis (Fleiss, Levin and Paik 2003, Statistical Methods for Rates and
  * Proportions, 15.2), drawn towards a prior one as far as there are few events: few events cannot
- * tell it, and an interval that believes them is too narrow. As the spread between clusters is known
- * from k of them alone, the effective size is lowered by the squared ratio of the normal quantile to
- * Student's t (Korn and Graubard 1998, Survey Methodology 24:193-201), whose degrees of freedom are k
- * - 1 over the squared part of the variance that likeness adds (Satterthwaite 1946, Biometrics Bulletin
- * 2:110-114).
+ * tell it, and an interval that believes them is too narrow. As the spread between clusters is
+ * known from k of them alone, the effective size is lowered by the squared ratio of the normal
+ * quantile to Student's t (Korn and Graubard 1998, Survey Methodology 24:193-201), whose degrees of
+ * freedom are k - 1 over the squared part of the variance that likeness adds (Satterthwaite 1946,
+ * Biometrics Bulletin 2:110-114).
  *
  * @param parts a part a cluster; empty ones may be among them
  */

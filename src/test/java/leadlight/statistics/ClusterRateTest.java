@@ -74,7 +74,8 @@ class ClusterRateTest {
   /**
    * R: {@code r<-(0.3093802345*16+.75)/26; d<-1+18*r; t<-qt(.975,7/(1-1/d)^2);
    * prop.test(16*s,152*s,correct=FALSE)$conf.int} with {@code s<-(qnorm(.975)/t)^2/d}, written out:
-   * {@code n<-152*s; p<-16/152; z<-qnorm(.975); (p+z^2/2/n+c(-1,1)*z*sqrt(p*(1-p)/n+z^2/4/n^2))/(1+z^2/n)}.
+   * {@code n<-152*s; p<-16/152; z<-qnorm(.975);
+   * (p+z^2/2/n+c(-1,1)*z*sqrt(p*(1-p)/n+z^2/4/n^2))/(1+z^2/n)}.
    */
   @Test
   void fewPhotosKnowTheirSpreadBadly() {

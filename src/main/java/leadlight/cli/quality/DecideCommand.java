@@ -24,6 +24,7 @@ import leadlight.quality.sampling.Inspection;
 import leadlight.quality.sampling.LotDecision;
 import leadlight.quality.sampling.SamplePages;
 import leadlight.quality.sampling.SamplingScheme;
+import leadlight.quality.sampling.SwitchingRules;
 import leadlight.quality.sampling.SwitchingRules.LotResult;
 import leadlight.statistics.Rate;
 import picocli.CommandLine.Command;
@@ -64,6 +65,18 @@ public final class DecideCommand implements Callable<Integer> {
       defaultValue = "lot",
       description = "Name of the lot in that file.")
   private String name;
+
+  @Option(
+      names = "--resumed",
+      description =
+          "The cause of a stop is mended: entered in that file before the lot, which must have been "
+              + "inspected tightened.")
+  private boolean resumed;
+
+  @Option(
+      names = "--reduced-agreed",
+      description = "Those responsible agree to reduced inspection, as for the plan.")
+  private boolean reducedAgreed;
 
   public DecideCommand(Streams streams) {
     this.streams = streams;
@@ -180,17 +193,36 @@ public final class DecideCommand implements Callable<Integer> {
         text.append(quoted(row.text("lot"))).append(',').append(row.text("result")).append('\n');
       }
     }
+    SwitchingRules rules = SamplingScheme.builtIn().switching();
+    SwitchingRules.Standing before = rules.after(results, reducedAgreed);
+    if (before.stopped() && !resumed) {
+      throw new UserError(
+          "%s: %s Then name --resumed, or leave --history out"
+              .formatted(file, before.why().get(before.why().size() - 1)));
+    }
+    if (resumed && !before.stopped()) {
+      throw new UserError(file + ": acceptance has not stopped; leave --resumed out");
+    }
+    if (resumed) {
+      results.add(LotResult.RESUMED);
+      text.append(quoted("before " + name)).append(',');
+      text.append(PlanOptions.id(LotResult.RESUMED)).append('\n');
+    }
     results.add(result);
     text.append(quoted(name)).append(',').append(PlanOptions.id(result)).append('\n');
     WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
-    var standing = SamplingScheme.builtIn().switching().after(results, false);
+    SwitchingRules.Standing standing = rules.after(results, reducedAgreed);
+    long lots = results.stream().filter(it -> it != LotResult.RESUMED).count();
     return List.of(
-        "With it %s %d lots; the next one gets %s inspection%s."
+        "With it %s %d %s; the next one gets %s inspection%s."
             .formatted(
                 file.getFileName(),
-                results.size(),
+                lots,
+                lots == 1 ? "lot" : "lots",
                 standing.severity().word(),
-                standing.stopped() ? ", but acceptance stops until the cause is mended" : ""));
+                standing.stopped()
+                    ? ", but acceptance stops until the cause is mended; then name --resumed"
+                    : ""));
   }
 
   private static String quoted(String cell) {

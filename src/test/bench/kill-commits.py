@@ -36,13 +36,23 @@ ROW = ["--leads", "19", "--pitch", "0.5"]
 HOT = bytes.fromhex("d9d505f920a163d7")
 
 
-def kill_in_commit(pid, journal, skip):
-    """Lets some commits pass, then kills within one; gives up when the process has ended."""
+def is_hot(journal):
+    try:
+        with open(journal, "rb") as file:
+            return file.read(8) == HOT
+    except FileNotFoundError:
+        return False
+
+
+def kill_in_commit(pid, journal, skip, late):
+    """Lets some commits pass, then kills within one: late is while the record itself is written."""
     for left in range(skip, -1, -1):
         while not os.path.exists(journal):
             time.sleep(0.00005)
         while left and os.path.exists(journal):
             time.sleep(0.00005)
+    while late and not is_hot(journal):
+        pass
     try:
         os.kill(pid, signal.SIGKILL)
     except ProcessLookupError:
@@ -78,7 +88,8 @@ class Trial:
         ready = self.begin(run)
         killer = multiprocessing.Process(
             target=kill_in_commit,
-            args=(run.pid, str(self.journal), self.dice.randrange(4)))
+            args=(run.pid, str(self.journal), self.dice.randrange(4),
+                  self.kills % 2 == 0))
         if ready:
             killer.start()
             self.write(run)

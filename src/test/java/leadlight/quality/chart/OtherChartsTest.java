@@ -39,6 +39,19 @@ class OtherChartsTest {
     return IntStream.range(0, 12).mapToObj(i -> new Subgroup("" + i, 100, counts[i])).toList();
   }
 
+  /** Days tell no hours: three defects on each of thirty days are no sixty signals. */
+  @Test
+  void severalDefectsOfOneDayAreNoShortGaps() {
+    List<RareEvents.Looked> joints = new ArrayList<>();
+    for (int i = 0; i < 90; i++) {
+      joints.add(new RareEvents.Looked("2026-09-%02d".formatted(1 + i / 3), true));
+    }
+    RareEvents t = RareEvents.t(joints);
+    assertThat(t.gaps()).noneMatch(gap -> gap.isBeyond(t));
+    assertThat(OtherChartPages.rare(t, "t", "days between defects").toString())
+        .contains("60 of 89 gaps end on the day on which they began");
+  }
+
   /** Twenty sound joints between each two defects: R's qgeom and qexp. */
   @Test
   void rareEventsHaveTheLimitsOfTheirLaw() {

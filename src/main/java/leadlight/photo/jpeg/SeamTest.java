@@ -7,8 +7,9 @@ import java.util.List;
  * one before, so from the damaged one on all of a colour is brighter or darker: its border runs
  * along the upper edge of the units from that one to the right, and along the lower edge of those
  * to its left. A seam is a step of one height on both parts of that border and none on the rest of
- * both lines, with the same picture on both sides; no edge in a scene is so. A colour that has no
- * picture along the border, as plain surfaces have none, leaves it to brightness to tell.
+ * both lines, with the same picture on both sides; no edge in a scene is so. Plain surfaces, of
+ * which only noise is the same, count in brightness alone: a colour changes by one level at a
+ * slanted edge of a scene, too.
  */
 final class SeamTest {
 
@@ -18,36 +19,28 @@ final class SeamTest {
   private final JpegLimits.Seam limits;
   private final EdgeLines edges;
   private final BothSides sides;
-  private final BothSides brightness;
-  private final int brightnessUnit;
+  private final boolean ofBrightness;
   private final int wide;
   private final int unit;
 
   /** The finest step in brightness that the file can hold, in grey levels. */
   private final double finest;
 
-  private SeamTest(Component component, Component brightness, JpegLimits.Seam limits) {
+  private SeamTest(Component component, boolean ofBrightness, JpegLimits.Seam limits) {
     this.limits = limits;
+    this.ofBrightness = ofBrightness;
     edges = new EdgeLines(component);
     wide = edges.wide();
     unit = component.sidewaysFactor;
-    finest = finest(component);
+    finest = component.divisors()[0] / 8.0;
     sides = new BothSides(edges, finest, limits);
-    brightnessUnit = brightness.sidewaysFactor;
-    this.brightness =
-        component == brightness
-            ? sides
-            : new BothSides(new EdgeLines(brightness), finest(brightness), limits);
   }
 
   /** Whether one of the colours has a seam; the first is brightness. */
   static boolean anyIn(List<Component> components, JpegLimits.Seam limits) {
     return components.stream()
-        .anyMatch(component -> new SeamTest(component, components.get(0), limits).seam());
-  }
-
-  private static double finest(Component component) {
-    return component.divisors()[0] / 8.0;
+        .anyMatch(
+            component -> new SeamTest(component, component == components.get(0), limits).seam());
   }
 
   private boolean seam() {
@@ -92,12 +85,8 @@ final class SeamTest {
   private boolean samePicture(int line, int from) {
     return switch (sides.at(line, from)) {
       case ONE_PICTURE -> true;
-      case UNLIKE -> false;
-      case NOISE, NOTHING ->
-          switch (brightness.at(line, from / unit * brightnessUnit)) {
-            case ONE_PICTURE, NOISE -> true;
-            case UNLIKE, NOTHING -> false;
-          };
+      case NOISE -> ofBrightness;
+      case NOTHING, UNLIKE -> false;
     };
   }
 }

@@ -36,13 +36,23 @@ ROW = ["--leads", "19", "--pitch", "0.5"]
 HOT = bytes.fromhex("d9d505f920a163d7")
 
 
-def kill_in_commit(pid, journal, skip):
-    """Lets some commits pass, then kills within one; gives up when the process has ended."""
+def is_hot(journal):
+    try:
+        with open(journal, "rb") as file:
+            return file.read(8) == HOT
+    except FileNotFoundError:
+        return False
+
+
+def kill_in_commit(pid, journal, skip, late):
+    """Lets some commits pass, then kills within one: late is while the record itself is written."""
     for left in range(skip, -1, -1):
         while not os.path.exists(journal):
             time.sleep(0.00005)
         while left and os.path.exists(journal):
             time.sleep(0.00005)
+    while late and not is_hot(journal):
+        pass
     try:
         os.kill(pid, signal.SIGKILL)
     except ProcessLookupError:
@@ -78,7 +88,8 @@ class Trial:
         ready = self.begin(run)
         killer = multiprocessing.Process(
             target=kill_in_commit,
-            args=(run.pid, str(self.journal), self.dice.randrange(4)))
+            args=(run.pid, str(self.journal), self.dice.randrange(4),
+                  self.kills % 2 == 0))
         if ready:
             killer.start()
             self.write(run)
@@ -166,7 +177,7 @@ class Page(Trial):
         return self.open()
 
     def post(self, path, body, kind="application/json"):
-        self.page = http.client.HTTPConnection(self.at.netloc, timeout=30)
+        self.page = http.client.HTTPConnection(self.at.netloc, timeout=300)
         data = body if isinstance(body, bytes) else json.dumps(body).encode()
         self.page.request("POST", self.at.path + path, data,
                           {"Content-Type": kind, "Origin": "http://" + self.at.netloc})
@@ -274,6 +285,10 @@ def main(folder, seconds=600, kills=50, seed=1):
     while time.time() < end and trials[-1].kills < kills and not any(t.bad for t in trials):
         for trial in trials:
             trial.once()
+        # A long run that is broken off has said how far it came.
+        print(*(f"{type(t).__name__.lower()} {t.inside} of {t.kills} inside,"
+                f" {t.acknowledged} acknowledged" for t in trials),
+              sep="; ", file=sys.stderr, flush=True)
     for trial in trials:
         print(f"{type(trial).__name__.lower()}: {trial.kills} kills, {trial.inside} inside a commit, "
               f"{trial.hot} to be played back, "

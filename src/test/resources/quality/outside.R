@@ -89,6 +89,39 @@ y <- c(3, 4, 2, 5, 9, 1, 14, 2, 3, 16, 4, 2); n <- rep(100, 12); p <- sum(y) / s
 put("homogeneity p", suppressWarnings(prop.test(y, n)$p.value))
 z <- (y / n - p) / sqrt(p * (1 - p) / n)
 put("laney spread", mean(abs(diff(z))) / 1.128)
+# Average run lengths by integral equations solved at Gauss-Legendre points: of one cumulative sum (Page 1954,
+# Biometrika 41:100) and of a moving average with constant limits (Crowder 1987, Technometrics 29:401). With exact
+# limits, which widen at first, the chance of no signal is carried on from group to group until they are constant.
+gauss <- function(n, a, b) {
+  i <- seq_len(n - 1); e <- eigen(local({ m <- matrix(0, n, n); v <- i / sqrt(4 * i^2 - 1); m[cbind(i, i + 1)] <- v; m[cbind(i + 1, i)] <- v; m }), symmetric = TRUE)
+  list(x = (a + b) / 2 + (b - a) / 2 * e$values, w = (b - a) * e$vectors[1, ]^2)
+}
+cusum_one <- function(k, h, shift) {
+  g <- gauss(80, 0, h); x <- c(0, g$x)
+  m <- cbind(pnorm(k - x - shift), sweep(outer(x, g$x, function(u, y) dnorm(y + k - u - shift)), 2, g$w, "*"))
+  solve(diag(length(x)) - m, rep(1, length(x)))[1]
+}
+cusum_both <- function(k, h, shift) 1 / (1 / cusum_one(k, h, shift) + 1 / cusum_one(k, h, -shift))
+ewma_onward <- function(l, c, shift) {
+  g <- gauss(120, -c, c)
+  m <- sweep(outer(g$x, g$x, function(u, y) dnorm((y - (1 - l) * u) / l - shift) / l), 2, g$w, "*")
+  len <- solve(diag(120) - m, rep(1, 120))
+  function(u) 1 + as.vector(outer(u, g$x, function(u, y) dnorm((y - (1 - l) * u) / l - shift) / l) %*% (g$w * len))
+}
+ewma_constant <- function(l, width, shift) ewma_onward(l, width * sqrt(l / (2 - l)), shift)(0)
+ewma_exact <- function(l, width, shift) {
+  c <- function(t) width * sqrt(l / (2 - l) * (1 - (1 - l)^(2 * t)))
+  g <- gauss(120, -c(1), c(1)); f <- dnorm(g$x / l - shift) / l; len <- 1
+  for (t in 2:100) {
+    len <- len + sum(g$w * f); to <- gauss(120, -c(t), c(t))
+    f <- as.vector(outer(to$x, g$x, function(y, u) dnorm((y - (1 - l) * u) / l - shift) / l) %*% (g$w * f)); g <- to
+  }
+  len + sum(g$w * f * ewma_onward(l, width * sqrt(l / (2 - l)), shift)(g$x))
+}
+put("cusum .5, 5 groups to a signal, no shift, 1 sigma", c(cusum_both(.5, 5, 0), cusum_both(.5, 5, 1)))
+put("cusum .5, 4 groups to a signal, no shift, 1 sigma", c(cusum_both(.5, 4, 0), cusum_both(.5, 4, 1)))
+put("ewma .2, 2.962 constant limits, groups to a signal, no shift, 1 sigma", c(ewma_constant(.2, 2.962, 0), ewma_constant(.2, 2.962, 1)))
+put("ewma .2, 2.962 exact limits, groups to a signal, no shift, 1 sigma", c(ewma_exact(.2, 2.962, 0), ewma_exact(.2, 2.962, 1)))
 put("t limits", qexp(c(.5, .00135, 1 - .00135), 1 / 10))
 
 cat("{\n", paste(sprintf('  "%s": %s', names(out), sapply(out, function(v)

@@ -1,12 +1,14 @@
 package leadlight.enrol;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import leadlight.data.DataFile;
 import leadlight.enrol.learn.EnrolTuning;
@@ -66,12 +68,37 @@ public record CheckBook(
       @JsonProperty(required = true) Setting setting,
       @JsonProperty(required = true) float[] row) {}
 
+  /** A series without photos. */
+  public static CheckBook empty() {
+    return new CheckBook(SCHEMA, List.of());
+  }
+
   /** The photos of a bench so far. */
   public static CheckBook in(Path benches, String bench) {
     Path file = benches.resolve(bench).resolve(FILE);
-    return Files.exists(file)
-        ? DataFile.at(file).read(CheckBook.class)
-        : new CheckBook(SCHEMA, List.of());
+    return Files.exists(file) ? DataFile.at(file).read(CheckBook.class) : empty();
+  }
+
+  /**
+   * Puts the series so far aside, as after a lamp was changed on purpose: the limits that it set
+   * are those of another bench.
+   *
+   * @return where it is kept; empty if there was none
+   */
+  public static Optional<Path> putAside(Path benches, String bench) {
+    Path folder = benches.resolve(bench);
+    if (!Files.exists(folder.resolve(FILE))) {
+      return Optional.empty();
+    }
+    Path aside = folder.resolve("checks-1.json");
+    for (int n = 2; Files.exists(aside); n++) {
+      aside = folder.resolve("checks-%d.json".formatted(n));
+    }
+    try {
+      return Optional.of(Files.move(folder.resolve(FILE), aside));
+    } catch (IOException e) {
+      throw new UserError("cannot write to %s; check the folder".formatted(folder));
+    }
   }
 
   /** Writes them beside the bench's versions. */

@@ -1,11 +1,8 @@
 package leadlight.life;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZonedDateTime;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import leadlight.enrol.Bench;
@@ -104,7 +101,9 @@ public final class JobScorer {
   }
 
   private Kept added(Photo photo, Path file, Subject subject, ScoredPhoto scored) {
-    WrittenReport files = writer.write(scored, photo.frame(), free(photo.info().sha256()));
+    // Results of the same photo are written over, and another scoring's must stay as proven.
+    Path out = proven(photo).free(desk.out);
+    WrittenReport files = writer.write(scored, photo.frame(), out);
     long id =
         desk.record.add(
             new NewScoring(
@@ -119,23 +118,8 @@ public final class JobScorer {
     return new Kept(id, scored, files);
   }
 
-  /** Results of the same photo are written over, and another scoring's must stay as proven. */
-  private Path free(String sha256) {
-    List<Path> taken = folders(sha256);
-    Path out = desk.out;
-    for (int n = 2; isAmong(taken, out); n++) {
-      out = desk.out.resolve(Integer.toString(n));
-    }
-    return out;
-  }
-
-  /** Where results of a photo lie that the record has proven. */
-  private List<Path> folders(String sha256) {
-    return desk.record.resultsOf(sha256).stream().map(Path::getParent).toList();
-  }
-
-  private static boolean isAmong(List<Path> folders, Path out) {
-    return folders.stream().anyMatch(folder -> isSameFolder(out, folder));
+  private ProvenResults proven(Photo photo) {
+    return ProvenResults.of(desk.record, photo.info().sha256());
   }
 
   private Kept anew(Photo photo, Scoring before) {
@@ -143,8 +127,8 @@ public final class JobScorer {
     ScoredPhoto stands = StandingPhoto.of(scorer, photo, before, desk.record.row(id));
     AtomicReference<WrittenReport> files = new AtomicReference<>();
     Path own = before.results().getParent();
-    Path out = isAmong(folders(photo.info().sha256()), desk.out) ? own : desk.out;
-    if (isSameFolder(out, own)) {
+    Path out = proven(photo).areIn(desk.out) ? own : desk.out;
+    if (ProvenResults.isSameFolder(out, own)) {
       Runnable write = () -> files.set(writer.rewrite(stands, photo.frame(), before.results()));
       StandingPhoto.rewrite(desk.record, id, write)
           .ifPresent(
@@ -155,15 +139,6 @@ public final class JobScorer {
       files.set(writer.write(stands, photo.frame(), out));
     }
     return new Kept(id, stands, files.get());
-  }
-
-  /** Also if one is named by another way to it; a folder that is not there holds nothing. */
-  private static boolean isSameFolder(Path out, Path before) {
-    try {
-      return Files.isSameFile(out, before);
-    } catch (IOException e) {
-      return out.toAbsolutePath().normalize().equals(before.toAbsolutePath().normalize());
-    }
   }
 
   private Method method() {

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import leadlight.model.result.Besides;
+import leadlight.model.result.PhotoInfo;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.report.json.CsvReport;
 import leadlight.report.json.JsonReport;
@@ -44,6 +45,11 @@ public final class ReportWriter {
   public ReportWriter(ReportContext context, Page page) {
     this.context = context;
     this.page = page;
+  }
+
+  /** Whether a folder holds results of the photo, which would be replaced. */
+  public static boolean isIn(Path folder, PhotoInfo photo) {
+    return new ResultFiles(folder, photo, "").areThere();
   }
 
   /** The JSON report, UTF-8. */

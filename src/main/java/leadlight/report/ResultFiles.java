@@ -53,6 +53,19 @@ final class ResultFiles {
     this.own = Optional.of(named(report.getFileName().toString().replaceFirst("\\.json$", "")));
   }
 
+  /** Whether results of the photo lie there already, which {@link #write} would replace. */
+  boolean areThere() {
+    String base = base();
+    WrittenReport files = named(base);
+    for (int attempt = 2; Files.exists(files.json()); attempt++) {
+      if (holdsThisPhoto(files.json())) {
+        return true;
+      }
+      files = named(base + "-" + attempt);
+    }
+    return false;
+  }
+
   WrittenReport write(byte[] json, byte[] csv, byte[] png, byte[] html) {
     List<Path> leftovers = new ArrayList<>();
     try {

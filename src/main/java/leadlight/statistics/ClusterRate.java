@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import leadlight.data.DataFile;
+import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
  * So many of so many, counted in clusters: joints of one photo, boards of one lot. What lies in one
@@ -16,7 +17,11 @@ import leadlight.data.DataFile;
  * (m - 1) r (Kish 1965, Survey Sampling; m the mean size of a unit's own cluster, r the likeness).
  * Likeness by variance analysis (Fleiss, Levin and Paik 2003, Statistical Methods for Rates and
  * Proportions, 15.2), drawn towards a prior one as far as there are few events: few events cannot
- * tell it, and an interval that believes them is too narrow.
+ * tell it, and an interval that believes them is too narrow. As the spread between clusters is
+ * known from k of them alone, the effective size is lowered by the squared ratio of the normal
+ * quantile to Student's t (Korn and Graubard 1998, Survey Methodology 24:193-201), whose degrees of
+ * freedom are k - 1 over the squared part of the variance that likeness adds (Satterthwaite 1946,
+ * Biometrics Bulletin 2:110-114).
  *
  * @param parts a part a cluster; empty ones may be among them
  */
@@ -104,7 +109,17 @@ public record ClusterRate(List<Part> parts) implements Rated {
   }
 
   private Wilson.Interval interval() {
-    return Wilson.of(share(), of() / designEffect());
+    double asKnown = Wilson.Z / quantile();
+    return Wilson.of(share(), of() / designEffect() * asKnown * asKnown);
+  }
+
+  /** The 0.975 quantile of Student's t; the normal one where the data show no spread. */
+  private double quantile() {
+    double added = 1 - 1 / designEffect();
+    return measuredLikeness().isEmpty() || added == 0
+        ? Wilson.Z
+        : TDistribution.of((parts.size() - 1) / (added * added))
+            .inverseCumulativeProbability(0.975);
   }
 
   /**

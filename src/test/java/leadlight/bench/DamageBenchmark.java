@@ -67,8 +67,10 @@ class DamageBenchmark {
         count("zeroed sectors", sample.file(), zeroed(whole, random), scorer, before);
         count("lost bytes", sample.file(), shortened(whole, random), scorer, before);
       }
+      // A long run that is broken off has said how far it came.
+      System.out.println(sample.file().getFileName() + " done, all so far:");
+      counts.forEach((what, count) -> System.out.println(what + ": " + count));
     }
-    counts.forEach((what, count) -> System.out.println(what + ": " + count));
   }
 
   @Test

@@ -135,6 +135,26 @@ class KnownBenchTest {
     assertThat(run("enrol", "ring", "--show").out()).as("no version").contains("version 1");
   }
 
+  @Test
+  void afterALampWasChangedOnPurposeANewSeriesBeginsAndTheLastIsKept() {
+    checked(EnrolledRing.picture("sound-0"));
+    Run anew =
+        run(
+            "enrol",
+            "ring",
+            "--leads",
+            19,
+            "--pitch",
+            0.5,
+            "--anew",
+            "--check",
+            EnrolledRing.picture("sound-0"));
+    assertThat(anew.out()).contains("a new series begins", "checks-1.json", "1 check photos of 8");
+    assertThat(benches.resolve("ring/checks-1.json")).exists();
+    assertThat(CheckBook.in(benches, "ring").checks()).hasSize(1);
+    assertThat(run("enrol", "ring", "--show").out()).as("no version").contains("version 1");
+  }
+
   private Run checked(Path... photos) {
     List<Object> check =
         new ArrayList<>(List.of("enrol", "ring", "--leads", 19, "--pitch", 0.5, "--check"));

@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -235,6 +236,50 @@ class QualityCommandsTest {
     Run run =
         run("sample", "plan", "--lot", 500, "--aql", "1.0", "--history", file("r.csv", resumed));
     assertThat(run.out()).as(run.err()).contains("tightened inspection", "resumes");
+  }
+
+  @Test
+  void aLotIsEnteredBehindAStopOnlyWhenItsCauseIsMended() throws IOException {
+    run("sample", "draw", lot(60), "--aql", "4.0", "--seed", 7);
+    Path results = folder.resolve("out/results.csv");
+    Files.write(results, filled(Files.readAllLines(results), "acceptable"));
+    Path lots =
+        file(
+            "lots.csv",
+            "lot,result",
+            "1,refused\n2,refused\n3,refused\n4,refused\n5,refused\n6,refused\n7,refused");
+    byte[] before = Files.readAllBytes(lots);
+    Run stopped = decided(lots, "8");
+    assertThat(stopped.status()).isEqualTo(2);
+    assertThat(stopped.err()).contains("acceptance stops", "name --resumed").hasLineCount(1);
+    assertThat(lots).hasBinaryContent(before);
+    assertThat(decided(lots, "8", "--resumed").out())
+        .contains("With it lots.csv 8 lots; the next one gets tightened inspection");
+    assertThat(Files.readString(lots)).endsWith("\"before 8\",resumed\n\"8\",accepted\n");
+    assertThat(decided(lots, "9", "--resumed").err()).contains("acceptance has not stopped");
+  }
+
+  /** Ten accepted in a row lead to reduced inspection only if those responsible agree. */
+  @Test
+  void reducedInspectionIsSaidWhereItIsAgreed() throws IOException {
+    run("sample", "draw", lot(60), "--aql", "4.0", "--seed", 7);
+    Path results = folder.resolve("out/results.csv");
+    Files.write(results, filled(Files.readAllLines(results), "acceptable"));
+    String nine =
+        IntStream.range(1, 10).mapToObj(i -> i + ",accepted\n").collect(Collectors.joining());
+    Path lots = file("lots.csv", "lot,result", nine.strip());
+    Path same = file("same.csv", "lot,result", nine.strip());
+    assertThat(decided(lots, "10").out()).contains("the next one gets normal inspection");
+    assertThat(decided(same, "10", "--reduced-agreed").out())
+        .contains("the next one gets reduced inspection");
+  }
+
+  private Run decided(Path lots, String name, Object... more) {
+    List<Object> words =
+        new ArrayList<>(List.of("sample", "decide", folder.resolve("out"), "--history", lots));
+    words.addAll(List.of("--name", name));
+    words.addAll(List.of(more));
+    return Run.of(words.toArray());
   }
 
   @Test

@@ -28,6 +28,14 @@ class ScoreAgainTest {
     return Run.of(words.toArray());
   }
 
+  private Run plainly(Path out, Object... more) {
+    List<Object> words =
+        new ArrayList<>(List.of("score", PHOTO, "--leads", 19, "--pitch", 0.5, "--out", out));
+    words.addAll(List.of("--record", folder));
+    words.addAll(List.of(more));
+    return Run.of(words.toArray());
+  }
+
   private void proddedLeadOneMoves() {
     Run.of("record", "prod", 1, 1, "moves", "--record", folder, "--by", "Ada");
   }
@@ -70,6 +78,29 @@ class ScoreAgainTest {
     assertThat(csv(out.resolve("2"))).exists();
     assertThat(csv(out.resolve("3"))).exists();
     assertThat(troubles()).isEmpty();
+  }
+
+  @Test
+  void scoringForNoJobLeavesWhatIsInTheRecord() throws IOException {
+    Path out = folder.resolve("out");
+    score(out);
+    byte[] first = Files.readAllBytes(csv(out));
+    Run plain = plainly(out, "--class", 3);
+    assertThat(plain.out()).contains("its results in " + out + " are in the record and stay");
+    assertThat(csv(out)).hasBinaryContent(first);
+    assertThat(csv(out.resolve("2"))).exists();
+    assertThat(troubles()).isEmpty();
+    plainly(out);
+    assertThat(out.resolve("3")).doesNotExist();
+  }
+
+  @Test
+  void scoringTwiceForNoJobReplacesItsOwn() {
+    Path out = folder.resolve("out");
+    plainly(out);
+    assertThat(plainly(out).out()).doesNotContain("are in the record");
+    assertThat(out.resolve("2")).doesNotExist();
+    assertThat(folder.resolve("leadlight.sqlite")).doesNotExist();
   }
 
   @Test

@@ -71,6 +71,20 @@ class ClusterRateTest {
     assertThat(uneven.upper()).isCloseTo(z2 / (20 / 2.2825 + z2), within(1e-6));
   }
 
+  /**
+   * R: {@code r<-(0.3093802345*16+.75)/26; d<-1+18*r; t<-qt(.975,7/(1-1/d)^2);
+   * prop.test(16*s,152*s,correct=FALSE)$conf.int} with {@code s<-(qnorm(.975)/t)^2/d}, written out:
+   * {@code n<-152*s; p<-16/152; z<-qnorm(.975);
+   * (p+z^2/2/n+c(-1,1)*z*sqrt(p*(1-p)/n+z^2/4/n^2))/(1+z^2/n)}.
+   */
+  @Test
+  void fewPhotosKnowTheirSpreadBadly() {
+    ClusterRate rate = rate(19, 9, 6, 0, 0, 0, 0, 1, 0);
+
+    assertThat(rate.lower()).isCloseTo(0.0336571560294, within(1e-9));
+    assertThat(rate.upper()).isCloseTo(0.2843797128418, within(1e-9));
+  }
+
   @Test
   void photosThatAreAllAlikeAreWorthTheirJoints() {
     ClusterRate even = rate(20, Collections.nCopies(30, 2).stream().mapToInt(i -> i).toArray());

@@ -3,6 +3,7 @@ package leadlight.app.enrol;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import leadlight.enrol.CheckBook;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
@@ -34,16 +35,22 @@ public final class CheckRun {
    * What the photos came to.
    *
    * @param asItWas false where the bench is to be looked at
+   * @param aside where the series before is kept, if a new one was begun
    */
-  public record Checked(Page page, boolean asItWas) {}
+  public record Checked(Page page, boolean asItWas, Optional<Path> aside) {}
 
-  /** Whether the bench is as it was. */
-  public Checked check(List<Path> photos) {
-    CheckBook book = CheckBook.in(benches, bench);
+  /**
+   * Whether the bench is as it was.
+   *
+   * @param anew whether the photos begin a new series, as after a lamp was changed on purpose
+   */
+  public Checked check(List<Path> photos, boolean anew) {
+    CheckBook book = anew ? CheckBook.empty() : CheckBook.in(benches, bench);
     int before = book.checks().size();
     for (Path photo : photos) {
       book = with(book, photo);
     }
+    Optional<Path> aside = anew ? CheckBook.putAside(benches, bench) : Optional.empty();
     book.write(benches, bench);
     List<Individuals> charts = charts(book);
     List<String> signals = new ArrayList<>();
@@ -60,7 +67,7 @@ public final class CheckRun {
                     + String.join("; ", signals)
                     + "): look at lamp, focus and exposure; until then --no-bench";
     Page page = IndividualsPages.page("bench " + bench + ", check board", result, charts);
-    return new Checked(page, !limits || signals.isEmpty());
+    return new Checked(page, !limits || signals.isEmpty(), aside);
   }
 
   private static List<Individuals> charts(CheckBook book) {

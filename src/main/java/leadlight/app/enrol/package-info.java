@@ -5,9 +5,6 @@
  * use: {@code enrol}, {@code enrol.learn}, {@code grade.limits}, {@code life}, {@code model},
  * {@code model.joint}, {@code model.result}, {@code model.row}, {@code photo}, {@code pipeline},
  * {@code quality}, {@code quality.chart}, {@code reader}, {@code record}, {@code record.said},
- * {@code record.scoring}, {@code text}. May use: {@code enrol}, {@code enrol.learn}, {@code
- * grade.limits}, {@code life}, {@code model}, {@code model.joint}, {@code model.result}, {@code
- * model.row}, {@code photo}, {@code pipeline}, {@code quality}, {@code quality.chart}, {@code
- * reader}, {@code record}, {@code record.said}, {@code record.scoring}, {@code text}.
+ * {@code record.scoring}, {@code text}.
  */
 package leadlight.app.enrol;

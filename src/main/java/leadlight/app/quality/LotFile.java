@@ -8,8 +8,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import leadlight.data.WholeFile;
+import leadlight.model.UserError;
 import leadlight.quality.Table;
 import leadlight.quality.sampling.SamplingScheme;
+import leadlight.quality.sampling.SwitchingRules;
 import leadlight.quality.sampling.SwitchingRules.LotResult;
 
 /** A file of lots and what became of them, oldest first: columns lot, result. */
@@ -42,34 +44,79 @@ public final class LotFile {
   }
 
   /**
+   * A lot that was decided.
+   *
+   * @param resumed whether the cause of a stop is mended; entered before the lot, which must have
+   *     been inspected tightened
+   */
+  public record Lot(String name, LotResult result, boolean resumed) {}
+
+  /**
    * Adds a lot; in a line what the next one gets.
    *
-   * @throws leadlight.model.UserError if a lot of that name is entered already
+   * @param reducedAgreed whether those responsible agree to reduced inspection
+   * @throws UserError if a lot of that name is entered already, if acceptance has stopped and is
+   *     not resumed, or is resumed without a stop
    */
-  public static String append(Path file, String name, LotResult result) {
+  public static String append(Path file, Lot lot, boolean reducedAgreed) {
     StringBuilder text = new StringBuilder("lot,result\n");
     List<LotResult> results = new ArrayList<>();
     if (Files.exists(file)) {
       results.addAll(read(file));
-      for (Table.Row row : Table.read(file).rows()) {
-        if (row.text("lot").equals(name)) {
-          throw row.trouble(
-              "lot \"%s\" is entered already; name this one with --name, or leave --history out"
-                  .formatted(name));
-        }
-        text.append(quoted(row.text("lot"))).append(',').append(row.text("result")).append('\n');
-      }
+      text.append(others(file, lot.name));
     }
-    results.add(result);
-    text.append(quoted(name)).append(',').append(id(result)).append('\n');
+    SwitchingRules rules = SamplingScheme.builtIn().switching();
+    refuseStopped(file, lot, rules.after(results, reducedAgreed));
+    if (lot.resumed) {
+      results.add(LotResult.RESUMED);
+      text.append(line("before " + lot.name, id(LotResult.RESUMED)));
+    }
+    results.add(lot.result);
+    text.append(line(lot.name, id(lot.result)));
     WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
-    var standing = SamplingScheme.builtIn().switching().after(results, false);
-    return "With it %s %d lots; the next one gets %s inspection%s."
+    return next(file, results, rules.after(results, reducedAgreed));
+  }
+
+  /** The lines of the lots so far. */
+  private static String others(Path file, String name) {
+    StringBuilder text = new StringBuilder();
+    for (Table.Row row : Table.read(file).rows()) {
+      if (row.text("lot").equals(name)) {
+        throw row.trouble(
+            "lot \"%s\" is entered already; name this one with --name, or leave --history out"
+                .formatted(name));
+      }
+      text.append(line(row.text("lot"), row.text("result")));
+    }
+    return text.toString();
+  }
+
+  private static void refuseStopped(Path file, Lot lot, SwitchingRules.Standing before) {
+    if (before.stopped() && !lot.resumed) {
+      throw new UserError(
+          "%s: %s Then name --resumed, or leave --history out"
+              .formatted(file, before.why().get(before.why().size() - 1)));
+    }
+    if (lot.resumed && !before.stopped()) {
+      throw new UserError(file + ": acceptance has not stopped; leave --resumed out");
+    }
+  }
+
+  private static String next(Path file, List<LotResult> results, SwitchingRules.Standing standing) {
+    long lots = results.stream().filter(it -> it != LotResult.RESUMED).count();
+    return "With it %s %d %s; the next one gets %s inspection%s."
         .formatted(
             file.getFileName(),
-            results.size(),
+            lots,
+            lots == 1 ? "lot" : "lots",
             standing.severity().word(),
-            standing.stopped() ? ", but acceptance stops until the cause is mended" : "");
+            standing.stopped()
+                ? ", but acceptance stops until the cause is mended; then name --resumed"
+                : "");
+  }
+
+  private static String line(String lot, String result) {
+    return quoted(lot) + "," + result + "\n";
   }
 
   private static String quoted(String cell) {

@@ -22,7 +22,7 @@ public final class ScoreRun {
 
   private final CompletableFuture<PhotoScorer> scorer;
   private final ReportWriter writer;
-  private final Path out;
+  private final ResultPlace place;
   private final Consumer<Told> told;
 
   public ScoreRun(
@@ -30,12 +30,12 @@ public final class ScoreRun {
       AcceptanceSet limits,
       Optional<Bench> bench,
       ReportWriter writer,
-      Path out,
+      ResultPlace place,
       Consumer<Told> told) {
     // Its data files are read while the first photo is: together they were a tenth of a second.
     this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits, bench));
     this.writer = writer;
-    this.out = out;
+    this.place = place;
     this.told = told;
   }
 
@@ -60,8 +60,10 @@ public final class ScoreRun {
 
   private Told report(Path file, PhotoScorer.Open open) {
     try (open) {
+      Path out = place.of(open.scored().photo());
       WrittenReport written = writer.write(open.scored(), open.photo().frame(), out);
-      return new Told.Reported(open.scored(), Besides.NONE, written);
+      Told.Reported report = new Told.Reported(open.scored(), Besides.NONE, written);
+      return out.equals(place.out()) ? report : new Told.Beside(report, place.out());
     } catch (UserError e) {
       return new Told.Refused(e);
     } catch (RuntimeException | Error e) {

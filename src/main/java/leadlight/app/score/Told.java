@@ -20,6 +20,13 @@ public sealed interface Told {
   /** The same, and entered into the record under a number. */
   record Recorded(Reported report, long scoring, Subject subject) implements Told {}
 
+  /**
+   * Scored, and its results written beside those that the record has proven.
+   *
+   * @param proven folder of those, which stay as they are
+   */
+  record Beside(Reported report, Path proven) implements Told {}
+
   /** It cannot be used; the others go on. */
   record Refused(UserError why) implements Told {}
 

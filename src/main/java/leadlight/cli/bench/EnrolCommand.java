@@ -53,7 +53,11 @@ public final class EnrolCommand implements Callable<Integer> {
 
   @Mixin private ShownPhotos photos;
 
-  @Option(names = "--anew", description = "Forget what was shown before; the version counts on.")
+  @Option(
+      names = "--anew",
+      description =
+          "Forget what was shown before; the version counts on. With --check: lamp or camera were "
+              + "changed on purpose, a new series begins and the last one is kept aside.")
   private boolean anew;
 
   @Option(names = "--show", description = "Say what the bench was shown and what that proves.")
@@ -124,13 +128,13 @@ public final class EnrolCommand implements Callable<Integer> {
                 fromRecord,
                 adopt,
                 !check.isEmpty(),
-                anew)
+                anew && check.isEmpty())
             .filter(it -> it)
             .count();
     if (asked > 1 || (teaches && asked == 1 && !anew)) {
       throw new UserError(
           "ask for one thing at a time: photos to show (with --anew or without), --show, --compare,"
-              + " --undo, --from-record, --adopt, --check or --default");
+              + " --undo, --from-record, --adopt, --check (with --anew or without) or --default");
     }
     if (undo) {
       Path aside = folder.takeBack();
@@ -168,7 +172,8 @@ public final class EnrolCommand implements Callable<Integer> {
 
   private int checked() {
     CheckRun.Checked checked =
-        new CheckRun(name, benches.folder(), settings(), limits.load()).check(check);
+        new CheckRun(name, benches.folder(), settings(), limits.load()).check(check, anew);
+    checked.aside().ifPresent(it -> say("a new series begins; the last is kept as " + it));
     PageShow.write(checked.page(), benches.folder().resolve(name), "checks", streams);
     return (checked.asItWas() ? ExitStatus.GOOD : ExitStatus.UNJUDGED).code();
   }

@@ -141,7 +141,8 @@ public final class ChartCommand implements Callable<Integer> {
 
   private void shewhart(ChartKind chosen, ChartData read) {
     boolean ordered =
-        !unordered && !Set.of("connector", "operator", "pin", "finding", "stage").contains(by);
+        !unordered
+            && !Set.of("connector", "operator", "lamp", "pin", "finding", "stage").contains(by);
     ControlChart chart = ControlChart.of(chosen, read.groups(), design(ordered));
     String name = chosen.word().toLowerCase(Locale.ROOT) + "-" + by.replaceAll("\\W+", "-");
     PageShow.write(

@@ -60,6 +60,18 @@ public final class DecideCommand implements Callable<Integer> {
       description = "Name of the lot in that file.")
   private String name;
 
+  @Option(
+      names = "--resumed",
+      description =
+          "The cause of a stop is mended: entered in that file before the lot, which must have been "
+              + "inspected tightened.")
+  private boolean resumed;
+
+  @Option(
+      names = "--reduced-agreed",
+      description = "Those responsible agree to reduced inspection, as for the plan.")
+  private boolean reducedAgreed;
+
   public DecideCommand(Streams streams) {
     this.streams = streams;
   }
@@ -74,7 +86,8 @@ public final class DecideCommand implements Callable<Integer> {
     LotDecision decision =
         LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), inspected.size()));
     List<String> notes = new ArrayList<>(unasked(verdicts.size() - inspected.size()));
-    history.ifPresent(file -> notes.add(LotFile.append(file, name, decision.result())));
+    LotFile.Lot lot = new LotFile.Lot(name, decision.result(), resumed);
+    history.ifPresent(file -> notes.add(LotFile.append(file, lot, reducedAgreed)));
     List<String> refused = bad.stream().map(i -> i + ": " + verdicts.get(i)).toList();
     PageShow.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
     return decision.result() == LotResult.REFUSED

@@ -9,6 +9,7 @@ import leadlight.app.output.OutputFolder;
 import leadlight.app.output.Reports;
 import leadlight.app.score.ConnectorRun;
 import leadlight.app.score.JobRun;
+import leadlight.app.score.ResultPlace;
 import leadlight.app.score.ScoreRun;
 import leadlight.app.score.TogetherRun;
 import leadlight.cli.bench.BenchOption;
@@ -170,7 +171,8 @@ public final class ScoreCommand implements Callable<Integer> {
       }
     } else {
       Optional<Bench> enrolled = bench.bench(reader.opinions());
-      new ScoreRun(settings, set, enrolled, writer, out, told::hear).score(photos, count);
+      ResultPlace place = new ResultPlace(out, job.record().folder());
+      new ScoreRun(settings, set, enrolled, writer, place, told::hear).score(photos, count);
     }
   }
 

@@ -46,6 +46,9 @@ final class ScoreTalk {
                   RecordLines.printable(entered.subject().job()),
                   RecordLines.board(entered.subject().board()),
                   entered.subject().words()));
+    } else if (told instanceof Told.Beside beside) {
+      of(beside.report());
+      line("  its results in " + beside.proven() + " are in the record and stay as they are");
     } else if (told instanceof Told.Refused refused) {
       streams.err().println("leadlight: " + refused.why().getMessage());
       worst = worst.worse(ExitStatus.UNUSABLE);

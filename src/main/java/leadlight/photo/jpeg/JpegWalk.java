@@ -102,10 +102,8 @@ public final class JpegWalk {
         }
       }
     }
-    for (Component component : frame.components()) {
-      if (new SeamTest(component, limits.seam()).seam()) {
-        throw new JpegDamage("a part of it is brighter or darker than its data can mean");
-      }
+    if (SeamTest.anyIn(frame.components(), limits.seam())) {
+      throw new JpegDamage("a part of it is brighter or darker than its data can mean");
     }
   }
 

@@ -1,6 +1,6 @@
 package leadlight.photo.jpeg;
 
-import java.util.Arrays;
+import java.util.List;
 import leadlight.numeric.Quantiles;
 
 /**
@@ -8,33 +8,43 @@ import leadlight.numeric.Quantiles;
  * one before, so from the damaged one on all of a colour is brighter or darker: its border runs
  * along the upper edge of the units from that one to the right, and along the lower edge of those
  * to its left. A seam is a step of one height on both parts of that border and none on the rest of
- * both lines, with the same picture on both sides; no edge in a scene is so.
+ * both lines, with the same picture on both sides; no edge in a scene is so. Plain surfaces, of
+ * which only noise is the same, count in brightness alone: a colour changes by one level at a
+ * slanted edge of a scene, too.
  */
 final class SeamTest {
-
-  /** A normal distribution's standard deviation by its median distance from the median. */
-  private static final double SIGMA_BY_MAD = 1.4826;
 
   /** Standard error of a median by that of a mean, of many normal values. */
   private static final double MEDIAN_ERROR = 1.2533;
 
   private final JpegLimits.Seam limits;
   private final EdgeLines edges;
+  private final BothSides sides;
+  private final boolean ofBrightness;
   private final int wide;
   private final int unit;
 
   /** The finest step in brightness that the file can hold, in grey levels. */
   private final double finest;
 
-  SeamTest(Component component, JpegLimits.Seam limits) {
+  private SeamTest(Component component, boolean ofBrightness, JpegLimits.Seam limits) {
     this.limits = limits;
+    this.ofBrightness = ofBrightness;
     edges = new EdgeLines(component);
     wide = edges.wide();
     unit = component.sidewaysFactor;
     finest = component.divisors()[0] / 8.0;
+    sides = new BothSides(edges, finest, limits);
   }
 
-  boolean seam() {
+  /** Whether one of the colours has a seam; the first is brightness. */
+  static boolean anyIn(List<Component> components, JpegLimits.Seam limits) {
+    return components.stream()
+        .anyMatch(
+            component -> new SeamTest(component, component == components.get(0), limits).seam());
+  }
+
+  private boolean seam() {
     for (int line = 0; line + 1 < edges.lines(); line++) {
       for (int from = unit; from < wide; from += unit) {
         if (Math.min(from, wide - from) >= limits.blocks()
@@ -65,7 +75,8 @@ final class SeamTest {
     double[] off = edges.steps(line, 0, from, from, wide);
     double height = Quantiles.median(on);
     double elsewhere = Quantiles.median(off);
-    double sigma = Math.max(finest, Math.max(spread(on, height), spread(off, elsewhere)));
+    double sigma =
+        Math.max(finest, Math.max(Spread.about(on, height), Spread.about(off, elsewhere)));
     double error = MEDIAN_ERROR * sigma * Math.sqrt(2.0 / wide);
     return Math.abs(height) >= limits.coarseSteps() * finest
         && Math.abs(height - elsewhere) >= limits.strength() * error
@@ -73,26 +84,10 @@ final class SeamTest {
   }
 
   private boolean samePicture(int line, int from) {
-    double[] above = edges.above(line, from, wide, 0, from);
-    double[] below = edges.below(line, from, wide, 0, from);
-    double meanAbove = Arrays.stream(above).average().orElse(0);
-    double meanBelow = Arrays.stream(below).average().orElse(0);
-    double squaresAbove = 0;
-    double squaresBelow = 0;
-    double products = 0;
-    for (int i = 0; i < above.length; i++) {
-      squaresAbove += (above[i] - meanAbove) * (above[i] - meanAbove);
-      squaresBelow += (below[i] - meanBelow) * (below[i] - meanBelow);
-      products += (above[i] - meanAbove) * (below[i] - meanBelow);
-    }
-    return spread(above, Quantiles.median(above)) >= limits.texture()
-        && products >= limits.likeness() * Math.sqrt(squaresAbove * squaresBelow)
-        && products >= limits.slope() * squaresAbove
-        && products * limits.slope() <= squaresAbove;
-  }
-
-  private static double spread(double[] values, double middle) {
-    return SIGMA_BY_MAD
-        * Quantiles.median(Arrays.stream(values).map(v -> Math.abs(v - middle)).toArray());
+    return switch (sides.at(line, from)) {
+      case ONE_PICTURE -> true;
+      case NOISE -> ofBrightness;
+      case NOTHING, UNLIKE -> false;
+    };
   }
 }

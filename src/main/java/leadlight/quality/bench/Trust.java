@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import leadlight.data.DataFile;
 import leadlight.quality.Words;
 import leadlight.statistics.ClusterRate;
+import org.apache.commons.statistics.distribution.BetaDistribution;
 
 /**
  * When the tool is to be trusted no longer on a bench: {@code models/quality/trust.json}.
@@ -34,10 +35,11 @@ record Trust(
   /** What to do, in a sentence. */
   String verdict(BenchTally tally) {
     ClusterRate missed = tally.missed();
-    if (missed.of() > 0 && missed.lower() > mostMissed) {
+    double atLeast = surely(missed);
+    if (atLeast > mostMissed) {
       return "Do not trust a passed joint on this bench any longer: of joints that the bench found bad"
           + " at least %s had passed, more than %s. Settle every joint by hand and find the cause."
-              .formatted(Words.percent(missed.lower()), Words.percent(mostMissed));
+              .formatted(Words.percent(atLeast), Words.percent(mostMissed));
     }
     ClusterRate called = tally.badOfCalled();
     if (called.of() > 0 && 1 - called.upper() > mostFalse) {
@@ -45,8 +47,8 @@ record Trust(
           .formatted(Words.percent(1 - called.upper()), Words.percent(mostFalse));
     }
     if (missed.of() < leastBad || missed.upper() > mostMissed) {
-      return "Not known yet: %d joints were found bad at the bench; that tells no miss rate of %s or less. Try passed joints too, drawn at random."
-          .formatted(missed.of(), Words.percent(mostMissed));
+      return "Not known yet: %d of %d joints that the bench found bad had passed; that tells no miss rate of %s or less. Try passed joints too, drawn at random."
+          .formatted(missed.count(), missed.of(), Words.percent(mostMissed));
     }
     int passed = tally.passedTried().count();
     if (passed < leastPassedTried) {
@@ -59,5 +61,18 @@ record Trust(
     }
     return "Nothing here speaks against the tool: at most %s of the bad joints that were tried had passed, and at most %s of its calls were false."
         .formatted(Words.percent(missed.upper()), Words.percent(1 - called.lower()));
+  }
+
+  /**
+   * Lower end of the exact 95 % interval (Clopper and Pearson 1934) at the effective number: of one
+   * or two joints Wilson's, which is printed, claims more than they can prove.
+   */
+  private static double surely(ClusterRate rate) {
+    if (rate.count() == 0) {
+      return 0;
+    }
+    double found = rate.count() / rate.designEffect();
+    double others = (rate.of() - rate.count()) / rate.designEffect();
+    return BetaDistribution.of(found, others + 1).inverseCumulativeProbability(0.025);
   }
 }

@@ -55,6 +55,7 @@ public final class OtherChartPages {
             chart.lower() < 1
                 ? "No gap is short enough to be a signal here: more defects than before show in runs of short gaps, or on a CUSUM chart."
                 : "")
+        .text(sameDay(word, gaps))
         .grid(
             List.of("until", "gap", ""),
             gaps.stream()
@@ -70,6 +71,14 @@ public final class OtherChartPages {
                                     : "more defects than before"))
                 .toList())
         .page(word + " chart");
+  }
+
+  private static String sameDay(String word, List<RareEvents.Gap> gaps) {
+    long none = gaps.stream().filter(gap -> gap.length() == 0).count();
+    return word.equals("g") || none == 0
+        ? ""
+        : "%d of %d gaps end on the day on which they began: days tell no hours. Where that is usual, defects are not rare by day: a u chart by day or a g chart says more."
+            .formatted(none, gaps.size());
   }
 
   /** Joints and days are whole. */

@@ -30,9 +30,9 @@ public record RareEvents(List<Gap> gaps, double centre, double lower, double upp
    */
   public record Gap(String until, double length) {
 
-    /** Whether it lies beyond a limit. */
+    /** Whether it lies beyond a limit; none of whole joints or days is shorter than part of one. */
     boolean isBeyond(RareEvents chart) {
-      return length < chart.lower || length > chart.upper;
+      return (chart.lower >= 1 && length < chart.lower) || length > chart.upper;
     }
   }
 

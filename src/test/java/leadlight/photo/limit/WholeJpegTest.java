@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -12,6 +15,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import leadlight.model.UserError;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
@@ -20,6 +24,7 @@ import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -165,6 +170,31 @@ class WholeJpegTest {
     }
     assertThat(seams).isGreaterThan(8);
     assertThat(Frame.live()).isZero();
+  }
+
+  /** Both border rows of plain solder mask, which shows nothing but noise: by 24 and 17 levels. */
+  @ParameterizedTest
+  @CsvSource({"logger-sensor-open.jpg, 20046, 16", "logger-display-bridge.jpg, 1917, 32"})
+  void aShiftOfBrightnessAcrossPlainMaskIsNamed(String sample, int at, int bit) throws IOException {
+    byte[] bytes = Files.readAllBytes(Path.of("sample-images", sample));
+    bytes[at] ^= (byte) bit;
+    assertThat(refusal(bytes)).hasMessageContaining("brighter or darker");
+  }
+
+  /** A stair of one unit between two areas without noise, as only a drawing has it. */
+  @Test
+  void drawnAreasThatMeetInAStairAreNoSeam() throws IOException {
+    BufferedImage drawn = new BufferedImage(320, 160, BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = drawn.createGraphics();
+    pen.setColor(new Color(120, 120, 120));
+    pen.fillRect(0, 80, 160, 80);
+    pen.fillRect(160, 64, 160, 96);
+    pen.dispose();
+    Path file = folder.resolve("drawn.jpg");
+    ImageIO.write(drawn, "jpg", file.toFile());
+    try (Photo photo = reader.read(file)) {
+      assertThat(photo.frame().widthPx()).isEqualTo(320);
+    }
   }
 
   private void assertNamed(byte[] bytes) throws IOException {

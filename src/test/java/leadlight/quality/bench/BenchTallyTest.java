@@ -76,12 +76,24 @@ class BenchTallyTest {
 
   @Test
   void trustEndsWhenTheBenchProvesIt() {
-    assertThat(verdict(List.of(passed(null)))).startsWith("Not known yet: 0 joints");
+    assertThat(verdict(List.of(passed(null)))).startsWith("Not known yet: 0 of 0 joints");
     List<Settled> missing = new ArrayList<>(Collections.nCopies(20, passed(Bench.OPEN)));
     assertThat(verdict(missing)).startsWith("Do not trust a passed joint");
     List<Settled> crying =
         new ArrayList<>(Collections.nCopies(20, called(FindingKind.OPEN, Bench.FIRM)));
     assertThat(verdict(crying)).startsWith("Do not heat a joint");
+  }
+
+  /**
+   * Clopper and Pearson: 1 of 1 is 2.5 % or more, 2 of 2 15.8 %; Wilson's would say 20.7 and 34.2.
+   */
+  @Test
+  void oneJointThatPassedWronglyProvesNoRate() {
+    assertThat(verdict(List.of(passed(Bench.OPEN))))
+        .startsWith("Not known yet: 1 of 1 joints that the bench found bad had passed");
+    assertThat(verdict(each(2, Verdict.ACCEPTABLE, FindingKind.OPEN, Bench.OPEN)))
+        .startsWith("Do not trust a passed joint")
+        .contains("at least 15.8 % had passed");
   }
 
   private static List<Settled> each(int count, Verdict tool, FindingKind kind, Bench bench) {
@@ -118,7 +130,7 @@ class BenchTallyTest {
   void nothingSpeaksForAToolWhoseCallsMayBeFalse() {
     List<Settled> shorts = each(200, Verdict.UNJUDGED, FindingKind.BRIDGE, Bench.SHORT);
     assertThat(verdict(all(shorts, good(200))))
-        .startsWith("Not known yet: 0 joints were found bad");
+        .startsWith("Not known yet: 0 of 0 joints that the bench found bad had passed");
     List<Settled> unsure =
         all(right(170), each(15, Verdict.DEFECT, FindingKind.BRIDGE, Bench.CONDUCTS));
     assertThat(verdict(all(unsure, good(59))))

@@ -39,6 +39,19 @@ class OtherChartsTest {
     return IntStream.range(0, 12).mapToObj(i -> new Subgroup("" + i, 100, counts[i])).toList();
   }
 
+  /** Days tell no hours: three defects on each of thirty days are no sixty signals. */
+  @Test
+  void severalDefectsOfOneDayAreNoShortGaps() {
+    List<RareEvents.Looked> joints = new ArrayList<>();
+    for (int i = 0; i < 90; i++) {
+      joints.add(new RareEvents.Looked("2026-09-%02d".formatted(1 + i / 3), true));
+    }
+    RareEvents t = RareEvents.t(joints);
+    assertThat(t.gaps()).noneMatch(gap -> gap.isBeyond(t));
+    assertThat(OtherChartPages.rare(t, "t", "days between defects").toString())
+        .contains("60 of 89 gaps end on the day on which they began");
+  }
+
   /** Twenty sound joints between each two defects: R's qgeom and qexp. */
   @Test
   void rareEventsHaveTheLimitsOfTheirLaw() {
@@ -105,6 +118,43 @@ class OtherChartsTest {
         .isCloseTo(2.962 * Math.sqrt(0.2 / 1.8 * (1 - Math.pow(0.8, 4))), within(1e-12));
     List<Double> shifted = Collections.nCopies(12, 1.0);
     assertThat(Standardised.cusum(shifted, rules.cusum())).last().matches(p -> p.isSignal());
+  }
+
+  /** R, by integral equations; with constant limits it gives the published 500 and 10.5. */
+  @Test
+  void smallShiftChartsFalselyAlarmAsOftenAsIsSaid() {
+    ChartRules rules = ChartRules.builtIn();
+    assertThat((double) rules.cusum().runLength())
+        .isCloseTo(groupsToSignal("cusum .5, 5", 0), within(1.0));
+    assertThat((double) rules.ewma().runLength())
+        .isCloseTo(groupsToSignal("ewma .2, 2.962 exact limits,", 0), within(1.0));
+    assertThat(groupsToSignal("ewma .2, 2.962 constant limits,", 0)).isCloseTo(500, within(1.0));
+    assertThat(groupsToSignal("ewma .2, 2.962 constant limits,", 1)).isCloseTo(10.5, within(.1));
+  }
+
+  /** 3,000 series of a shift by one standard deviation: 10.4 and 9.6 groups, error 0.1. */
+  @Test
+  void smallShiftChartsSignalAsSoonAsIntegralEquationsSay() {
+    ChartRules rules = ChartRules.builtIn();
+    Random random = new Random(5);
+    double cusum = 0;
+    double ewma = 0;
+    int runs = 3000;
+    for (int run = 0; run < runs; run++) {
+      List<Double> z = random.doubles(150).mapToObj(x -> 1 + random.nextGaussian()).toList();
+      cusum += first(Standardised.cusum(z, rules.cusum())) / runs;
+      ewma += first(Standardised.ewma(z, rules.ewma())) / runs;
+    }
+    assertThat(cusum).isCloseTo(groupsToSignal("cusum .5, 5", 1), within(0.35));
+    assertThat(ewma).isCloseTo(groupsToSignal("ewma .2, 2.962 exact limits,", 1), within(0.35));
+  }
+
+  private static double groupsToSignal(String design, int shift) {
+    return OutsideR.figure(design + " groups to a signal, no shift, 1 sigma", shift);
+  }
+
+  private static double first(List<Standardised.Point> points) {
+    return 1 + points.stream().takeWhile(point -> !point.isSignal()).count();
   }
 
   /** Average run lengths by simulation beside Champ and Woodall's, which are from memory. */

@@ -113,10 +113,41 @@ public final class NudgeReader {
               lead(touched, Motion.CANNOT_TELL, 0, still.spreadUm, file, Optional.of(why))));
     }
     int towards = pick.lean() > 0 ? -1 : 1;
-    ShiftMeter.Shift shift = meter.of(touched, towards);
+    Moved moved = decided(touched, meter.of(touched, towards), towards, still, file);
     return new Read(
         new Pushed(file, sha256, OptionalInt.of(touched.pin()), Optional.of(tip), Optional.empty()),
-        Optional.of(decided(touched, shift, towards, still, file)));
+        Optional.of(
+            moved.motion() == Motion.FIRM && otherYields(meter, touched, towards, still, file)
+                ? lead(
+                    touched,
+                    Motion.CANNOT_TELL,
+                    moved.shiftUm().orElseThrow(),
+                    moved.uUm().orElseThrow(),
+                    file,
+                    Optional.of(new NoteOfPhoto.MotionUnclear()))
+                : moved));
+  }
+
+  /**
+   * Whether the lead on the pick's other side gives way to it. On which side of its tip a pick
+   * pushes is told by how it leans alone; a lead that yields was pushed, whatever the pick leans
+   * to, and then nothing is known of the one that held still.
+   */
+  private boolean otherYields(
+      ShiftMeter meter, Foot touched, int towards, Stillness still, String file) {
+    return feet.stream()
+        .filter(foot -> foot.pin() != touched.pin())
+        .filter(foot -> beyondPick(foot, touched, towards))
+        .anyMatch(
+            foot ->
+                decided(foot, meter.of(foot, -towards), -towards, still, file).motion()
+                    == Motion.MOVES);
+  }
+
+  /** Whether a lead is the next one on the side that the pick comes from. */
+  private boolean beyondPick(Foot foot, Foot touched, int towards) {
+    double apart = (foot.middle(foot.toeY()) - touched.middle(touched.toeY())) * -towards / pitchPx;
+    return apart > 0 && apart < 1 + tuning.notTouchedPitch().value();
   }
 
   private Moved decided(

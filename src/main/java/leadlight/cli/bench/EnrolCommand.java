@@ -119,6 +119,7 @@ public final class EnrolCommand implements Callable<Integer> {
   public Integer call() {
     BenchFolder folder = new BenchFolder(benches.folder(), name);
     boolean teaches = photos.given();
+    boolean forgets = anew && check.isEmpty();
     long asked =
         Stream.of(
                 show,
@@ -128,10 +129,10 @@ public final class EnrolCommand implements Callable<Integer> {
                 fromRecord,
                 adopt,
                 !check.isEmpty(),
-                anew && check.isEmpty())
+                forgets)
             .filter(it -> it)
             .count();
-    if (asked > 1 || (teaches && asked == 1 && !anew)) {
+    if (asked > 1 || (teaches && asked == 1 && !forgets)) {
       throw new UserError(
           "ask for one thing at a time: photos to show (with --anew or without), --show, --compare,"
               + " --undo, --from-record, --adopt, --check (with --anew or without) or --default");

@@ -296,13 +296,14 @@ class EnrolCommandTest {
             List.of("--show", "--undo"),
             List.of("--show", "--compare", 1),
             List.of("--undo", "--anew"),
-            List.of("--show", "--sound", picture("sound-0")))) {
+            List.of("--show", "--sound", picture("sound-0")),
+            List.of("--anew", "--check", picture("sound-0"), "--sound", picture("sound-1")))) {
       Run run = enrol(asked.toArray());
       assertThat(run.status()).as(asked.toString()).isEqualTo(2);
       assertThat(run.errLines()).hasSize(1);
       assertThat(run.err())
           .contains("ask for one thing at a time")
-          .contains("--check or --default");
+          .contains("--check (with --anew or without) or --default");
     }
   }
 

@@ -117,7 +117,7 @@ public final class NudgeReader {
     return new Read(
         new Pushed(file, sha256, OptionalInt.of(touched.pin()), Optional.of(tip), Optional.empty()),
         Optional.of(
-            moved.motion() == Motion.FIRM && otherYields(meter, touched, towards, still, file)
+            moved.motion() == Motion.FIRM && otherMayYield(meter, touched, towards, still, file)
                 ? lead(
                     touched,
                     Motion.CANNOT_TELL,
@@ -129,11 +129,11 @@ public final class NudgeReader {
   }
 
   /**
-   * Whether the lead on the pick's other side gives way to it. On which side of its tip a pick
-   * pushes is told by how it leans alone; a lead that yields was pushed, whatever the pick leans
-   * to, and then nothing is known of the one that held still.
+   * Whether the lead on the pick's other side may give way to it. On which side of its tip a pick
+   * pushes is told by how it leans alone; if it was the other lead that was pushed, nothing is
+   * known of the one that held still.
    */
-  private boolean otherYields(
+  private boolean otherMayYield(
       ShiftMeter meter, Foot touched, int towards, Stillness still, String file) {
     return feet.stream()
         .filter(foot -> foot.pin() != touched.pin())
@@ -141,7 +141,7 @@ public final class NudgeReader {
         .anyMatch(
             foot ->
                 decided(foot, meter.of(foot, -towards), -towards, still, file).motion()
-                    == Motion.MOVES);
+                    != Motion.FIRM);
   }
 
   /** Whether a lead is the next one on the side that the pick comes from. */

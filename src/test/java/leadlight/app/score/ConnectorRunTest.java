@@ -63,6 +63,7 @@ class ConnectorRunTest {
     assertThat(Run.of("score", LEGS, "--connector", PART, "--legs", LEGS).err())
         .contains("legs-010.jpg is named twice");
     assertThat(Run.of("score", ROW, "--connector", PART, "--legs", LEGS, "--same-row").errLines())
-        .containsExactly("leadlight: --legs goes without --same-row, --placed and --bench");
+        .containsExactly(
+            "leadlight: --legs goes without --same-row, --placed, --burst and --bench");
   }
 }

@@ -416,12 +416,11 @@ class TamperTest {
   @Test
   void aHeadOrALineThatLacksSomethingIsNamedByItsNumber() throws IOException {
     List<String> lines = exported();
-    for (String head :
-        List.of(
-            "{\"schema\":12}",
-            "{\"schema\":12,\"seal\":null,\"rows\":1}",
-            "{\"schema\":12,\"seal\":\"7-none\",\"rows\":1}")) {
-      assertRefused(List.of(head), "cut, line 1, is none");
+    String begin = lines.get(0).substring(0, lines.get(0).indexOf(','));
+    assertThat(begin).startsWith("{\"schema\":");
+    for (String rest :
+        List.of("}", ",\"seal\":null,\"rows\":1}", ",\"seal\":\"7-none\",\"rows\":1}")) {
+      assertRefused(List.of(begin + rest), "cut, line 1, is none");
     }
     for (String row : List.of("{\"table\":\"job\"}", "{\"table\":\"job\",\"row\":null}", "")) {
       assertRefused(List.of(lines.get(0), row, row), "cut, line 2, is none");

@@ -31,6 +31,7 @@ import leadlight.model.joint.Joint;
 import leadlight.model.joint.LimitCheck;
 import leadlight.model.joint.Reading;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfJoint;
 import leadlight.model.remark.NoteOfRow;
 import leadlight.model.remark.Reason;
@@ -563,5 +564,58 @@ class GraderTest {
         .map(NoteOfRow.GuardBand.class::cast)
         .findFirst()
         .orElseThrow();
+  }
+
+  private static Grader grader() {
+    return new Grader(AcceptanceSet.load(AcceptanceSet.DEFAULT_ID), 2, Opinions.BOTH);
+  }
+
+  private static List<Joint> someSuspect() {
+    List<Joint> joints = new ArrayList<>(row(0, 0, 12));
+    joints.set(2, plain(3, sound().with(Question.UNWETTED, 0.2)));
+    joints.set(6, plain(7, sound().with(Question.UNWETTED, 0.6)));
+    joints.set(9, plain(10, sound().with(Question.UNWETTED, 0.97)));
+    joints.set(10, plain(11, sound().with(Question.EXCESS, 0.97)));
+    return joints;
+  }
+
+  @Test
+  void leadsAreProddedThatAreUnjudgedThenThoseThatLookOpenAndNoOthers() {
+    assertThat(grader().toProd(row(FAMILIAR, someSuspect()).joints())).containsExactly(7, 3, 10);
+  }
+
+  @Test
+  void notesAreWrittenAnewForJointsThatWereSettledSince() {
+    List<GradedJoint> before = row(FAMILIAR, someSuspect()).joints();
+    List<GradedJoint> settled = before.stream().filter(joint -> joint.pin() != 7).toList();
+    List<Note> notes = List.of(new NoteOfRow.ProdOrder("7, 3"), new NoteOfRow.Unfamiliar());
+    assertThat(grader().notes(notes, before))
+        .containsExactly(new NoteOfRow.ProdOrder("7, 3"), new NoteOfRow.Unfamiliar());
+    assertThat(grader().notes(notes, settled)).containsExactly(new NoteOfRow.Unfamiliar());
+  }
+
+  @Test
+  void aMakeIsUnfamiliarFromItsBorderOn() {
+    double border = Decision.builtIn().unfamiliarFrom().value();
+    assertThat(grader().unfamiliar(new Familiarity(border, true))).isTrue();
+    assertThat(grader().unfamiliar(new Familiarity(border - 1e-9, true))).isFalse();
+  }
+
+  @Test
+  void onAnUnknownMakeTheLeastLikeKnownJointsIsTheMostSuspect() {
+    Joint alone = plain(1, sound().with(Question.UNWETTED, 0.2));
+    Joint joint =
+        new Joint(
+            alone.lead(),
+            alone.measures(),
+            List.of(),
+            Optional.empty(),
+            alone.byMeasures(),
+            Optional.of(
+                new Reading(sound().with(Question.UNWETTED, 0.2), 0.4, false, Optional.empty())));
+    GradedJoint known = row(FAMILIAR, List.of(joint)).joints().get(0);
+    GradedJoint unknown = row(0.9, List.of(joint)).joints().get(0);
+    assertThat(grader().suspicion(unknown)).isEqualTo(0.4);
+    assertThat(grader().suspicion(known)).isEqualTo(grader().combined(joint).notHeld());
   }
 }

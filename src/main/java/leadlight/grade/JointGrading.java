@@ -51,7 +51,7 @@ final class JointGrading {
   GradedJoint grade() {
     gathered.findings().addAll(metal.findings());
     if (joint.unfitBecause().filter(Doubt.Covered.class::isInstance).isPresent()) {
-      return metal.called()
+      return worst() == Verdict.DEFECT
           ? graded(Verdict.DEFECT, List.of())
           : graded(Verdict.UNJUDGED, List.of(joint.unfitBecause().orElseThrow()));
     }
@@ -143,10 +143,7 @@ final class JointGrading {
 
   /** A joint unlike all that is known is not judged, but for metal that crosses a gap. */
   private GradedJoint verdict(boolean unlike) {
-    Verdict worst =
-        gathered.findings().stream()
-            .map(Finding::verdict)
-            .reduce(Verdict.ACCEPTABLE, Verdict::worse);
+    Verdict worst = worst();
     if (worst == Verdict.DEFECT && (!unlike || metal.called())) {
       return graded(worst, List.of());
     }
@@ -156,6 +153,12 @@ final class JointGrading {
     return gathered.doubts().isEmpty()
         ? graded(worst, List.of())
         : graded(Verdict.UNJUDGED, gathered.doubts().stream().distinct().toList());
+  }
+
+  private Verdict worst() {
+    return gathered.findings().stream()
+        .map(Finding::verdict)
+        .reduce(Verdict.ACCEPTABLE, Verdict::worse);
   }
 
   private GradedJoint graded(Verdict verdict, List<Doubt> because) {

@@ -114,34 +114,39 @@ public final class NudgeReader {
     }
     int towards = pick.lean() > 0 ? -1 : 1;
     Moved moved = decided(touched, meter.of(touched, towards), towards, still, file);
+    Optional<Foot> other =
+        moved.motion() == Motion.FIRM
+            ? otherThatMayYield(meter, touched, towards, still, file)
+            : Optional.empty();
     return new Read(
         new Pushed(file, sha256, OptionalInt.of(touched.pin()), Optional.of(tip), Optional.empty()),
-        Optional.of(
-            moved.motion() == Motion.FIRM && otherMayYield(meter, touched, towards, still, file)
-                ? lead(
-                    touched,
-                    Motion.CANNOT_TELL,
-                    moved.shiftUm().orElseThrow(),
-                    moved.uUm().orElseThrow(),
-                    file,
-                    Optional.of(new NoteOfPhoto.MotionUnclear()))
-                : moved));
+        Optional.of(other.map(foot -> unsure(touched, moved, foot, file)).orElse(moved)));
+  }
+
+  private Moved unsure(Foot touched, Moved moved, Foot other, String file) {
+    return lead(
+        touched,
+        Motion.CANNOT_TELL,
+        moved.shiftUm().orElseThrow(),
+        moved.uUm().orElseThrow(),
+        file,
+        Optional.of(new NoteOfPhoto.OtherMayYield(other.pin())));
   }
 
   /**
-   * Whether the lead on the pick's other side may give way to it. On which side of its tip a pick
+   * The lead on the pick's other side, if it may give way to it. On which side of its tip a pick
    * pushes is told by how it leans alone; if it was the other lead that was pushed, nothing is
    * known of the one that held still.
    */
-  private boolean otherMayYield(
+  private Optional<Foot> otherThatMayYield(
       ShiftMeter meter, Foot touched, int towards, Stillness still, String file) {
     return feet.stream()
-        .filter(foot -> foot.pin() != touched.pin())
         .filter(foot -> beyondPick(foot, touched, towards))
-        .anyMatch(
+        .filter(
             foot ->
                 decided(foot, meter.of(foot, -towards), -towards, still, file).motion()
-                    != Motion.FIRM);
+                    != Motion.FIRM)
+        .findFirst();
   }
 
   /** Whether a lead is the next one on the side that the pick comes from. */

@@ -129,13 +129,19 @@ public record JointTuning(
    * @param withinGap share of the half gap that is read: its edges are blurred, too
    * @param beyondFrom begin of the strip beyond the land's open end, from it
    * @param beyondTo its end
+   * @param boardTo end of the strip that shows the board's colour; it begins with the other
+   * @param boardLeast it is so long at least
+   * @param ofFoot share of the foot beside which a gap is read
    */
   public record Metal(
       @JsonProperty(required = true) double withinLand,
       @JsonProperty(required = true) double gap,
       @JsonProperty(required = true) double withinGap,
       @JsonProperty(required = true) double beyondFrom,
-      @JsonProperty(required = true) double beyondTo) {}
+      @JsonProperty(required = true) double beyondTo,
+      @JsonProperty(required = true) double boardTo,
+      @JsonProperty(required = true) double boardLeast,
+      @JsonProperty(required = true) double ofFoot) {}
 
   public static JointTuning builtIn() {
     return BUILT_IN;

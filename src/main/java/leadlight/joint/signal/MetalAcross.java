@@ -2,6 +2,7 @@ package leadlight.joint.signal;
 
 import java.util.Arrays;
 import java.util.List;
+import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.PatchGrid;
 import leadlight.joint.cut.RowGeometry;
@@ -24,16 +25,10 @@ import leadlight.numeric.Quantiles;
  */
 final class MetalAcross {
 
-  /** Begin and end of the strip that shows the board, pitches from the land's open end. */
-  private static final double BOARD_FROM = 0.2;
+  private static final JointTuning.Metal METAL = JointTuning.builtIn().metal();
 
-  private static final double BOARD_TO = 0.5;
-
-  /** Where the strip would leave the patch it is this thin, pitches. */
-  private static final double LEAST_STRIP = 0.1;
-
-  /** The heel's bend and what shines of the body lie outside this share of the foot. */
-  private static final double OF_FOOT = 0.8;
+  /** A column: gaps of even rows are one pitch, but for what drawings round. */
+  private static final double PLAY = 1.0 / PatchGrid.DENSITY;
 
   /** Of so little difference no share can be told; keeps the quotient finite. */
   private static final double LEAST_SQUARE = 1e-6;
@@ -59,13 +54,13 @@ final class MetalAcross {
     }
     this.apart = Math.sqrt(square);
     this.highlights = metal[0] >= board[0];
-    this.first = PatchGrid.row(OF_FOOT * geometry.heelY());
+    this.first = PatchGrid.row(METAL.ofFoot() * geometry.heelY());
     this.last = PatchGrid.row(geometry.ahead());
   }
 
   private static double[] board(List<LevelledPatch> joints, RowGeometry geometry) {
-    double to = Math.min(PatchGrid.Y_TO, geometry.ahead() + BOARD_TO);
-    double from = Math.min(geometry.ahead() + BOARD_FROM, to - LEAST_STRIP);
+    double to = Math.min(PatchGrid.Y_TO, geometry.ahead() + METAL.boardTo());
+    double from = Math.min(geometry.ahead() + METAL.beyondFrom(), to - METAL.boardLeast());
     double[][] colours = new double[3][joints.size()];
     for (int i = 0; i < joints.size(); i++) {
       float[][] planes = planes(joints.get(i));
@@ -104,9 +99,13 @@ final class MetalAcross {
     return (spec.lands().get(gap + 1).uMm() - spec.lands().get(gap).uMm()) / spec.pitchMm();
   }
 
+  /** A gap that runs on beyond what is cut out may be open there. */
   private double across(int gap) {
+    if (apart(gap) > PatchGrid.X_HALF + PLAY) {
+      return 0;
+    }
     int left = PatchGrid.column(0);
-    int columns = PatchGrid.column(Math.min(PatchGrid.X_HALF, apart(gap))) - left + 1;
+    int columns = PatchGrid.column(apart(gap)) - left + 1;
     float[][] planes = planes(joints.get(gap));
     double[] way = new double[columns];
     Arrays.fill(way, Double.NEGATIVE_INFINITY);

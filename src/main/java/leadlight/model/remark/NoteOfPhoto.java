@@ -105,6 +105,13 @@ public sealed interface NoteOfPhoto extends Note {
    */
   record RowMoved(double shiftUm) implements NoteOfPhoto {}
 
+  /**
+   * The lead named held still, but the one on the pick's other side may have been pushed instead.
+   *
+   * @param pin the other lead
+   */
+  record OtherMayYield(int pin) implements NoteOfPhoto {}
+
   /** Two positions of the lead explain the photo about equally well. */
   record MotionUnclear() implements NoteOfPhoto {}
 

@@ -47,7 +47,7 @@ class NudgeRunTest {
     try (NudgeRun.Result read =
         new NudgeRun(settings, AcceptanceSet.load(AcceptanceSet.DEFAULT_ID))
             .read(pictures.resolve("rest.jpg"), List.of(pictures.resolve("pushed.jpg")))) {
-      assertThat(read.nudge().leads().get(12).reason()).contains(new NoteOfPhoto.MotionUnclear());
+      assertThat(read.nudge().leads().get(12).reason()).contains(new NoteOfPhoto.OtherMayYield(14));
       assertThat(read.nudge().leads()).noneMatch(lead -> lead.motion() == Nudge.Motion.FIRM);
     }
   }

@@ -2,7 +2,9 @@ package leadlight.joint.signal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import leadlight.joint.cut.Signals;
 import leadlight.joint.cut.TypicalJoint;
 import leadlight.joint.judge.FitnessLimits;
@@ -11,13 +13,19 @@ import leadlight.joint.place.PlacementModel;
 import leadlight.joint.place.StraightRow;
 import leadlight.model.BodySide;
 import leadlight.model.Homography;
+import leadlight.model.row.LandSpec;
 import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 
 class GapSignalsTest {
 
   private static RowSignals signals(DrawnJoints drawn) {
+    return signals(drawn, DrawnJoints.spec());
+  }
+
+  private static RowSignals signals(DrawnJoints drawn, RowSpec spec) {
     RowOutcome.Found row =
         new RowOutcome.Found(
             new Homography(96, 0, 60, 0, 96, 148, 0, 0, 1),
@@ -30,11 +38,11 @@ class GapSignalsTest {
             0,
             List.of());
     try (Frame frame = drawn.frame()) {
-      StraightRow straight = StraightRow.of(frame, DrawnJoints.spec(), row);
+      StraightRow straight = StraightRow.of(frame, spec, row);
       return RowSignals.of(
           straight,
           TypicalJoint.of(straight.levelled()),
-          DrawnJoints.spec(),
+          spec,
           row.leads(),
           PlacementModel.builtIn());
     }
@@ -118,5 +126,17 @@ class GapSignalsTest {
   void aBallThatTouchesNoLeadLeavesAWayRoundIt() {
     assertThat(signals(new DrawnJoints().withBallAfter(4)).gaps().get(4).get("gap_metal_across"))
         .isLessThan(0.2);
+  }
+
+  @Test
+  void aGapWiderThanWhatIsCutOutIsNotSaidToBeCrossed() {
+    List<LandSpec> lands = new ArrayList<>(DrawnJoints.spec().lands());
+    LandSpec last = lands.remove(lands.size() - 1);
+    lands.add(
+        new LandSpec(last.pin(), last.name(), last.uMm() + 0.2, last.widthMm(), last.lengthMm()));
+    RowSpec wide = new RowSpec("plain", lands, 0.5, OptionalDouble.empty(), false);
+    List<Signals> gaps = signals(new DrawnJoints().floodedBetween(0, 7), wide).gaps();
+    assertThat(gaps.get(5).get("gap_metal_across")).isGreaterThan(0.9);
+    assertThat(gaps.get(6).get("gap_metal_across")).isZero();
   }
 }

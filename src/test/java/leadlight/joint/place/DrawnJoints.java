@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import leadlight.joint.cut.JointPatch;
 import leadlight.joint.cut.Straightener;
+import leadlight.model.BodySide;
+import leadlight.model.Homography;
 import leadlight.model.PointPx;
 import leadlight.model.row.Lead;
+import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
 import leadlight.vision.Frame;
 
@@ -142,6 +145,20 @@ public final class DrawnJoints {
               0.5));
     }
     return leads;
+  }
+
+  /** The row as found. */
+  public static RowOutcome.Found row() {
+    return new RowOutcome.Found(
+        new Homography(96, 0, 60, 0, 96, 148, 0, 0, 1),
+        leads(),
+        PITCH,
+        0,
+        96,
+        BodySide.ABOVE,
+        1,
+        0,
+        List.of());
   }
 
   public List<JointPatch> patches(Frame frame) {

@@ -11,8 +11,6 @@ import leadlight.joint.judge.FitnessLimits;
 import leadlight.joint.place.DrawnJoints;
 import leadlight.joint.place.PlacementModel;
 import leadlight.joint.place.StraightRow;
-import leadlight.model.BodySide;
-import leadlight.model.Homography;
 import leadlight.model.row.LandSpec;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
@@ -26,17 +24,7 @@ class GapSignalsTest {
   }
 
   private static RowSignals signals(DrawnJoints drawn, RowSpec spec) {
-    RowOutcome.Found row =
-        new RowOutcome.Found(
-            new Homography(96, 0, 60, 0, 96, 148, 0, 0, 1),
-            DrawnJoints.leads(),
-            DrawnJoints.PITCH,
-            0,
-            96,
-            BodySide.ABOVE,
-            1,
-            0,
-            List.of());
+    RowOutcome.Found row = DrawnJoints.row();
     try (Frame frame = drawn.frame()) {
       StraightRow straight = StraightRow.of(frame, spec, row);
       return RowSignals.of(

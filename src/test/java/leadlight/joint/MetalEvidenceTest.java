@@ -9,6 +9,7 @@ import leadlight.model.Question;
 import leadlight.model.joint.Evidence;
 import leadlight.model.joint.Joint;
 import leadlight.model.remark.NoteOfJoint;
+import leadlight.model.remark.Reason;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 
@@ -37,13 +38,14 @@ class MetalEvidenceTest {
   }
 
   @Test
-  void theOpinionItselfStaysAsItWasFitted() {
+  void theColourIsItsOwnReasonAndTheOpinionStaysAsItWasFitted() {
     Joint flooded = joints(new DrawnJoints().floodedBetween(0, 7)).get(3);
     Evidence seen =
         flooded.evidence().stream()
             .filter(it -> it.kind() == FindingKind.BRIDGE)
             .findFirst()
             .orElseThrow();
+    assertThat(seen.reasons()).extracting(Reason::signal).containsExactly("gap_metal_across");
     assertThat(seen.probability())
         .isGreaterThan(flooded.byMeasures().orElseThrow().of(Question.BRIDGE_BEFORE));
   }

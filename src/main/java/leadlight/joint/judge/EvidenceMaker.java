@@ -10,7 +10,6 @@ import leadlight.model.FindingKind;
 import leadlight.model.Question;
 import leadlight.model.joint.Chances;
 import leadlight.model.joint.Evidence;
-import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfJoint;
 import leadlight.model.remark.Reason;
 
@@ -68,18 +67,24 @@ public final class EvidenceMaker {
             ? crossed.get(gap(index, fault))
             : OptionalDouble.empty();
     return share.isPresent()
-        ? evidence(
-            index,
-            fault,
-            Math.max(metal.chance().value(), fault.chance()),
-            Optional.of(new NoteOfJoint.MetalAcross(share.getAsDouble())))
-        : evidence(index, fault, fault.chance(), Optional.empty());
+        ? across(fault, share.getAsDouble())
+        : new Evidence(
+            fault.kind(),
+            fault.chance(),
+            fault.neighbourPin(),
+            Optional.empty(),
+            reasons(index, fault));
   }
 
-  private Evidence evidence(
-      int index, Chances.Fault fault, double chance, Optional<Note> measured) {
+  private Evidence across(Chances.Fault fault, double share) {
+    double chance = metal.chance().value();
+    double points = Math.log(chance / (1 - chance));
     return new Evidence(
-        fault.kind(), chance, fault.neighbourPin(), measured, reasons(index, fault));
+        fault.kind(),
+        Math.max(chance, fault.chance()),
+        fault.neighbourPin(),
+        Optional.of(new NoteOfJoint.MetalAcross(share)),
+        List.of(new Reason("gap_metal_across", share, 0, points)));
   }
 
   private static int gap(int index, Chances.Fault bridge) {

@@ -274,6 +274,30 @@ class QualityCommandsTest {
         .contains("the next one gets reduced inspection");
   }
 
+  @Test
+  void whatIsSaidOfAFileOfLotsIsRefusedWithoutOne() {
+    for (List<Object> words :
+        List.<List<Object>>of(
+            List.of("--resumed"), List.of("--reduced-agreed"), List.of("--name", "12"))) {
+      List<Object> all = new ArrayList<>(List.of("sample", "decide", folder.resolve("out")));
+      all.addAll(words);
+      assertOneLine(Run.of(all.toArray()), "name it with --history");
+    }
+    assertOneLine(
+        run("sample", "plan", "--lot", 500, "--aql", "1.0", "--reduced-agreed"),
+        "name it with --history");
+  }
+
+  /** What a person answered is not kept, so that nobody is asked in vain. */
+  @Test
+  void nobodyIsAskedOfALotThatCannotBeEntered() throws IOException {
+    run("sample", "draw", lot(60), "--aql", "4.0", "--seed", 7);
+    Path lots = file("lots.csv", "lot,result", "12,accepted");
+    Run again = decided(lots, "12", "--ask");
+    assertThat(again.status()).isEqualTo(2);
+    assertThat(again.err()).contains("\"12\" is entered already").doesNotContain("defect (d)?");
+  }
+
   private Run decided(Path lots, String name, Object... more) {
     List<Object> words =
         new ArrayList<>(List.of("sample", "decide", folder.resolve("out"), "--history", lots));

@@ -54,10 +54,11 @@ class SharedRecordTest {
     record.overrule(id, 1, opinion("it moves"));
     record.bench(id, 2, new BenchResult(BenchTest.METER, "ok", OptionalInt.of(3), "Grace", NOON));
     record.takeBackOverrule(id, 1, new JobRecord.Withdrawal("slipped", "Grace", NOON));
-    record.add(
-        "0412 Wehr \u00fc",
-        "b_1",
-        new LifeEvent(LifeEvent.Kind.HAND_BACK, "", List.of(), Optional.of(true), "Grace", NOON));
+    record.add("0412 Wehr \u00fc", "b_1", handBack());
+  }
+
+  private static LifeEvent handBack() {
+    return new LifeEvent(LifeEvent.Kind.HAND_BACK, "", List.of(), Optional.of(true), "Grace", NOON);
   }
 
   private static String all(JobRecord record) throws IOException {
@@ -248,6 +249,51 @@ class SharedRecordTest {
     assertThatThrownBy(() -> JobRecord.open(RecordPlace.parse("postgresql://127.0.0.1:9/record")))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("does not answer");
+  }
+
+  @Test
+  void whatTheServerWantsOtherwiseIsNotCalledNoAnswer() {
+    RecordPlace.Server there = server.record();
+    assertThatThrownBy(() -> JobRecord.open(RecordPlace.parse(there + "?sslmode=require")))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("encryption switched on");
+    server.execute(
+        there.database(),
+        "CREATE ROLE crowd LOGIN PASSWORD 'of-the-tests' CONNECTION LIMIT 0;"
+            + " CREATE ROLE follower LOGIN PASSWORD 'of-the-tests' SUPERUSER;"
+            + " ALTER ROLE follower SET default_transaction_read_only = on");
+    assertThatThrownBy(() -> JobRecord.open(server.as("crowd", there.database())))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("as many connections as it may");
+    try (JobRecord record = JobRecord.open(server.as("follower", there.database()))) {
+      assertThatThrownBy(() -> record.add("job", "b", handBack()))
+          .isInstanceOf(UserError.class)
+          .hasMessageContaining("takes no writes");
+    }
+  }
+
+  @Test
+  void aConnectionThatTheServerEndedForIdlenessIsTakenUpAgain() throws InterruptedException {
+    RecordPlace.Server there = server.record();
+    server.execute(
+        there.database(),
+        "ALTER DATABASE %s SET idle_session_timeout = '100ms'".formatted(there.database()));
+    try (JobRecord record = JobRecord.open(there)) {
+      Thread.sleep(1000);
+      record.add("job", "b", handBack());
+      Thread.sleep(1000);
+      assertThat(record.life("job", "b")).hasSize(1);
+    }
+  }
+
+  /** Not as a part of an address, where it would be a parameter. */
+  @Test
+  void aDatabaseMayHaveAnyName() {
+    RecordPlace.Server there = server.record();
+    server.execute(
+        "postgres",
+        "ALTER DATABASE %s RENAME TO \"weir?sslmode=require\"".formatted(there.database()));
+    JobRecord.open(server.as(OwnServer.OWNER, "weir%3Fsslmode=require")).close();
   }
 
   @Test

@@ -44,61 +44,68 @@ public final class LotFile {
   }
 
   /**
-   * A lot that was decided.
+   * A lot that is to be entered.
    *
    * @param resumed whether the cause of a stop is mended; entered before the lot, which must have
    *     been inspected tightened
-   */
-  public record Lot(String name, LotResult result, boolean resumed) {}
-
-  /**
-   * Adds a lot; in a line what the next one gets.
-   *
    * @param reducedAgreed whether those responsible agree to reduced inspection
-   * @throws UserError if a lot of that name is entered already, if acceptance has stopped and is
-   *     not resumed, or is resumed without a stop
    */
-  public static String append(Path file, Lot lot, boolean reducedAgreed) {
-    StringBuilder text = new StringBuilder("lot,result\n");
-    List<LotResult> results = new ArrayList<>();
-    if (Files.exists(file)) {
-      results.addAll(read(file));
-      text.append(others(file, lot.name));
-    }
-    SwitchingRules rules = SamplingScheme.builtIn().switching();
-    refuseStopped(file, lot, rules.after(results, reducedAgreed));
-    if (lot.resumed) {
-      results.add(LotResult.RESUMED);
-      text.append(line("before " + lot.name, id(LotResult.RESUMED)));
-    }
-    results.add(lot.result);
-    text.append(line(lot.name, id(lot.result)));
-    WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
-    return next(file, results, rules.after(results, reducedAgreed));
-  }
+  public record Entry(Path file, String name, boolean resumed, boolean reducedAgreed) {
 
-  /** The lines of the lots so far. */
-  private static String others(Path file, String name) {
-    StringBuilder text = new StringBuilder();
-    for (Table.Row row : Table.read(file).rows()) {
-      if (row.text("lot").equals(name)) {
-        throw row.trouble(
-            "lot \"%s\" is entered already; name this one with --name, or leave --history out"
-                .formatted(name));
+    /**
+     * Whether it can be entered, whatever becomes of it.
+     *
+     * @throws UserError if a lot of that name is entered already, if acceptance has stopped and is
+     *     not resumed, or is resumed without a stop
+     */
+    public void check() {
+      others();
+      SwitchingRules.Standing before = standing(results());
+      if (before.stopped() && !resumed) {
+        throw new UserError(
+            "%s: %s Then name --resumed, or leave --history out"
+                .formatted(file, before.why().get(before.why().size() - 1)));
       }
-      text.append(line(row.text("lot"), row.text("result")));
+      if (resumed && !before.stopped()) {
+        throw new UserError(file + ": acceptance has not stopped; leave --resumed out");
+      }
     }
-    return text.toString();
-  }
 
-  private static void refuseStopped(Path file, Lot lot, SwitchingRules.Standing before) {
-    if (before.stopped() && !lot.resumed) {
-      throw new UserError(
-          "%s: %s Then name --resumed, or leave --history out"
-              .formatted(file, before.why().get(before.why().size() - 1)));
+    /** Adds the lot, if it still can be; in a line what the next one gets. */
+    public String append(LotResult result) {
+      check();
+      List<LotResult> results = results();
+      StringBuilder text = new StringBuilder("lot,result\n").append(others());
+      if (resumed) {
+        results.add(LotResult.RESUMED);
+        text.append(line("before " + name, id(LotResult.RESUMED)));
+      }
+      results.add(result);
+      text.append(line(name, id(result)));
+      WholeFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+      return next(file, results, standing(results));
     }
-    if (lot.resumed && !before.stopped()) {
-      throw new UserError(file + ": acceptance has not stopped; leave --resumed out");
+
+    private SwitchingRules.Standing standing(List<LotResult> results) {
+      return SamplingScheme.builtIn().switching().after(results, reducedAgreed);
+    }
+
+    private List<LotResult> results() {
+      return Files.exists(file) ? read(file) : new ArrayList<>();
+    }
+
+    /** The lines of the lots so far. */
+    private String others() {
+      StringBuilder text = new StringBuilder();
+      for (Table.Row row : Files.exists(file) ? Table.read(file).rows() : List.<Table.Row>of()) {
+        if (row.text("lot").equals(name)) {
+          throw row.trouble(
+              "lot \"%s\" is entered already; name this one with --name, or leave --history out"
+                  .formatted(name));
+        }
+        text.append(line(row.text("lot"), row.text("result")));
+      }
+      return text.toString();
     }
   }
 

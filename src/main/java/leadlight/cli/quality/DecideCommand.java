@@ -56,9 +56,8 @@ public final class DecideCommand implements Callable<Integer> {
   @Option(
       names = "--name",
       paramLabel = "LOT",
-      defaultValue = "lot",
-      description = "Name of the lot in that file.")
-  private String name;
+      description = "Name of the lot in that file (default: lot).")
+  private Optional<String> name = Optional.empty();
 
   @Option(
       names = "--resumed",
@@ -78,6 +77,7 @@ public final class DecideCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Optional<LotFile.Entry> entry = entry();
     DrawnSample sample = DataFile.at(folder.resolve("plan.json")).read(DrawnSample.class);
     Map<String, String> verdicts = SampleResults.verdicts(folder, sample.items());
     List<String> inspected = inspect(sample, verdicts);
@@ -86,13 +86,25 @@ public final class DecideCommand implements Callable<Integer> {
     LotDecision decision =
         LotDecision.of(sample.plan(), sample.lot(), new Rate(bad.size(), inspected.size()));
     List<String> notes = new ArrayList<>(unasked(verdicts.size() - inspected.size()));
-    LotFile.Lot lot = new LotFile.Lot(name, decision.result(), resumed);
-    history.ifPresent(file -> notes.add(LotFile.append(file, lot, reducedAgreed)));
+    entry.ifPresent(it -> notes.add(it.append(decision.result())));
     List<String> refused = bad.stream().map(i -> i + ": " + verdicts.get(i)).toList();
     PageShow.write(SamplePages.decision(decision, notes, refused), folder, "decision", streams);
     return decision.result() == LotResult.REFUSED
         ? ExitStatus.DEFECT.code()
         : ExitStatus.GOOD.code();
+  }
+
+  /** Refused before anybody is asked for verdicts. */
+  private Optional<LotFile.Entry> entry() {
+    if (history.isEmpty() && (name.isPresent() || resumed || reducedAgreed)) {
+      throw new UserError(
+          "--name, --resumed and --reduced-agreed are of a file of lots; name it with --history,"
+              + " or leave them out");
+    }
+    Optional<LotFile.Entry> entry =
+        history.map(file -> new LotFile.Entry(file, name.orElse("lot"), resumed, reducedAgreed));
+    entry.ifPresent(LotFile.Entry::check);
+    return entry;
   }
 
   /** The units in the order of the draw, up to the one that decides. */

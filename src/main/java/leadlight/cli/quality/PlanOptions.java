@@ -122,7 +122,7 @@ final class PlanOptions {
    * @throws UserError if the options contradict each other, or the lot has too few units
    */
   Inspection inspection(int lot) {
-    checkKind();
+    check();
     Inspection plan = two ? choiceOfTwo(lot) : sequential ? sequence() : choose(lot).plan();
     if (plan.units() > lot) {
       throw new UserError(
@@ -132,7 +132,11 @@ final class PlanOptions {
     return plan;
   }
 
-  void checkKind() {
+  void check() {
+    if (reducedAgreed && history.isEmpty()) {
+      throw new UserError(
+          "--reduced-agreed is of a file of lots; name it with --history, or leave it out");
+    }
     if (two && sequential) {
       throw new UserError("a plan is double or sequential, not both; leave one out");
     }

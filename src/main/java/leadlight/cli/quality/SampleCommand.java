@@ -62,7 +62,7 @@ public final class SampleCommand {
 
     @Override
     public Integer call() {
-      options.checkKind();
+      options.check();
       PageShow.write(page(), out, "plan", streams);
       return ExitStatus.GOOD.code();
     }

@@ -42,10 +42,7 @@ public final class MoveCommand implements Callable<Integer> {
       streams
           .out()
           .println(
-              record.place()
-                  + " stays as it is; from now on name --record "
-                  + place
-                  + " everywhere");
+              record.place() + " stays as it is; from now on name --record " + to + " everywhere");
     }
     return ExitStatus.GOOD.code();
   }

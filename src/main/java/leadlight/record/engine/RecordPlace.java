@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import leadlight.model.UserError;
 
 /** Where a record lies: in a folder of one computer, or on a server that several share. */
@@ -43,6 +44,10 @@ public sealed interface RecordPlace {
     /** What may stand behind the question mark: nothing that is secret or runs code. */
     private static final Set<String> PARAMETERS = Set.of("sslmode", "sslrootcert");
 
+    /** PostgreSQL's documentation, chapter "SSL support" of its client library. */
+    private static final Set<String> SSL_MODES =
+        Set.of("disable", "allow", "prefer", "require", "verify-ca", "verify-full");
+
     /** Copies the parameters. */
     public Server {
       parameters = List.copyOf(parameters);
@@ -53,8 +58,7 @@ public sealed interface RecordPlace {
       try {
         uri = new URI(text);
       } catch (URISyntaxException e) {
-        // Not the text itself: it may hold a password.
-        throw new UserError("--record is no address; give it as postgresql://HOST/DATABASE");
+        throw noAddress();
       }
       String user = uri.getUserInfo();
       List<String> parameters =
@@ -67,20 +71,34 @@ public sealed interface RecordPlace {
       }
       String path = uri.getPath() == null ? "" : uri.getPath();
       if (uri.getHost() == null || !path.matches("/[^/]+")) {
-        throw new UserError("--record " + text + " is no address; give postgresql://HOST/DATABASE");
+        throw noAddress();
       }
-      for (String parameter : parameters) {
-        if (!PARAMETERS.contains(parameter.split("=", 2)[0]) || !parameter.contains("=")) {
-          throw new UserError(
-              "--record knows no \"" + parameter + "\"; there are sslmode=... and sslrootcert=...");
-        }
-      }
+      parameters.forEach(Server::check);
       return new Server(
           uri.getHost(),
           uri.getPort() < 0 ? USUAL_PORT : uri.getPort(),
           path.substring(1),
           Optional.ofNullable(user),
           parameters);
+    }
+
+    /** Not the text itself: wherever it is torn, it may hold a password. */
+    private static UserError noAddress() {
+      return new UserError("--record is no address; give it as postgresql://HOST/DATABASE");
+    }
+
+    /** Its name alone is repeated: the value of another may be secret. */
+    private static void check(String parameter) {
+      String[] parts = parameter.split("=", 2);
+      if (parts.length < 2 || !PARAMETERS.contains(parts[0])) {
+        throw new UserError(
+            "--record knows no \"" + parts[0] + "\"; there are sslmode=... and sslrootcert=...");
+      }
+      if (parts[0].equals("sslmode") && !SSL_MODES.contains(parts[1])) {
+        throw new UserError(
+            "--record has an sslmode that is none; take one of "
+                + String.join(", ", new TreeSet<>(SSL_MODES)));
+      }
     }
 
     @Override

@@ -79,7 +79,7 @@ public final class SharedScripts implements ResourceProvider {
   }
 
   /** All of them, as they follow each other. */
-  public List<String> inOrder() {
+  List<String> inOrder() {
     return Stream.concat(
             scripts.keySet().stream()
                 .filter(name -> !name.equals(LAST))

@@ -11,10 +11,12 @@ import java.nio.file.Files;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import leadlight.data.JsonText;
 import leadlight.model.UserError;
 import leadlight.record.engine.Engine;
@@ -150,17 +152,17 @@ public final class Dump {
     }
     Seal seal =
         Optional.ofNullable(head.seal()).flatMap(Seal::of).orElseThrow(() -> broken(name, 1));
-    List<String> tables = tables();
+    // Asked once: a server is far away.
+    Map<String, Set<String>> columns = new HashMap<>();
+    tables().forEach(table -> columns.put(table, Set.copyOf(engine.columns(handle, table))));
     engine.beginImport(handle);
     RowBatch rows = new RowBatch(handle);
     int number = 1;
     for (String line = lines.readLine(); line != null; line = lines.readLine()) {
       Row row = parse(line, Row.class, name, ++number);
-      if (row.row() == null || !tables.contains(row.table())) {
-        throw broken(name, number);
-      }
-      if (row.row().isEmpty()
-          || !engine.columns(handle, row.table()).containsAll(row.row().keySet())) {
+      if (row.row() == null
+          || row.row().isEmpty()
+          || !columns.getOrDefault(row.table(), Set.of()).containsAll(row.row().keySet())) {
         throw broken(name, number);
       }
       rows.add(row.table(), row.row());

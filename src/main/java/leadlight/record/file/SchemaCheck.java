@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import leadlight.model.UserError;
 import leadlight.record.engine.Engine;
+import leadlight.record.engine.SharedSchema;
 import org.jdbi.v3.core.Handle;
 
 /** Compares the tables, indexes and migrations with those of a record made anew. */

@@ -8,6 +8,9 @@ import org.flywaydb.core.api.FlywayException;
 /** What a server's refusals mean, by their SQLSTATE (PostgreSQL, appendix A). */
 final class ServerTrouble {
 
+  /** The server asks for a password, or the address for encryption, that the other lacks. */
+  private static final String REFUSED = "08004";
+
   private ServerTrouble() {}
 
   /**
@@ -19,12 +22,13 @@ final class ServerTrouble {
     return isLost(state) || state.equals("40001") || state.equals("40P01");
   }
 
-  /** Connection exceptions; the server is shut down, has crashed, or starts. */
+  /** Connection exceptions; the server is shut down, has crashed, starts, or ends what is idle. */
   private static boolean isLost(String state) {
-    return state.startsWith("08")
+    return (state.startsWith("08") && !state.equals(REFUSED))
         || state.equals("57P01")
         || state.equals("57P02")
-        || state.equals("57P03");
+        || state.equals("57P03")
+        || state.equals("57P05");
   }
 
   static RuntimeException of(RecordPlace.Server server, Exception e) {
@@ -34,7 +38,7 @@ final class ServerTrouble {
       return new UserError(
           record + " does not answer; nothing half-written stays; see to its server, then rerun");
     }
-    if (state.startsWith("53")) {
+    if (state.startsWith("53") && !state.equals("53300")) {
       return new UserError(
           record + " cannot be written, its server is full; make room there, then rerun");
     }
@@ -44,6 +48,21 @@ final class ServerTrouble {
               record
                   + " lets you not in; name yourself as in postgresql://NAME@HOST/DATABASE, and put"
                   + " the password into ~/.pgpass or PGPASSWORD");
+      case REFUSED ->
+          new UserError(
+              record
+                  + " and this program do not agree on how to connect: put the password into"
+                  + " ~/.pgpass or PGPASSWORD; with sslmode=require or verify-..., the server must"
+                  + " have encryption switched on");
+      case "53300" ->
+          new UserError(
+              record
+                  + " has as many connections as it may; end programs that use it, or let its owner"
+                  + " allow more, then rerun");
+      case "25006" ->
+          new UserError(
+              record
+                  + " takes no writes, as a copy that follows another; name the server it follows");
       case "3D000" ->
           new UserError(record + " has no such database; its owner makes it with createdb");
       case "42501" ->

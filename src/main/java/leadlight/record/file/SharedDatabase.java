@@ -216,7 +216,6 @@ final class SharedDatabase implements Database {
       }
     } catch (JdbiException e) {
       // The mark of a program that ended stays; it says nothing of any other.
-      assert ServerTrouble.of(server, e) != null;
     }
   }
 }

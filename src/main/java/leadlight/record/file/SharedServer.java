@@ -1,5 +1,6 @@
 package leadlight.record.file;
 
+import java.sql.SQLException;
 import java.util.Optional;
 import leadlight.model.UserError;
 import leadlight.record.engine.RecordPlace;
@@ -24,13 +25,11 @@ final class SharedServer {
   /** Name and password as PostgreSQL's own programs take them; the driver reads the file. */
   static PGSimpleDataSource source(RecordPlace.Server server) {
     PGSimpleDataSource source = new PGSimpleDataSource();
-    source.setUrl(
-        "jdbc:postgresql://%s:%d/%s?%s"
-            .formatted(
-                server.host(),
-                server.port(),
-                server.database(),
-                String.join("&", server.parameters())));
+    // By parts: the name of a database may hold what an address parts by.
+    source.setServerNames(new String[] {server.host()});
+    source.setPortNumbers(new int[] {server.port()});
+    source.setDatabaseName(server.database());
+    server.parameters().forEach(parameter -> set(source, parameter.split("=", 2)));
     source.setUser(
         server
             .user()
@@ -47,6 +46,14 @@ final class SharedServer {
     source.setReWriteBatchedInserts(true);
     source.setOptions("-c lock_timeout=" + PATIENCE_MS + " -c synchronous_commit=on");
     return source;
+  }
+
+  private static void set(PGSimpleDataSource source, String[] parameter) {
+    try {
+      source.setProperty(parameter[0], parameter[1]);
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   static void migrate(RecordPlace.Server server, PGSimpleDataSource source) {

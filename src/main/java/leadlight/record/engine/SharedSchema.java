@@ -1,10 +1,9 @@
-package leadlight.record.file;
+package leadlight.record.engine;
 
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Map;
 import java.util.TreeMap;
-import leadlight.record.engine.SharedScripts;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -12,7 +11,7 @@ import org.jdbi.v3.core.Handle;
  * more, to temporary tables of the same server, which are gone with the savepoint. Their history
  * was compared when the record was opened.
  */
-final class SharedSchema {
+public final class SharedSchema {
 
   private static final String SAVEPOINT = "schema";
   private static final String SCHEMA_NAME = "\\b(public|pg_temp|pg_temp_\\d+)\\.";
@@ -41,11 +40,12 @@ final class SharedSchema {
   private SharedSchema() {}
 
   /** What there is, each thing with how it is made. */
-  static Map<String, String> there(Handle handle) {
+  public static Map<String, String> there(Handle handle) {
     return read(handle, "CAST(current_schema() AS regnamespace)");
   }
 
-  static Map<String, String> madeAnew(Handle handle) {
+  /** What there would be in a record made anew; within a transaction. */
+  public static Map<String, String> madeAnew(Handle handle) {
     handle.savepoint(SAVEPOINT);
     try {
       for (String script : new SharedScripts().inOrder()) {

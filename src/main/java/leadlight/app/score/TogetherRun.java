@@ -25,15 +25,19 @@ public final class TogetherRun {
   private final PhotoScorer scorer;
   private final AcceptanceSet limits;
   private final ReportWriter writer;
-  private final Path out;
+  private final ResultPlace place;
   private final Consumer<Told> told;
 
   public TogetherRun(
-      Settings settings, AcceptanceSet limits, ReportWriter writer, Path out, Consumer<Told> told) {
+      Settings settings,
+      AcceptanceSet limits,
+      ReportWriter writer,
+      ResultPlace place,
+      Consumer<Told> told) {
     this.scorer = new PhotoScorer(settings, limits);
     this.limits = limits;
     this.writer = writer;
-    this.out = out;
+    this.place = place;
     this.told = told;
   }
 
@@ -110,7 +114,10 @@ public final class TogetherRun {
   }
 
   private void report(JoinedRow.Result result, String behindName, Frame first) {
+    // With something behind the name they are no files that a record has proven.
+    Path out = behindName.isEmpty() ? place.of(result.scored().photo()) : place.out();
     WrittenReport written = writer.write(result.scored(), result.besides(), behindName, first, out);
-    told.accept(new Told.Reported(result.scored(), result.besides(), written));
+    Told.Reported report = new Told.Reported(result.scored(), result.besides(), written);
+    told.accept(out.equals(place.out()) ? report : new Told.Beside(report, place.out()));
   }
 }

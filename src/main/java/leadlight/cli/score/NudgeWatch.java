@@ -32,7 +32,7 @@ public final class NudgeWatch implements PushedLeads {
 
   @Override
   public int watch(Sitting asked) {
-    OutputFolder.make(asked.out());
+    OutputFolder.make(asked.place().out());
     try (StopSignal signal = new StopSignal();
         NudgeSitting sitting = NudgeSitting.at(asked.rest(), asked.settings(), asked.limits())) {
       signal.asks(stop::countDown);
@@ -44,7 +44,7 @@ public final class NudgeWatch implements PushedLeads {
       begin(asked, list);
       take(asked, sitting, list);
       PhotoPage page = new PhotoPage(asked.pages().context(asked.limits(), asked.row()));
-      return new NudgeFiles(asked.limits(), page, asked.out(), false, streams)
+      return new NudgeFiles(asked.limits(), page, asked.place(), false, streams)
           .write(sitting.result())
           .code();
     }

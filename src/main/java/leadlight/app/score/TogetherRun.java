@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import leadlight.batch.list.Pictures;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.model.result.PhotoInfo;
@@ -78,7 +79,7 @@ public final class TogetherRun {
    * @throws UserError if they are too few or too many
    */
   public static List<Path> frames(Path folder) {
-    List<Path> files = NudgeRun.pictures(folder);
+    List<Path> files = Pictures.in(folder);
     new Burst().check(folder.toString(), files.size());
     return files;
   }

@@ -1,12 +1,12 @@
 package leadlight.cli.score;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import leadlight.app.output.OutputFolder;
+import leadlight.app.score.NudgeRun;
 import leadlight.app.score.NudgeSitting;
 import leadlight.app.score.PushList;
 import leadlight.batch.list.Arrivals;
@@ -64,7 +64,7 @@ public final class NudgeWatch implements PushedLeads {
     boolean waiting = !list.done();
     while (waiting) {
       for (Path photo : look(arrivals, asked.folder())) {
-        if (!same(photo, asked.rest())) {
+        if (!NudgeRun.same(photo, asked.rest())) {
           one(photo, sitting, list, asked.pages().words());
         }
       }
@@ -88,14 +88,6 @@ public final class NudgeWatch implements PushedLeads {
     }
     streams.out().println(list.next(words));
     streams.out().flush();
-  }
-
-  private static boolean same(Path one, Path other) {
-    try {
-      return Files.isSameFile(one, other);
-    } catch (IOException e) {
-      return false;
-    }
   }
 
   private boolean stopped() {

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import leadlight.batch.list.Pictures;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.model.result.Nudge;
@@ -13,6 +12,7 @@ import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
+import leadlight.photo.Pictures;
 
 /** Scores the photo at rest and reads the photos of pushed leads against it. */
 public final class NudgeRun {

@@ -1,4 +1,4 @@
-package leadlight.batch.list;
+package leadlight.photo;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,7 +33,8 @@ public final class Pictures {
     }
   }
 
-  static boolean isPicture(Path file) {
+  /** By its name alone. */
+  public static boolean isPicture(Path file) {
     String name = file.getFileName().toString();
     return !name.startsWith(".")
         && ENDINGS.contains(name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT));

@@ -58,8 +58,13 @@ public final class Burst {
   public void check(String what, int frames) {
     if (frames < tuning.leastFrames().value() || frames > tuning.mostFrames().value()) {
       throw new UserError(
-          "%s holds %d photos; a burst is %.0f to %.0f frames of one row from a microscope that stands fixed"
-              .formatted(what, frames, tuning.leastFrames().value(), tuning.mostFrames().value()));
+          "%s holds %d photo%s; a burst is %.0f to %.0f frames of one row from a microscope that stands fixed"
+              .formatted(
+                  what,
+                  frames,
+                  frames == 1 ? "" : "s",
+                  tuning.leastFrames().value(),
+                  tuning.mostFrames().value()));
     }
   }
 
@@ -68,9 +73,11 @@ public final class Burst {
    *
    * @param frames any order
    * @param scorer scores a picture as the photo that it is, or was stacked over
-   * @throws UserError if the sharpest frame shows no row, or no other shows its view
+   * @throws UserError if a frame is given twice, the sharpest shows no row, or no other shows its
+   *     view
    */
   public Result of(List<Shot> frames, BiFunction<PhotoInfo, Frame, ScoredPhoto> scorer) {
+    SamePhoto.refuse(frames.stream().map(Shot::info).toList());
     List<Shot> sorted =
         frames.stream().sorted(Comparator.comparingDouble(shot -> -sharpness(shot))).toList();
     Shot first = sorted.get(0);

@@ -1,9 +1,7 @@
 package leadlight.together;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import leadlight.grade.Grader;
 import leadlight.grade.limits.AcceptanceSet;
@@ -17,7 +15,6 @@ import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.remark.NoteOfRow;
 import leadlight.model.result.Besides;
-import leadlight.model.result.PhotoInfo;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowOutcome;
@@ -64,7 +61,7 @@ public final class JoinedRow {
    *     would count as a second opinion
    */
   public Result of(List<View> views) {
-    refuseTwice(views);
+    SamePhoto.refuse(views.stream().map(view -> view.scored().photo()).toList());
     ScoredPhoto first = views.get(0).scored();
     List<Optional<Note>> refused = refused(views);
     List<Besides.Other> others = new ArrayList<>();
@@ -81,21 +78,6 @@ public final class JoinedRow {
     List<List<String>> seenIn = first.joints().stream().map(j -> seenIn(taken, j.pin())).toList();
     return new Result(
         taken.size() == 1 ? first : joined(taken), new Besides(others, seenIn, List.of()));
-  }
-
-  private static void refuseTwice(List<View> views) {
-    Map<String, String> known = new HashMap<>();
-    for (View view : views) {
-      PhotoInfo photo = view.scored().photo();
-      String before = known.putIfAbsent(photo.sha256(), photo.file());
-      if (before != null) {
-        throw new UserError(
-            before
-                + " and "
-                + photo.file()
-                + " are the same photo, byte for byte; join photos taken one by one");
-      }
-    }
   }
 
   /**

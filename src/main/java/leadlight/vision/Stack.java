@@ -16,6 +16,7 @@ import org.opencv.imgproc.Imgproc;
  */
 public final class Stack {
 
+  private final Mat first;
   private final Mat sum;
   private final Mat weights;
   private final Settings settings;
@@ -41,6 +42,7 @@ public final class Stack {
   public record Layer(Frame picture, Homography fromFirst) {}
 
   private Stack(Frame first, Settings settings, MatScope scope) {
+    this.first = first.mat();
     this.width = first.widthPx();
     this.height = first.heightPx();
     this.settings = settings;
@@ -53,9 +55,8 @@ public final class Stack {
     try (MatScope scope = new MatScope()) {
       Frame first = layers.get(0).picture();
       Stack stack = new Stack(first, settings, scope);
-      double level = Core.sumElems(first.mat()).val[1];
       for (Layer layer : layers) {
-        stack.add(layer, layer.picture() == first, level);
+        stack.add(layer, layer.picture() == first);
       }
       return new Frame(stack.mean(scope));
     }
@@ -70,15 +71,14 @@ public final class Stack {
     }
   }
 
-  private void add(Layer layer, boolean first, double level) {
+  private void add(Layer layer, boolean itself) {
     try (MatScope scope = new MatScope()) {
       Mat deep = scope.add(new Mat());
       layer.picture().mat().convertTo(deep, CvType.CV_32FC3);
       Mat seen = scope.add(new Mat(deep.size(), CvType.CV_32F, new Scalar(1)));
-      Mat over = first ? deep : warped(deep, layer, Imgproc.INTER_CUBIC, scope);
-      Mat within = first ? seen : warped(seen, layer, Imgproc.INTER_NEAREST, scope);
-      double own = Core.sumElems(over).val[1];
-      Core.multiply(over, Scalar.all(own > 0 ? level / own : 1), over);
+      Mat over = itself ? deep : warped(deep, layer, Imgproc.INTER_CUBIC, scope);
+      Mat within = itself ? seen : warped(seen, layer, Imgproc.INTER_NEAREST, scope);
+      Core.multiply(over, Scalar.all(gain(over, within, scope)), over);
       Mat weight = sharpness(over, scope);
       Core.multiply(weight, within, weight);
       Mat three = scope.add(new Mat());
@@ -87,6 +87,14 @@ public final class Stack {
       Core.add(sum, over, sum);
       Core.add(weights, weight, weights);
     }
+  }
+
+  /** First's light over a layer's, green, where both show: what lies beyond an edge is no dark. */
+  private double gain(Mat over, Mat within, MatScope scope) {
+    Mat shown = scope.add(new Mat());
+    within.convertTo(shown, CvType.CV_8U);
+    double own = Core.mean(over, shown).val[1];
+    return own > 0 ? Core.mean(first, shown).val[1] / own : 1;
   }
 
   private Mat warped(Mat picture, Layer layer, int how, MatScope scope) {

@@ -95,6 +95,25 @@ class ScoreAgainTest {
   }
 
   @Test
+  void theRecordIsMindedWhereWhatLiesBesideItIsElsewhere() throws IOException {
+    Path out = folder.resolve("out");
+    score(out);
+    plainly(out, "--class", 3, "--record-files", folder.resolve("beside"));
+    assertThat(csv(out.resolve("2"))).exists();
+    assertThat(troubles()).isEmpty();
+  }
+
+  @Test
+  void comparingWithThePhotoBeforeLeavesWhatIsInTheRecord() throws IOException {
+    Path out = folder.resolve("out");
+    score(out);
+    Run placed = plainly(out, "--placed", PHOTO);
+    assertThat(placed.out()).contains("its results in " + out + " are in the record and stay");
+    assertThat(csv(out.resolve("2"))).exists();
+    assertThat(troubles()).isEmpty();
+  }
+
+  @Test
   void scoringTwiceForNoJobReplacesItsOwn() {
     Path out = folder.resolve("out");
     plainly(out);

@@ -66,6 +66,26 @@ class TogetherTest {
   }
 
   @Test
+  void aBurstIsAFolderOfFrames() throws IOException {
+    Files.copy(ROW, folder.resolve("row.jpg"));
+    assertThat(burst(folder.resolve("not-there"))).contains("is no folder");
+    assertThat(burst(folder)).contains("holds 1 photo;");
+  }
+
+  private static String burst(Path frames) {
+    Run run = Run.of("score", "--burst", frames, "--leads", 12, "--pitch", 0.5);
+    assertThat(run.status()).isEqualTo(2);
+    return run.err();
+  }
+
+  @Test
+  void aLatestPageIsNotKeptOfPushedLeads() {
+    Run run = Run.of("watch", folder, "--nudge", ROW, "--open", "--leads", 12, "--pitch", 0.5);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.errLines()).hasSize(1).first().asString().contains("--open");
+  }
+
+  @Test
   void eitherIsAskedForButNotBoth() {
     Run run =
         Run.of("score", ROW, AGAIN, "--same-row", "--placed", AGAIN, "--leads", 12, "--pitch", 0.5);

@@ -62,6 +62,16 @@ class BurstTest {
   }
 
   @Test
+  void aFrameGivenTwiceIsNoSecondFrame() {
+    try (Photo first = new PhotoReader().read(PICTURES.resolve("nudge-007-a.jpg"))) {
+      List<Burst.Shot> shots = List.of(shot(first), shot(first));
+      assertThatThrownBy(() -> new Burst().of(shots, this::score))
+          .isInstanceOf(UserError.class)
+          .hasMessageContaining("the same photo");
+    }
+  }
+
+  @Test
   void framesOfWhichNoneShowsTheOthersViewAreRefused() {
     try (Photo first = new PhotoReader().read(PICTURES.resolve("nudge-007-a.jpg"));
         Photo other = new PhotoReader().read(PICTURES.resolve("nudge-003-b.jpg"))) {

@@ -76,6 +76,17 @@ class StackTest {
   }
 
   @Test
+  void aFrameThatLiesFarOffIsNoBrighterForWhatItDoesNotShow() {
+    Frame first = frame(0, 0, 1, x -> 0);
+    Frame off = frame(32, 0, 2, x -> 0);
+    try (first;
+        off;
+        Frame stack = stack(List.of(first, off), 0, 32)) {
+      assertThat(error(stack)).isLessThan(1);
+    }
+  }
+
+  @Test
   void whereOneFrameIsSharperItCountsMore() {
     Frame leftSharp = frame(0, 1, 1, x -> x < WIDTH / 2 ? 0 : 3);
     Frame rightSharp = frame(0, 1, 2, x -> x < WIDTH / 2 ? 3 : 0);

@@ -5,8 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.model.result.Nudge;
@@ -14,11 +12,10 @@ import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
+import leadlight.photo.Pictures;
 
 /** Scores the photo at rest and reads the photos of pushed leads against it. */
 public final class NudgeRun {
-
-  private static final String PICTURE = ".*\\.(jpe?g|png|tiff?|bmp|webp)";
 
   private final Settings settings;
   private final AcceptanceSet limits;
@@ -51,7 +48,7 @@ public final class NudgeRun {
     List<Path> all = new ArrayList<>();
     for (Path path : given) {
       if (Files.isDirectory(path)) {
-        pictures(path).stream().filter(picture -> !same(picture, rest)).forEach(all::add);
+        Pictures.in(path).stream().filter(picture -> !same(picture, rest)).forEach(all::add);
       } else {
         all.add(path);
       }
@@ -62,19 +59,12 @@ public final class NudgeRun {
     return all;
   }
 
-  private static boolean same(Path one, Path other) {
-    return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
-  }
-
-  /** The pictures of a folder in the order of their names. */
-  static List<Path> pictures(Path folder) {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(f -> f.getFileName().toString().toLowerCase(Locale.ROOT).matches(PICTURE))
-          .sorted()
-          .toList();
+  /** Whether two names lead to one file; what is not there is no other's. */
+  public static boolean same(Path one, Path other) {
+    try {
+      return Files.isSameFile(one, other);
     } catch (IOException e) {
-      throw new UserError(folder + " cannot be read; check its permissions");
+      return false;
     }
   }
 

@@ -4,15 +4,17 @@ import java.nio.file.Path;
 import leadlight.life.ProvenResults;
 import leadlight.model.result.PhotoInfo;
 import leadlight.record.JobRecord;
+import leadlight.record.engine.RecordPlace;
 import leadlight.report.ReportWriter;
 
 /**
  * Where the results of a photo go that is scored for no job: not over those that a record has
  * proven. The record is opened only where results of the photo lie already.
  */
-public record ResultPlace(Path out, Path record) {
+public record ResultPlace(Path out, RecordPlace record) {
 
-  Path of(PhotoInfo photo) {
+  /** The folder for the results of this photo. */
+  public Path of(PhotoInfo photo) {
     if (!ReportWriter.isIn(out, photo) || !JobRecord.isIn(record)) {
       return out;
     }

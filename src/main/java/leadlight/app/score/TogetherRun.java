@@ -11,6 +11,7 @@ import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
+import leadlight.photo.Pictures;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
@@ -25,15 +26,19 @@ public final class TogetherRun {
   private final PhotoScorer scorer;
   private final AcceptanceSet limits;
   private final ReportWriter writer;
-  private final Path out;
+  private final ResultPlace place;
   private final Consumer<Told> told;
 
   public TogetherRun(
-      Settings settings, AcceptanceSet limits, ReportWriter writer, Path out, Consumer<Told> told) {
+      Settings settings,
+      AcceptanceSet limits,
+      ReportWriter writer,
+      ResultPlace place,
+      Consumer<Told> told) {
     this.scorer = new PhotoScorer(settings, limits);
     this.limits = limits;
     this.writer = writer;
-    this.out = out;
+    this.place = place;
     this.told = told;
   }
 
@@ -74,7 +79,7 @@ public final class TogetherRun {
    * @throws UserError if they are too few or too many
    */
   public static List<Path> frames(Path folder) {
-    List<Path> files = NudgeRun.pictures(folder);
+    List<Path> files = Pictures.in(folder);
     new Burst().check(folder.toString(), files.size());
     return files;
   }
@@ -110,7 +115,10 @@ public final class TogetherRun {
   }
 
   private void report(JoinedRow.Result result, String behindName, Frame first) {
+    // With something behind the name they are no files that a record has proven.
+    Path out = behindName.isEmpty() ? place.of(result.scored().photo()) : place.out();
     WrittenReport written = writer.write(result.scored(), result.besides(), behindName, first, out);
-    told.accept(new Told.Reported(result.scored(), result.besides(), written));
+    Told.Reported report = new Told.Reported(result.scored(), result.besides(), written);
+    told.accept(out.equals(place.out()) ? report : new Told.Beside(report, place.out()));
   }
 }

@@ -11,6 +11,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import leadlight.photo.Pictures;
 
 /** The pictures below a folder. Links are followed, but for those that lead back above them. */
 final class PictureTree extends SimpleFileVisitor<Path> {

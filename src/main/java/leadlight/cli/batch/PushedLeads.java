@@ -1,6 +1,7 @@
 package leadlight.cli.batch;
 
 import java.nio.file.Path;
+import leadlight.app.score.ResultPlace;
 import leadlight.cli.option.PageOptions;
 import leadlight.connector.RowRequest;
 import leadlight.grade.limits.AcceptanceSet;
@@ -18,7 +19,7 @@ public interface PushedLeads {
    * @param limits to judge by
    * @param row what was asked for
    * @param pages how pages are to look
-   * @param out folder for the results
+   * @param place where the results go
    */
   record Sitting(
       Path folder,
@@ -27,7 +28,7 @@ public interface PushedLeads {
       AcceptanceSet limits,
       RowRequest row,
       PageOptions pages,
-      Path out) {}
+      ResultPlace place) {}
 
   /** Reads each photo as it comes, until stopped or until no lead is left; the exit status. */
   int watch(Sitting sitting);

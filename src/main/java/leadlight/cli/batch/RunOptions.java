@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.Optional;
 import leadlight.app.output.FaultLog;
 import leadlight.app.output.Reports;
+import leadlight.app.score.ResultPlace;
 import leadlight.batch.RunSetup;
 import leadlight.batch.list.Defaults;
 import leadlight.cli.bench.BenchOption;
@@ -92,7 +93,8 @@ final class RunOptions {
             set.id(),
             RowHint.of(Optional.empty(), body.side()),
             reader.opinions());
-    return new PushedLeads.Sitting(folder, rest, settings, set, row.request(), pages, out);
+    ResultPlace place = new ResultPlace(out, record.place());
+    return new PushedLeads.Sitting(folder, rest, settings, set, row.request(), pages, place);
   }
 
   private Optional<Bench> bench() {

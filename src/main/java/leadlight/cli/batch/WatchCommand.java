@@ -65,6 +65,9 @@ public final class WatchCommand implements Callable<Integer> {
       throw new UserError(folder + " is no folder; name the one that photos arrive in");
     }
     if (nudge.isPresent()) {
+      if (open) {
+        throw new UserError("--open follows single photos: leave it out with --nudge");
+      }
       return pushed.watch(options.sitting(folder, nudge.get()));
     }
     int threads = Runtime.getRuntime().availableProcessors();

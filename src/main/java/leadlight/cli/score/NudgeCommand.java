@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import leadlight.app.output.OutputFolder;
 import leadlight.app.output.Reports;
 import leadlight.app.score.NudgeRun;
+import leadlight.app.score.ResultPlace;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.HintOptions;
 import leadlight.cli.option.JobOptions;
@@ -101,7 +102,8 @@ public final class NudgeCommand implements Callable<Integer> {
         run.read(photos.get(0), NudgeRun.pushed(photos.get(0), photos.subList(1, photos.size())));
     try (result) {
       job.subject().ifPresent(subject -> record(result, subject, settings, set));
-      return new NudgeFiles(set, page, out, json, streams).write(result).code();
+      ResultPlace place = new ResultPlace(out, job.record().place());
+      return new NudgeFiles(set, page, place, json, streams).write(result).code();
     }
   }
 
@@ -125,7 +127,11 @@ public final class NudgeCommand implements Callable<Integer> {
           job.keep() ? new PhotoShelf(job.record().folder()).keep(photos.get(0)) : photos.get(0);
       long id = scorer.keep(result.rest(), kept, job.in(record, subject), result.alone()).scoring();
       result.nudge().leads().forEach(lead -> prod(record, id, lead));
-      streams.out().println("recorded as scoring " + id + ", each pushed lead as a prod");
+      Reports.refresh(record, job.record().folder(), id, of -> pages.context(of, row.request()))
+          .ifPresent(changed -> streams.err().println("leadlight: " + changed));
+      if (!json) {
+        streams.out().println("recorded as scoring " + id + ", each pushed lead as a prod");
+      }
     }
   }
 

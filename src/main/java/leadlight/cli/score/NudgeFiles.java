@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import leadlight.app.output.Reports;
 import leadlight.app.score.NudgeRun;
+import leadlight.app.score.ResultPlace;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.WholeFile;
@@ -23,20 +24,22 @@ final class NudgeFiles {
 
   private final ReportContext context;
   private final ReportWriter writer;
-  private final Path out;
+  private final ResultPlace place;
   private final boolean json;
   private final Streams streams;
 
-  NudgeFiles(AcceptanceSet limits, PhotoPage page, Path out, boolean json, Streams streams) {
+  NudgeFiles(
+      AcceptanceSet limits, PhotoPage page, ResultPlace place, boolean json, Streams streams) {
     this.context = Reports.context(limits);
     this.writer = new ReportWriter(context, page::html);
-    this.out = out;
+    this.place = place;
     this.json = json;
     this.streams = streams;
   }
 
   /** Writes results and picture, and says what was seen. */
   ExitStatus write(NudgeRun.Result nudge) {
+    Path out = place.of(nudge.scored().photo());
     WrittenReport written = writer.write(nudge.scored(), nudge.rest().frame(), out);
     byte[] report = NudgeReport.json(nudge.scored(), nudge.nudge(), context);
     Path jsonFile = beside(written.json(), ".nudge.json");
@@ -54,6 +57,11 @@ final class NudgeFiles {
       streams.out().println("  wrote " + picture);
       TerminalSummary.lines(nudge.scored(), Optional.of(written), TerminalSummary.Detail.USUAL)
           .forEach(streams.out()::println);
+      if (!out.equals(place.out())) {
+        streams
+            .out()
+            .println("  its results in " + place.out() + " are in the record and stay as they are");
+      }
     }
     return ExitStatus.of(NudgeJoin.verdict(nudge.scored(), nudge.nudge()));
   }

@@ -1,12 +1,12 @@
 package leadlight.cli.score;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import leadlight.app.output.OutputFolder;
+import leadlight.app.score.NudgeRun;
 import leadlight.app.score.NudgeSitting;
 import leadlight.app.score.PushList;
 import leadlight.batch.list.Arrivals;
@@ -32,7 +32,7 @@ public final class NudgeWatch implements PushedLeads {
 
   @Override
   public int watch(Sitting asked) {
-    OutputFolder.make(asked.out());
+    OutputFolder.make(asked.place().out());
     try (StopSignal signal = new StopSignal();
         NudgeSitting sitting = NudgeSitting.at(asked.rest(), asked.settings(), asked.limits())) {
       signal.asks(stop::countDown);
@@ -44,7 +44,7 @@ public final class NudgeWatch implements PushedLeads {
       begin(asked, list);
       take(asked, sitting, list);
       PhotoPage page = new PhotoPage(asked.pages().context(asked.limits(), asked.row()));
-      return new NudgeFiles(asked.limits(), page, asked.out(), false, streams)
+      return new NudgeFiles(asked.limits(), page, asked.place(), false, streams)
           .write(sitting.result())
           .code();
     }
@@ -64,7 +64,7 @@ public final class NudgeWatch implements PushedLeads {
     boolean waiting = !list.done();
     while (waiting) {
       for (Path photo : look(arrivals, asked.folder())) {
-        if (!same(photo, asked.rest())) {
+        if (!NudgeRun.same(photo, asked.rest())) {
           one(photo, sitting, list, asked.pages().words());
         }
       }
@@ -88,14 +88,6 @@ public final class NudgeWatch implements PushedLeads {
     }
     streams.out().println(list.next(words));
     streams.out().flush();
-  }
-
-  private static boolean same(Path one, Path other) {
-    try {
-      return Files.isSameFile(one, other);
-    } catch (IOException e) {
-      return false;
-    }
   }
 
   private boolean stopped() {

@@ -141,6 +141,7 @@ public final class ScoreCommand implements Callable<Integer> {
       ScoreTalk told,
       Optional<Subject> subject) {
     int count = threads.count();
+    ResultPlace place = new ResultPlace(out, job.record().place());
     if (legs.given()) {
       refuseMixed(subject);
       refuseWithLegs();
@@ -155,7 +156,7 @@ public final class ScoreCommand implements Callable<Integer> {
             "--bench judges one photo by itself: leave out --same-row, --placed and --burst");
       }
       Threads.set(count);
-      TogetherRun run = new TogetherRun(settings, set, writer, out, told::hear);
+      TogetherRun run = new TogetherRun(settings, set, writer, place, told::hear);
       if (burst.isPresent()) {
         run.burst(burst.get());
       } else {
@@ -171,7 +172,6 @@ public final class ScoreCommand implements Callable<Integer> {
       }
     } else {
       Optional<Bench> enrolled = bench.bench(reader.opinions());
-      ResultPlace place = new ResultPlace(out, job.record().folder());
       new ScoreRun(settings, set, enrolled, writer, place, told::hear).score(photos, count);
     }
   }

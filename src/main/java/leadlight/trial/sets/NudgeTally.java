@@ -50,6 +50,15 @@ public final class NudgeTally {
       return pin == truth.pin();
     }
 
+    /** Something was said that is not so, also of a lead beside the pushed one, never tried. */
+    private boolean grave() {
+      return switch (motion) {
+        case MOVES -> !rightPin() || !truth.loose();
+        case FIRM -> !rightPin() || truth.shiftUm() >= LOOSE_FROM_UM;
+        case NOT_TOUCHED, CANNOT_TELL -> false;
+      };
+    }
+
     private double errorUm() {
       return Math.abs(shiftUm - truth.shiftUm());
     }
@@ -141,14 +150,10 @@ public final class NudgeTally {
   }
 
   private static String told(Outcome o) {
-    boolean grave =
-        o.rightPin()
-            && ((!o.truth().loose() && o.motion() == Motion.MOVES)
-                || (o.truth().shiftUm() >= LOOSE_FROM_UM && o.motion() == Motion.FIRM));
     return String.format(
         Locale.ROOT,
         "%s%s: pin %d, %s by %.1f um; said: pin %d, %s, %.1f um (u %.1f) %s",
-        grave ? "WRONG " : "",
+        o.grave() ? "WRONG " : "",
         o.truth().photo().getFileName(),
         o.truth().pin(),
         o.truth().loose() ? "loose" : "firm",

@@ -27,6 +27,7 @@ class NudgeRunTest {
     Path second = Files.createFile(folder.resolve("c.PNG"));
     Path first = Files.createFile(folder.resolve("b.jpg"));
     Files.createFile(folder.resolve("notes.txt"));
+    Files.createFile(folder.resolve("._b.jpg"));
     assertThat(NudgeRun.pushed(rest, List.of(folder))).containsExactly(first, second);
   }
 

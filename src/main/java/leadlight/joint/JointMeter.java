@@ -6,11 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import leadlight.joint.cut.GeometryFinder;
-import leadlight.joint.cut.JointPatch;
-import leadlight.joint.cut.RowGeometry;
-import leadlight.joint.cut.RowLight;
-import leadlight.joint.cut.Straightener;
 import leadlight.joint.cut.TypicalJoint;
 import leadlight.joint.dirt.DirtLimits;
 import leadlight.joint.judge.DirtEvidence;
@@ -75,32 +70,6 @@ public final class JointMeter {
   /** Cuts the joints out of the photo, which must stay open while they are measured. */
   public CutRow cut(Frame frame, RowSpec spec, RowOutcome.Found row) {
     return new CutRow(frame, spec, row);
-  }
-
-  /**
-   * How much places look like the row's own metal, 1 as its typical lead, 0 as the board.
-   *
-   * @param surely how surely each place is a lead
-   * @param perhaps how much of a lead each place may be at most
-   * @param runsOn how unlike board the strip beyond each place's land is, either way
-   */
-  public record Metal(List<Double> surely, List<Double> perhaps, List<Double> runsOn) {}
-
-  /**
-   * What lies at the places of a row and beyond its ends.
-   *
-   * @param spec the row with some places more at either end
-   * @param row where they are
-   * @param beyond how many places were added at either end
-   */
-  public Metal metal(Frame frame, RowSpec spec, RowOutcome.Found row, int beyond) {
-    int leads = spec.leads() - 2 * beyond;
-    List<JointPatch> patches = new Straightener(spec, row.leads()).patches(frame);
-    List<JointPatch> own = patches.subList(beyond, beyond + leads);
-    RowGeometry geometry = new GeometryFinder(spec, own).find();
-    StraightRow straight = StraightRow.of(patches, geometry, RowLight.of(own, geometry));
-    MetalPlaces places = new MetalPlaces(straight.levelled(), geometry, beyond, leads);
-    return new Metal(places.surely(), places.perhaps(), places.runsOn());
   }
 
   /** Joints cut out of a photo, to be read and measured: one without the other, or both at once. */

@@ -3,11 +3,19 @@ package leadlight.joint;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import leadlight.joint.cut.GeometryFinder;
+import leadlight.joint.cut.JointPatch;
 import leadlight.joint.cut.JointTuning;
 import leadlight.joint.cut.LevelledPatch;
 import leadlight.joint.cut.RowGeometry;
+import leadlight.joint.cut.RowLight;
+import leadlight.joint.cut.Straightener;
 import leadlight.joint.cut.Zone;
+import leadlight.joint.place.StraightRow;
+import leadlight.model.row.RowOutcome;
+import leadlight.model.row.RowSpec;
 import leadlight.numeric.Quantiles;
+import leadlight.vision.Frame;
 
 /**
  * How much each place of a row looks like the row's own metal: 1 as its typical lead on its land, 0
@@ -25,7 +33,7 @@ import leadlight.numeric.Quantiles;
  * own places scatter by is added to the typical difference, as squares, so that little of what then
  * shows counts as metal or as board.
  */
-final class MetalPlaces {
+public final class MetalPlaces {
 
   private static final JointTuning.Metal METAL = JointTuning.builtIn().metal();
 
@@ -42,12 +50,22 @@ final class MetalPlaces {
   private final double[] scale;
 
   /**
-   * Takes the places.
+   * What lies at the places of a row and beyond its ends.
    *
-   * @param first the first place of the row itself among them
-   * @param leads places of the row
+   * @param spec the row with some places more at either end
+   * @param row where they are
+   * @param beyond how many places were added at either end
    */
-  MetalPlaces(List<LevelledPatch> places, RowGeometry geometry, int first, int leads) {
+  public static MetalPlaces of(Frame frame, RowSpec spec, RowOutcome.Found row, int beyond) {
+    int leads = spec.leads() - 2 * beyond;
+    List<JointPatch> patches = new Straightener(spec, row.leads()).patches(frame);
+    List<JointPatch> own = patches.subList(beyond, beyond + leads);
+    RowGeometry geometry = new GeometryFinder(spec, own).find();
+    StraightRow straight = StraightRow.of(patches, geometry, RowLight.of(own, geometry));
+    return new MetalPlaces(straight.levelled(), geometry, beyond, leads);
+  }
+
+  private MetalPlaces(List<LevelledPatch> places, RowGeometry geometry, int first, int leads) {
     this.places = places;
     this.geometry = geometry;
     this.first = first;
@@ -85,7 +103,7 @@ final class MetalPlaces {
    * How surely each place is a lead of the row: the lesser of its two sides, each the mean of its
    * stretches; the inner side in the row's own colours, the outer by size.
    */
-  List<Double> surely() {
+  public List<Double> surely() {
     return IntStream.range(0, places.size())
         .mapToObj(i -> surely(places.get(i), i < first ? 1 : 0))
         .toList();
@@ -101,7 +119,7 @@ final class MetalPlaces {
   }
 
   /** How much of a lead each place may be: the greatest of its sides and stretches. */
-  List<Double> perhaps() {
+  public List<Double> perhaps() {
     return places.stream().map(this::perhaps).toList();
   }
 
@@ -125,7 +143,7 @@ final class MetalPlaces {
   }
 
   /** How unlike board the strip beyond each place's land is, more or less than 0. */
-  List<Double> runsOn() {
+  public List<Double> runsOn() {
     return places.stream().map(this::beyond).toList();
   }
 

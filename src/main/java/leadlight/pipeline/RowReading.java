@@ -39,7 +39,7 @@ public final class RowReading {
     this.meter = meter;
     RowEye eye = new RowEye(meter, settings);
     this.count = new PinCount(eye);
-    this.leadCount = new LeadCount(meter, settings.row());
+    this.leadCount = new LeadCount(settings.row());
     this.check = new RowCheck(eye, count);
   }
 

@@ -3,10 +3,8 @@ package leadlight.register;
 import java.util.Comparator;
 import java.util.List;
 import leadlight.model.Homography;
-import leadlight.model.PointPx;
 import leadlight.model.picture.ColourPatch;
 import leadlight.model.picture.Plane;
-import leadlight.model.row.Lead;
 import leadlight.model.row.RowOutcome;
 import leadlight.register.Alignment.Freedom;
 import leadlight.vision.Frame;
@@ -32,7 +30,7 @@ public final class Registrar {
     this.photo = photo;
     this.row = row;
     this.pitchMm = pitchMm;
-    this.grid = grid();
+    this.grid = RowGrid.around(row, pitchMm, tuning);
   }
 
   /** The finest grid: the row with board around it. */
@@ -54,33 +52,6 @@ public final class Registrar {
         laid.likeness(),
         laid.ownLikeness(),
         laid.margin());
-  }
-
-  private RowGrid grid() {
-    Homography toMm = row.mmToPx().inverse();
-    double uMin = Double.MAX_VALUE;
-    double uMax = -Double.MAX_VALUE;
-    double vMin = Double.MAX_VALUE;
-    double vMax = -Double.MAX_VALUE;
-    for (Lead lead : row.leads()) {
-      for (PointPx at : List.of(lead.heelPx(), lead.toePx(), lead.landToePx())) {
-        PointPx mm = toMm.map(at.x(), at.y());
-        uMin = Math.min(uMin, mm.x());
-        uMax = Math.max(uMax, mm.x());
-        vMin = Math.min(vMin, mm.y());
-        vMax = Math.max(vMax, mm.y());
-      }
-    }
-    double ends = tuning.beyondEndsPitch().value() * pitchMm;
-    double behind = tuning.behindHeelPitch().value() * pitchMm;
-    double ahead = tuning.aheadPitch().value() * pitchMm;
-    double scale = Math.min(row.pitchPx(), tuning.finePitchPx().value()) / pitchMm;
-    return new RowGrid(
-        uMin - ends,
-        vMin - behind,
-        scale,
-        (int) Math.ceil((uMax - uMin + 2 * ends) * scale),
-        (int) Math.ceil((vMax - vMin + behind + ahead) * scale));
   }
 
   /** Lays a photo over, taken by a camera that moved little. */

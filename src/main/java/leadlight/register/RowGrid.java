@@ -1,6 +1,11 @@
 package leadlight.register;
 
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.stream.Stream;
 import leadlight.model.Homography;
+import leadlight.model.PointPx;
+import leadlight.model.row.RowOutcome;
 
 /**
  * A grid of pixels over the row frame: column i lies at u = {@code fromUMm + i / pxPerMm}, row j at
@@ -19,6 +24,28 @@ public record RowGrid(double fromUMm, double fromVMm, double pxPerMm, int width,
     if (!(pxPerMm > 0) || width < 1 || height < 1) {
       throw new IllegalArgumentException("no grid: " + width + " x " + height + " at " + pxPerMm);
     }
+  }
+
+  /** The finest grid for a row: its leads and lands with board around them. */
+  static RowGrid around(RowOutcome.Found row, double pitchMm, RegisterTuning tuning) {
+    Homography toMm = row.mmToPx().inverse();
+    List<PointPx> places =
+        row.leads().stream()
+            .flatMap(lead -> Stream.of(lead.heelPx(), lead.toePx(), lead.landToePx()))
+            .map(at -> toMm.map(at.x(), at.y()))
+            .toList();
+    DoubleSummaryStatistics u = places.stream().mapToDouble(PointPx::x).summaryStatistics();
+    DoubleSummaryStatistics v = places.stream().mapToDouble(PointPx::y).summaryStatistics();
+    double ends = tuning.beyondEndsPitch().value() * pitchMm;
+    double behind = tuning.behindHeelPitch().value() * pitchMm;
+    double ahead = tuning.aheadPitch().value() * pitchMm;
+    double scale = Math.min(row.pitchPx(), tuning.finePitchPx().value()) / pitchMm;
+    return new RowGrid(
+        u.getMin() - ends,
+        v.getMin() - behind,
+        scale,
+        (int) Math.ceil((u.getMax() - u.getMin() + 2 * ends) * scale),
+        (int) Math.ceil((v.getMax() - v.getMin() + behind + ahead) * scale));
   }
 
   /** From grid pixels to millimetres. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import leadlight.joint.JointMeter;
+import leadlight.joint.MetalPlaces;
 import leadlight.model.PointPx;
 import leadlight.model.remark.NoteOfRow;
 import leadlight.model.row.LandSpec;
@@ -21,12 +21,10 @@ import leadlight.vision.Frame;
  */
 public final class LeadCount {
 
-  private final JointMeter meter;
   private final RowSpec spec;
   private final RowLimits.Ends limits = RowLimits.builtIn().ends();
 
-  public LeadCount(JointMeter meter, RowSpec spec) {
-    this.meter = meter;
+  public LeadCount(RowSpec spec) {
     this.spec = spec;
   }
 
@@ -40,7 +38,7 @@ public final class LeadCount {
       return new RowOutcome.NotFound(new NoteOfRow.RowCropped(spec.leads()), row.considered());
     }
     RowOutcome.Found wide = widened(row, beyond);
-    JointMeter.Metal metal = meter.metal(photo.frame(), widened(beyond), wide, beyond);
+    MetalPlaces metal = MetalPlaces.of(photo.frame(), widened(beyond), wide, beyond);
     List<Boolean> shown = wide.leads().stream().map(lead -> inside(photo, lead)).toList();
     Ends ends = new Ends(metal, shown, beyond);
     int moved = ends.moved();
@@ -56,14 +54,14 @@ public final class LeadCount {
   /** What the ends of a row show. */
   private final class Ends {
 
-    private final JointMeter.Metal metal;
+    private final MetalPlaces metal;
     private final List<Boolean> inPicture;
     private final int moreBefore;
     private final int moreBehind;
     private final int lessBefore;
     private final int lessBehind;
 
-    Ends(JointMeter.Metal metal, List<Boolean> inPicture, int beyond) {
+    Ends(MetalPlaces metal, List<Boolean> inPicture, int beyond) {
       this.metal = metal;
       this.inPicture = inPicture;
       int last = inPicture.size() - 1 - beyond;

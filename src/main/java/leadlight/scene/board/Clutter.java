@@ -5,8 +5,8 @@ import leadlight.scene.chance.Grain;
 import leadlight.scene.light.Hit;
 import leadlight.scene.light.Shader;
 import leadlight.scene.plan.BoardSpec;
+import leadlight.scene.plan.BoardSpec.Neighbour;
 import leadlight.scene.plan.Material;
-import leadlight.scene.plan.Neighbour;
 import leadlight.scene.plan.SceneSpec;
 
 /** The row's neighbours as height fields: chips, shell legs in their solder, test lands. */

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import leadlight.scene.chance.Dice;
 import leadlight.scene.plan.BoardSpec;
+import leadlight.scene.plan.BoardSpec.Neighbour;
 import leadlight.scene.plan.BodySpec;
 import leadlight.scene.plan.Dirt;
 import leadlight.scene.plan.DirtKind;
 import leadlight.scene.plan.Material;
 import leadlight.scene.plan.MetalSpec;
-import leadlight.scene.plan.Neighbour;
 import leadlight.scene.plan.PartSpec;
 
 /** Draws the board, what stands and lies about on it, and the body behind the leads. */

@@ -3,7 +3,6 @@ package leadlight.scene.light;
 import java.util.ArrayList;
 import java.util.List;
 import leadlight.scene.camera.Projection;
-import leadlight.scene.plan.LampKind;
 import leadlight.scene.plan.LampSpec;
 
 /** All lamps of a scene as single directions, in the row frame. */
@@ -59,7 +58,7 @@ public final class Light {
   /** Shadows are cut exactly towards the one lamp that throws hard ones. */
   private static double sharpest(List<LampSpec> lamps, Projection camera) {
     for (LampSpec lamp : lamps) {
-      if (lamp.kind() == LampKind.PATCH) {
+      if (lamp.kind() == LampSpec.Kind.PATCH) {
         double a = lamp.azimuthDeg() * DEG;
         double[] w = camera.toRow(Math.cos(a), Math.sin(a), 0);
         return Math.atan2(w[1], w[0]);

@@ -14,7 +14,7 @@ package leadlight.scene.plan;
  * @param blue colour
  */
 public record LampSpec(
-    LampKind kind,
+    Kind kind,
     double elevationDeg,
     double spreadDeg,
     double azimuthDeg,
@@ -23,6 +23,18 @@ public record LampSpec(
     double red,
     double green,
     double blue) {
+
+  /** The shapes of light. */
+  public enum Kind {
+    /** A circle of light round the lens. */
+    RING,
+    /** Light through the lens. */
+    COAXIAL,
+    /** Light from everywhere. */
+    DOME,
+    /** A patch of light to one side: bench lamp, window or a phone's torch. */
+    PATCH
+  }
 
   /** The same lamp, standing elsewhere and brighter or darker. */
   public LampSpec shifted(double moreElevationDeg, double moreAzimuthDeg, double times) {

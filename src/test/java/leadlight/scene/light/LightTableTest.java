@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import leadlight.scene.camera.Projection;
-import leadlight.scene.plan.LampKind;
 import leadlight.scene.plan.LampSpec;
 import leadlight.scene.render.Examples;
 import org.junit.jupiter.api.Test;
@@ -24,19 +23,19 @@ class LightTableTest {
   @ParameterizedTest
   @ValueSource(doubles = {30, 45, 60, 70})
   void aRingLightsTheFacetsOfTheMirrorRule(double elevationDeg) {
-    LightTable table = new LightTable(light(LampKind.RING, elevationDeg, 3), VIEW, 0.08);
+    LightTable table = new LightTable(light(LampSpec.Kind.RING, elevationDeg, 3), VIEW, 0.08);
     assertThat(brightestTilt(table)).isCloseTo((90 - elevationDeg) / 2, within(2.5));
   }
 
   @Test
   void aCoaxialLampLightsLevelFacets() {
-    LightTable table = new LightTable(light(LampKind.COAXIAL, 90, 8), VIEW, 0.08);
+    LightTable table = new LightTable(light(LampSpec.Kind.COAXIAL, 90, 8), VIEW, 0.08);
     assertThat(brightestTilt(table)).isLessThan(2.5);
   }
 
   @Test
   void aDomeLightsEveryTiltToHalfARightAngleAlike() {
-    LightTable table = new LightTable(light(LampKind.DOME, 0, 0), VIEW, 0.2);
+    LightTable table = new LightTable(light(LampSpec.Kind.DOME, 0, 0), VIEW, 0.2);
     double most = 0;
     double least = 1e9;
     for (int tilt = 8; tilt <= 30; tilt += 2) {
@@ -49,11 +48,11 @@ class LightTableTest {
 
   @Test
   void aMatteLevelSurfaceSendsItsShareOverPi() {
-    LightTable table = new LightTable(light(LampKind.RING, 45, 6), VIEW, 0);
+    LightTable table = new LightTable(light(LampSpec.Kind.RING, 45, 6), VIEW, 0);
     assertThat(level(table, 0)).isCloseTo(1 / Math.PI, within(1e-3));
   }
 
-  private static Light light(LampKind kind, double elevationDeg, double spreadDeg) {
+  private static Light light(LampSpec.Kind kind, double elevationDeg, double spreadDeg) {
     LampSpec lamp = new LampSpec(kind, elevationDeg, spreadDeg, 0, 0, 1, 1, 1, 1);
     return new Light(List.of(lamp), new Projection(Examples.camera(0, 0, 0, 0)));
   }

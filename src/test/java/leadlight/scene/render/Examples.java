@@ -11,7 +11,6 @@ import leadlight.scene.plan.Bridge;
 import leadlight.scene.plan.Condition;
 import leadlight.scene.plan.Dirt;
 import leadlight.scene.plan.JointPlan;
-import leadlight.scene.plan.LampKind;
 import leadlight.scene.plan.LampSpec;
 import leadlight.scene.plan.Mask;
 import leadlight.scene.plan.Material;
@@ -63,7 +62,7 @@ public final class Examples {
         new BoardSpec(
             Mask.GREEN, Material.GOLD, 0.05, false, 0, 0.15, false, 0, false, 0, List.of()),
         new MetalSpec(Material.TIN, 0.25, 0, 0.12, 0, 0.25, null),
-        List.of(new LampSpec(LampKind.RING, 55, 8, 0, 0, 1, 1, 1, 1)),
+        List.of(new LampSpec(LampSpec.Kind.RING, 55, 8, 0, 0, 1, 1, 1, 1)),
         new CameraSpec(
             240,
             160,

@@ -12,7 +12,6 @@ import leadlight.scene.SceneFiles;
 import leadlight.scene.draw.SceneSampler;
 import leadlight.scene.plan.Dirt;
 import leadlight.scene.plan.DirtKind;
-import leadlight.scene.plan.LampKind;
 import leadlight.scene.plan.LampSpec;
 import leadlight.scene.plan.SceneSpec;
 import org.junit.jupiter.api.Test;
@@ -105,7 +104,7 @@ class SceneRendererTest {
         s.body(),
         s.board(),
         s.metal(),
-        List.of(new LampSpec(LampKind.COAXIAL, 90, 8, 0, 0, 1, 1, 1, 1)),
+        List.of(new LampSpec(LampSpec.Kind.COAXIAL, 90, 8, 0, 0, 1, 1, 1, 1)),
         s.camera(),
         s.joints(),
         s.bridges(),

@@ -14,7 +14,6 @@ import leadlight.scene.light.LightTable;
 import leadlight.scene.light.Shader;
 import leadlight.scene.plan.Condition;
 import leadlight.scene.plan.JointPlan;
-import leadlight.scene.plan.LampKind;
 import leadlight.scene.plan.LampSpec;
 import leadlight.scene.plan.SceneSpec;
 import leadlight.scene.render.Examples;
@@ -171,7 +170,7 @@ class RaisedLandTest {
   private double middle(SceneSpec spec) {
     RowLayout row = new RowLayout(spec);
     Projection camera = new Projection(spec.camera());
-    LampSpec lamp = new LampSpec(LampKind.COAXIAL, 90, 4, 0, 0, 1, 1, 1, 1);
+    LampSpec lamp = new LampSpec(LampSpec.Kind.COAXIAL, 90, 4, 0, 0, 1, 1, 1, 1);
     Light light = new Light(List.of(lamp), camera);
     LightTable table = new LightTable(light, camera.toRow(0, 0, 1), spec.metal().landRoughness());
     Tracer tracer = tracer(row);

@@ -11,7 +11,7 @@ import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.result.Nudge;
 import leadlight.model.row.RowOutcome;
-import leadlight.motion.NudgeReader;
+import leadlight.motion.NudgeJudge;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
 import leadlight.record.said.BenchTest;
@@ -45,14 +45,14 @@ final class NudgeShot {
             .open(at)
             .orElseThrow(() -> new Refused(bench.setup().words().get("desk.photo-gone")));
     try (rest) {
-      NudgeReader reader = new NudgeReader(rest.frame(), found, at.method().settings().row());
+      NudgeJudge reader = new NudgeJudge(rest.frame(), found, at.method().settings().row());
       return told(reader.together(List.of(pushed(picture, reader))), scoring);
     } catch (UserError e) {
       throw new Refused(e.getMessage());
     }
   }
 
-  private NudgeReader.Read pushed(byte[] picture, NudgeReader reader) throws Refused {
+  private NudgeJudge.Read pushed(byte[] picture, NudgeJudge reader) throws Refused {
     try {
       Path aside = Files.createTempFile("leadlight-nudge", ".jpg");
       try {

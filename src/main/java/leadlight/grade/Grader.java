@@ -96,7 +96,7 @@ public final class Grader {
 
   /** Whether on this make of photo nothing is said of wetting. */
   public boolean unfamiliar(Familiarity make) {
-    return RowRules.unfamiliar(make, decision);
+    return UnknownMake.is(make, decision);
   }
 
   /** The opinions on a joint that count, as one. */
@@ -163,7 +163,8 @@ public final class Grader {
             .filter(it -> it.verdict() != Verdict.UNJUDGED)
             .filter(
                 it ->
-                    it.findings().stream().anyMatch(f -> Gathered.LACKS_SOLDER.contains(f.kind())))
+                    it.findings().stream()
+                        .anyMatch(f -> JointFindings.LACKS_SOLDER.contains(f.kind())))
             .toList();
     return Stream.of(path(unjudged), path(suspect)).flatMap(List::stream).toList();
   }
@@ -196,8 +197,8 @@ public final class Grader {
     return doubt instanceof Doubt.FilletNotSeen
         || doubt instanceof Doubt.BenchUnsure
         || (doubt instanceof Doubt.Possible possible
-            && Gathered.LACKS_SOLDER.contains(possible.kind()))
+            && JointFindings.LACKS_SOLDER.contains(possible.kind()))
         || (doubt instanceof Doubt.OpinionsDiffer differ
-            && Gathered.LACKS_SOLDER.contains(differ.kind()));
+            && JointFindings.LACKS_SOLDER.contains(differ.kind()));
   }
 }

@@ -31,10 +31,10 @@ final class JointGrading {
   private final Decision decision;
   private final Joint joint;
   private final Weighing.Weighed opinion;
-  private final Gathered gathered;
+  private final JointFindings gathered;
   private final SolderSeen solder;
   private final OverhangLimit overhang;
-  private final MetalSeen metal;
+  private final BridgeByMetal metal;
 
   JointGrading(RowRules rules, Joint joint, Weighing.Weighed opinion) {
     this.rules = rules;
@@ -42,9 +42,9 @@ final class JointGrading {
     this.joint = joint;
     this.opinion = opinion;
     this.overhang = new OverhangLimit(rules, joint, opinion);
-    this.gathered = new Gathered(rules, joint, opinion);
+    this.gathered = new JointFindings(rules, joint, opinion);
     this.solder = new SolderSeen(gathered);
-    this.metal = new MetalSeen(gathered);
+    this.metal = new BridgeByMetal(gathered);
   }
 
   /** The verdict. */

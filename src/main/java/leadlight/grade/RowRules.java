@@ -1,7 +1,6 @@
 package leadlight.grade;
 
 import java.util.Optional;
-import leadlight.data.Figure;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.grade.limits.Rule;
 import leadlight.model.FindingKind;
@@ -35,12 +34,7 @@ record RowRules(
   }
 
   boolean unfamiliarPhoto() {
-    return unfamiliar(make, decision);
-  }
-
-  static boolean unfamiliar(Familiarity make, Decision decision) {
-    Figure from = make.byReader() ? decision.unfamiliarFrom() : decision.unfamiliarFromByMeasures();
-    return make.unfamiliar() >= from.value();
+    return UnknownMake.is(make, decision);
   }
 
   /** Whether an enrolled bench judges this photo. */

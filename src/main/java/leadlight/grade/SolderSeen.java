@@ -26,9 +26,9 @@ final class SolderSeen {
   private final Decision decision;
   private final Joint joint;
   private final Weighing.Weighed opinion;
-  private final Gathered gathered;
+  private final JointFindings gathered;
 
-  SolderSeen(Gathered gathered) {
+  SolderSeen(JointFindings gathered) {
     this.gathered = gathered;
     this.rules = gathered.rules();
     this.decision = rules.decision();
@@ -69,7 +69,7 @@ final class SolderSeen {
    * by the general opinions.
    */
   void wetting() {
-    if (!new BenchWetting(rules, joint.pin(), opinion)
+    if (!new SolderByEnrolment(rules, joint.pin(), opinion)
         .settles(gathered.findings(), gathered.doubts(), gathered.grounds())) {
       generalWetting();
     }
@@ -90,7 +90,9 @@ final class SolderSeen {
    */
   private void generalWetting() {
     List<Chances.Fault> lack =
-        gathered.faults().stream().filter(it -> Gathered.LACKS_SOLDER.contains(it.kind())).toList();
+        gathered.faults().stream()
+            .filter(it -> JointFindings.LACKS_SOLDER.contains(it.kind()))
+            .toList();
     Chances.Fault likeliest = lack.get(0);
     if (rules.unfamiliarPhoto()) {
       gathered.doubts().add(unfamiliar());

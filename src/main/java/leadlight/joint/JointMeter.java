@@ -13,7 +13,7 @@ import leadlight.joint.judge.EvidenceMaker;
 import leadlight.joint.judge.FitnessLimits;
 import leadlight.joint.judge.JointFitness;
 import leadlight.joint.judge.Judgement;
-import leadlight.joint.judge.MetalRule;
+import leadlight.joint.judge.MetalAcrossRule;
 import leadlight.joint.judge.PlacementEvidence;
 import leadlight.joint.place.PlacedLead;
 import leadlight.joint.place.PlacementModel;
@@ -46,7 +46,7 @@ public final class JointMeter {
   private static final double RATHER_YES = 0.5;
 
   private final Judgement judgement = Judgement.builtIn();
-  private final MetalRule metal = MetalRule.builtIn();
+  private final MetalAcrossRule metal = MetalAcrossRule.builtIn();
   private final FitnessLimits limits = FitnessLimits.builtIn();
   private final DirtLimits dirtLimits = DirtLimits.builtIn();
   private final PlacementModel placementModel = PlacementModel.builtIn();

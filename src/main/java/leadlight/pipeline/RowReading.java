@@ -16,8 +16,8 @@ import leadlight.photo.Photo;
 import leadlight.reader.SecondReader;
 import leadlight.row.RowFinder;
 import leadlight.row.RowSearch;
-import leadlight.rowcheck.LeadCount;
-import leadlight.rowcheck.PinCount;
+import leadlight.rowcheck.CountCheck;
+import leadlight.rowcheck.FirstPin;
 import leadlight.rowcheck.RowCheck;
 import leadlight.rowcheck.RowEye;
 
@@ -31,15 +31,15 @@ public final class RowReading {
   private final JointMeter meter;
   private final RowFinder finder = new RowFinder();
   private final RowCheck check;
-  private final PinCount count;
-  private final LeadCount leadCount;
+  private final FirstPin count;
+  private final CountCheck leadCount;
 
   public RowReading(Settings settings, JointMeter meter) {
     this.settings = settings;
     this.meter = meter;
     RowEye eye = new RowEye(meter, settings);
-    this.count = new PinCount(eye);
-    this.leadCount = new LeadCount(settings.row());
+    this.count = new FirstPin(eye);
+    this.leadCount = new CountCheck(settings.row());
     this.check = new RowCheck(eye, count);
   }
 

@@ -19,7 +19,7 @@ public final class RowCheck {
 
   private final RowEye eye;
   private final Surroundings surroundings;
-  private final PinCount count;
+  private final FirstPin count;
   private final RowLimits limits = RowLimits.builtIn();
 
   private record Looked(PossibleRow possible, double strangeness) {
@@ -33,7 +33,7 @@ public final class RowCheck {
     }
   }
 
-  public RowCheck(RowEye eye, PinCount count) {
+  public RowCheck(RowEye eye, FirstPin count) {
     this.count = count;
     this.eye = eye;
     this.surroundings = new Surroundings(eye);

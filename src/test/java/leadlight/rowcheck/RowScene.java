@@ -84,10 +84,10 @@ record RowScene(TrialPhoto picture) {
     return with((photo, count) -> count.endsAtItsEnds(photo, row));
   }
 
-  private <T> T with(BiFunction<Photo, PinCount, T> look) {
+  private <T> T with(BiFunction<Photo, FirstPin, T> look) {
     try (Photo photo = photo()) {
       RowEye eye = new RowEye(new JointMeter(), settings(spec(0), Opinions.BOTH));
-      return look.apply(photo, new PinCount(eye));
+      return look.apply(photo, new FirstPin(eye));
     }
   }
 

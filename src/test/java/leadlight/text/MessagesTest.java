@@ -52,7 +52,7 @@ class MessagesTest {
     Set<String> signals = new TreeSet<>();
     judgement.findValues("signals").forEach(names -> names.forEach(it -> signals.add(it.asText())));
     assertThat(signals).hasSizeGreaterThan(20);
-    // The one that no card asks for: MetalRule.
+    // The one that no card asks for: MetalAcrossRule.
     signals.add("gap_metal_across");
     for (String signal : signals) {
       String name = signal.replaceFirst("^(row|typical)_", "");

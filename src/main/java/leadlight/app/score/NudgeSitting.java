@@ -9,7 +9,7 @@ import leadlight.model.result.Nudge;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowOutcome;
-import leadlight.motion.NudgeReader;
+import leadlight.motion.NudgeJudge;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
 import leadlight.pipeline.PhotoScorer;
@@ -22,15 +22,15 @@ public final class NudgeSitting implements AutoCloseable {
   private final ScoredPhoto alone;
   private final RowOutcome.Found row;
   private final AcceptanceSet limits;
-  private final NudgeReader reader;
-  private final List<NudgeReader.Read> reads = new ArrayList<>();
+  private final NudgeJudge reader;
+  private final List<NudgeJudge.Read> reads = new ArrayList<>();
 
   private NudgeSitting(PhotoScorer.Open open, RowOutcome.Found row, AcceptanceSet limits) {
     this.rest = open.photo();
     this.alone = open.scored();
     this.row = row;
     this.limits = limits;
-    this.reader = new NudgeReader(rest.frame(), row, alone.settings().row());
+    this.reader = new NudgeJudge(rest.frame(), row, alone.settings().row());
   }
 
   /**
@@ -63,10 +63,9 @@ public final class NudgeSitting implements AutoCloseable {
    *
    * @throws UserError if it is no fit picture
    */
-  public NudgeReader.Read add(Path file) {
+  public NudgeJudge.Read add(Path file) {
     try (Photo photo = new Deadline().read(file)) {
-      NudgeReader.Read read =
-          reader.read(photo.frame(), photo.info().file(), photo.info().sha256());
+      NudgeJudge.Read read = reader.read(photo.frame(), photo.info().file(), photo.info().sha256());
       reads.add(read);
       return read;
     }

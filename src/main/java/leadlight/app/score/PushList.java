@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import leadlight.model.remark.Note;
 import leadlight.model.result.Nudge.Moved;
-import leadlight.motion.NudgeReader;
+import leadlight.motion.NudgeJudge;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
@@ -26,7 +26,7 @@ public final class PushList {
   }
 
   /** Ticks off the lead that a photo tells of; one line on what it says. */
-  public String took(NudgeReader.Read read, Messages words) {
+  public String took(NudgeJudge.Read read, Messages words) {
     String photo = read.pushed().file() + ": ";
     Optional<Note> why = read.pushed().reason().or(() -> read.lead().flatMap(Moved::reason));
     if (read.lead().isEmpty()) {

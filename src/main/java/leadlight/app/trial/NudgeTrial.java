@@ -9,7 +9,7 @@ import leadlight.model.result.Nudge.Motion;
 import leadlight.model.result.Nudge.Moved;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
-import leadlight.motion.NudgeReader;
+import leadlight.motion.NudgeJudge;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
 import leadlight.pipeline.InOrder;
@@ -49,10 +49,9 @@ public final class NudgeTrial {
 
   private static NudgeTally.Outcome read(
       Photo rest, RowOutcome.Found row, RowSpec spec, NudgeTruth.Pushed truth) {
-    NudgeReader reader = new NudgeReader(rest.frame(), row, spec);
+    NudgeJudge reader = new NudgeJudge(rest.frame(), row, spec);
     try (Photo photo = new Deadline().read(truth.photo())) {
-      NudgeReader.Read read =
-          reader.read(photo.frame(), photo.info().file(), photo.info().sha256());
+      NudgeJudge.Read read = reader.read(photo.frame(), photo.info().file(), photo.info().sha256());
       Optional<Moved> lead = read.lead();
       return new NudgeTally.Outcome(
           truth,

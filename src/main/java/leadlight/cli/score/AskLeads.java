@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import leadlight.app.score.LeadCount;
+import leadlight.app.score.LeadsShown;
 import leadlight.cli.terminal.Streams;
 import leadlight.connector.RowRequest;
 import leadlight.model.UserError;
@@ -25,7 +25,7 @@ final class AskLeads {
       return asked;
     }
     int shown =
-        LeadCount.shown(asked, photo)
+        LeadsShown.shown(asked, photo)
             .orElseThrow(
                 () ->
                     new UserError(

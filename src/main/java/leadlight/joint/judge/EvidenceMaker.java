@@ -18,10 +18,10 @@ public final class EvidenceMaker {
 
   private final Judgement judgement;
   private final RowSignals row;
-  private final MetalRule metal;
+  private final MetalAcrossRule metal;
   private final List<OptionalDouble> crossed;
 
-  public EvidenceMaker(Judgement judgement, MetalRule metal, RowSignals row) {
+  public EvidenceMaker(Judgement judgement, MetalAcrossRule metal, RowSignals row) {
     this.judgement = judgement;
     this.metal = metal;
     this.row = row;

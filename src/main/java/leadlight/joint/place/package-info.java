@@ -1,5 +1,5 @@
 /**
- * Where each lead is, how surely, and how far it stands off its land: the toe is placed here.
+ * Where each lead is, how surely, and how far it stands off its land.
  *
  * <p>In: straightened patches. Out: placed leads. May use: {@code data}, {@code joint.cut}, {@code
  * model}, {@code model.row}, {@code numeric}, {@code vision}.

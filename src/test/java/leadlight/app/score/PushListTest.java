@@ -11,7 +11,7 @@ import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.result.Nudge.Motion;
 import leadlight.model.result.Nudge.Moved;
 import leadlight.model.result.Nudge.Pushed;
-import leadlight.motion.NudgeReader;
+import leadlight.motion.NudgeJudge;
 import leadlight.text.Messages;
 import org.junit.jupiter.api.Test;
 
@@ -21,8 +21,8 @@ class PushListTest {
 
   private final PushList list = new PushList(List.of(7, 8, 3));
 
-  private static NudgeReader.Read photo(int pin, Motion motion, Optional<Note> why) {
-    return new NudgeReader.Read(
+  private static NudgeJudge.Read photo(int pin, Motion motion, Optional<Note> why) {
+    return new NudgeJudge.Read(
         new Pushed("p.jpg", "", OptionalInt.of(pin), Optional.empty(), Optional.empty()),
         Optional.of(
             new Moved(
@@ -57,8 +57,8 @@ class PushListTest {
 
   @Test
   void aPhotoOfNoPushSaysWhyAndTicksNothingOff() {
-    NudgeReader.Read none =
-        new NudgeReader.Read(
+    NudgeJudge.Read none =
+        new NudgeJudge.Read(
             new Pushed(
                 "p.jpg",
                 "",

@@ -18,7 +18,7 @@ import leadlight.model.remark.Note;
 import leadlight.model.remark.Reason;
 
 /** What was gathered of one joint: findings, doubts and grounds, and how each is put. */
-final class Gathered {
+final class JointFindings {
 
   /** Two names of one lack of solder. */
   static final Set<FindingKind> LACKS_SOLDER = Set.of(FindingKind.OPEN, FindingKind.INSUFFICIENT);
@@ -32,7 +32,7 @@ final class Gathered {
   private final List<Doubt> doubts = new ArrayList<>();
   private final List<Note> grounds = new ArrayList<>();
 
-  Gathered(RowRules rules, Joint joint, Weighing.Weighed opinion) {
+  JointFindings(RowRules rules, Joint joint, Weighing.Weighed opinion) {
     this.rules = rules;
     this.joint = joint;
     this.opinion = opinion;

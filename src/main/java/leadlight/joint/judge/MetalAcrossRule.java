@@ -23,7 +23,7 @@ import leadlight.joint.cut.Signals;
  * @param joinsFrom the same for a gap beside a crossed one
  * @param chance that metal joins the leads if so
  */
-public record MetalRule(
+public record MetalAcrossRule(
     @JsonProperty(required = true) Figure apartFrom,
     @JsonProperty(required = true) Figure lightFrom,
     @JsonProperty(required = true) Figure gapFromPx,
@@ -33,8 +33,8 @@ public record MetalRule(
     @JsonProperty(required = true) Figure joinsFrom,
     @JsonProperty(required = true) Figure chance) {
 
-  public static MetalRule builtIn() {
-    return DataFile.builtIn("joint/metal.json").read(MetalRule.class);
+  public static MetalAcrossRule builtIn() {
+    return DataFile.builtIn("joint/metal.json").read(MetalAcrossRule.class);
   }
 
   /** The share of each gap that is crossed, nothing for the others. */

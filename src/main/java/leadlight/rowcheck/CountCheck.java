@@ -19,12 +19,12 @@ import leadlight.vision.Frame;
  * must not look like the row's metal, and its end places must. A wrong number would let an end
  * joint vanish, or name every pin one off.
  */
-public final class LeadCount {
+public final class CountCheck {
 
   private final RowSpec spec;
   private final RowLimits.Ends limits = RowLimits.builtIn().ends();
 
-  public LeadCount(RowSpec spec) {
+  public CountCheck(RowSpec spec) {
     this.spec = spec;
   }
 

@@ -9,9 +9,9 @@ import java.util.stream.IntStream;
 import leadlight.joint.cut.Signals;
 import org.junit.jupiter.api.Test;
 
-class MetalRuleTest {
+class MetalAcrossRuleTest {
 
-  private static final MetalRule RULE = MetalRule.builtIn();
+  private static final MetalAcrossRule RULE = MetalAcrossRule.builtIn();
   private static final double APART = RULE.apartFrom().value();
   private static final double LIGHT = RULE.lightFrom().value();
   private static final double WIDTH = RULE.gapFromPx().value();

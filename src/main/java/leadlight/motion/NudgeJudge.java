@@ -26,7 +26,7 @@ import leadlight.register.Robust;
 import leadlight.vision.Frame;
 
 /** Reads photos of pushed leads against the photo at rest. */
-public final class NudgeReader {
+public final class NudgeJudge {
 
   private static final double UM_PER_MM = 1000;
 
@@ -42,7 +42,7 @@ public final class NudgeReader {
    *
    * @param row its row
    */
-  public NudgeReader(Frame rest, RowOutcome.Found row, RowSpec spec) {
+  public NudgeJudge(Frame rest, RowOutcome.Found row, RowSpec spec) {
     this.laying = RegisterTuning.builtIn();
     this.registrar = new Registrar(laying, rest, row, spec.pitchMm());
     this.pitchPx = registrar.finest().pxPerMm() * spec.pitchMm();

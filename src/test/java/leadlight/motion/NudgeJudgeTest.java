@@ -10,12 +10,12 @@ import leadlight.register.DrawnBoard;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 
-class NudgeReaderTest {
+class NudgeJudgeTest {
 
   private static final Homography HERE = DrawnBoard.camera(1, 0, 0, 0);
   private static final double PITCH_PX = DrawnBoard.row(HERE).pitchPx();
 
-  private static NudgeReader.Read read(double movedPitches) {
+  private static NudgeJudge.Read read(double movedPitches) {
     DrawnBoard board = new DrawnBoard(3);
     RowSpec spec =
         RowSpec.plain(
@@ -23,7 +23,7 @@ class NudgeReaderTest {
     Homography there = DrawnBoard.camera(1, 0, movedPitches * PITCH_PX, 0);
     try (Frame rest = board.photo(HERE, light -> light, 3);
         Frame moved = board.photo(there, light -> light, 3)) {
-      return new NudgeReader(rest, DrawnBoard.row(HERE), spec).read(moved, "b.jpg", "");
+      return new NudgeJudge(rest, DrawnBoard.row(HERE), spec).read(moved, "b.jpg", "");
     }
   }
 

@@ -15,9 +15,9 @@ import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 
 /** How many leads a photo shows of a plain row whose pitch alone was said. */
-public final class LeadCount {
+public final class LeadsShown {
 
-  private LeadCount() {}
+  private LeadsShown() {}
 
   /** Empty if it does not show. */
   public static Optional<Integer> shown(RowRequest asked, Path file) {

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class PinCountTest {
+class FirstPinTest {
 
   private static final RowScene EVEN = RowScene.named("bent-end");
   private static final RowScene UNEVEN = RowScene.named("uneven");

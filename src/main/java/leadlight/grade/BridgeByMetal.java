@@ -13,11 +13,11 @@ import leadlight.model.remark.NoteOfJoint;
  * reader was never shown to tell bridges there, and likeness to other gaps tells none where all are
  * flooded. On a familiar make it is a doubt that no opinion takes away.
  */
-final class MetalSeen {
+final class BridgeByMetal {
 
-  private final Gathered gathered;
+  private final JointFindings gathered;
 
-  MetalSeen(Gathered gathered) {
+  BridgeByMetal(JointFindings gathered) {
     this.gathered = gathered;
   }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A row is counted by its metal, whatever its joints look like; pictures are rendered samples. */
-class LeadCountTest {
+class CountCheckTest {
 
   private static RowOutcome told(String picture, int leads) {
     RowSpec spec = RowSpec.plain(leads, 0.5, OptionalDouble.empty(), OptionalDouble.empty());

@@ -24,14 +24,14 @@ import leadlight.model.remark.NoteOfRow;
  * see a fillet, since the bench stands in for their doubt of an open one. Where they do not count
  * nobody sees that, and the joint stays unjudged.
  */
-final class BenchWetting {
+final class SolderByEnrolment {
 
   private final RowRules rules;
   private final int pin;
   private final Weighing.Weighed opinion;
   private final boolean general;
 
-  BenchWetting(RowRules rules, int pin, Weighing.Weighed opinion) {
+  SolderByEnrolment(RowRules rules, int pin, Weighing.Weighed opinion) {
     this.rules = rules;
     this.pin = pin;
     this.opinion = opinion;

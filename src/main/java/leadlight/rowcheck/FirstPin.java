@@ -8,7 +8,7 @@ import leadlight.photo.Photo;
 import leadlight.reader.SecondReader;
 
 /** Whether a found row is counted from its true first lead. */
-public final class PinCount {
+public final class FirstPin {
 
   private final RowEye eye;
   private final RowLimits limits = RowLimits.builtIn();
@@ -38,7 +38,7 @@ public final class PinCount {
     }
   }
 
-  public PinCount(RowEye eye) {
+  public FirstPin(RowEye eye) {
     this.eye = eye;
   }
 

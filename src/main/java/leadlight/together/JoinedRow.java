@@ -160,21 +160,19 @@ public final class JoinedRow {
     for (GradedJoint graded : first.joints()) {
       joints.add(join.joined(taken.stream().map(p -> joint(p, graded.pin())).toList()));
     }
-    Grader.GradedRow graded =
-        new Grader(limits, settings.productClass(), settings.opinions())
-            .grade(
-                settings.row(), joints, SameRow.make(taken.stream().map(JoinedRow::make).toList()));
+    Grader grader = new Grader(limits, settings.productClass(), settings.opinions());
+    Grader.GradedRow together =
+        grader.grade(
+            settings.row(), joints, SameRow.make(taken.stream().map(JoinedRow::make).toList()));
+    List<GradedJoint> graded = PhotosDiffer.said(together.joints(), taken);
     return new ScoredPhoto(
         first.photo(),
         settings,
         first.row(),
         first.view(),
-        graded.joints(),
-        graded.joints().stream()
-            .map(GradedJoint::verdict)
-            .reduce(Verdict::worse)
-            .orElse(Verdict.UNJUDGED),
-        graded.notes(),
+        graded,
+        graded.stream().map(GradedJoint::verdict).reduce(Verdict::worse).orElse(Verdict.UNJUDGED),
+        grader.notes(together.notes(), graded),
         first.fitness(),
         first.notVisible(),
         first.cautions());

@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlight.grade.limits.AcceptanceSet;
+import leadlight.model.FindingKind;
 import leadlight.model.Opinions;
 import leadlight.model.UserError;
+import leadlight.model.Verdict;
+import leadlight.model.joint.GradedJoint;
+import leadlight.model.remark.Doubt;
 import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.remark.NoteOfRow;
@@ -28,6 +33,11 @@ class JoinedRowTest {
   private static final AcceptanceSet LIMITS = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
 
   private static ScoredPhoto otherFile(ScoredPhoto photo, List<Note> notes) {
+    return otherFile(photo, photo.joints(), notes);
+  }
+
+  private static ScoredPhoto otherFile(
+      ScoredPhoto photo, List<GradedJoint> joints, List<Note> notes) {
     PhotoInfo was = photo.photo();
     return new ScoredPhoto(
         new PhotoInfo(
@@ -42,7 +52,7 @@ class JoinedRowTest {
         photo.settings(),
         photo.row(),
         photo.view(),
-        photo.joints(),
+        joints,
         photo.verdict(),
         notes,
         photo.fitness(),
@@ -65,6 +75,46 @@ class JoinedRowTest {
       assertThat(besides.photos().get(0).refused()).contains(new NoteOfRow.Unfamiliar());
       Besides same = new JoinedRow(LIMITS).of(List.of(first, again)).besides();
       assertThat(same.photos().get(0).refused()).isEmpty();
+    }
+  }
+
+  @Test
+  void whatOnePhotoShowsSoundAndAnotherFaultyIsLeftToTheBench() {
+    RowSpec row = RowSpec.plain(12, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+    Settings settings = new Settings(row, 2, LIMITS.id(), Optional.empty(), Opinions.BOTH);
+    try (Photo photo =
+        new PhotoReader().read(Path.of("src/test/resources/nudge/nudge-007-a.jpg"))) {
+      ScoredPhoto scored = new PhotoScorer(settings, LIMITS).score(photo);
+      GradedJoint sound =
+          scored.joints().stream()
+              .filter(joint -> joint.verdict() == Verdict.ACCEPTABLE)
+              .findFirst()
+              .orElseThrow();
+      List<GradedJoint> joints = new ArrayList<>(scored.joints());
+      Note because = new NoteOfRow.UnsolderedByBench("ring");
+      joints.set(
+          sound.pin() - 1, OpenByJoin.of(sound, 0.99, because, LIMITS.rule(FindingKind.OPEN, 2)));
+      ScoredPhoto faulty = otherFile(scored, joints, scored.rowNotes());
+
+      ScoredPhoto joined =
+          new JoinedRow(LIMITS)
+              .of(
+                  List.of(
+                      new JoinedRow.View(photo.frame(), scored),
+                      new JoinedRow.View(photo.frame(), faulty)))
+              .scored();
+
+      assertThat(joined.joints().get(sound.pin() - 1).doubts())
+          .containsExactly(
+              new Doubt.PhotosDiffer("nudge-007-a.jpg", FindingKind.OPEN, "other.jpg"));
+      assertThat(joined.joints())
+          .filteredOn(joint -> joint.pin() != sound.pin())
+          .extracting(GradedJoint::verdict)
+          .containsExactlyElementsOf(
+              scored.joints().stream()
+                  .filter(joint -> joint.pin() != sound.pin())
+                  .map(GradedJoint::verdict)
+                  .toList());
     }
   }
 

@@ -192,6 +192,15 @@ public sealed interface Doubt extends Remark {
   record RuledOut(FindingKind kind, String person) implements Doubt {}
 
   /**
+   * Of several photos of the row one shows the joint sound and another a fault.
+   *
+   * @param sound the photo that shows nothing wrong
+   * @param kind the fault
+   * @param faulty the photo that shows it
+   */
+  record PhotosDiffer(String sound, FindingKind kind, String faulty) implements Doubt {}
+
+  /**
    * The photo is not as those were that the bench was enrolled by, and without that this make of
    * photo tells nothing of wetting.
    *

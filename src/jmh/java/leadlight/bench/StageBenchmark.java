@@ -68,7 +68,8 @@ public class StageBenchmark {
       new PhotoScorer(new Settings(row, 2, limits.id(), Optional.empty()), limits);
   private final RowFinder finder = new RowFinder();
   private final JointMeter meter = new JointMeter();
-  private final ReportWriter writer = new ReportWriter(
+  private final ReportWriter writer =
+      new ReportWriter(
           new ReportContext("bench", "", "", ""),
           new PhotoPage(
                   new PageContext(

@@ -34,7 +34,7 @@ final class JointGrading {
   private final JointFindings gathered;
   private final SolderSeen solder;
   private final OverhangLimit overhang;
-  private final BridgeByMetal metal;
+  private final MetalInGap metal;
 
   JointGrading(RowRules rules, Joint joint, Weighing.Weighed opinion) {
     this.rules = rules;
@@ -44,7 +44,7 @@ final class JointGrading {
     this.overhang = new OverhangLimit(rules, joint, opinion);
     this.gathered = new JointFindings(rules, joint, opinion);
     this.solder = new SolderSeen(gathered);
-    this.metal = new BridgeByMetal(gathered);
+    this.metal = new MetalInGap(gathered);
   }
 
   /** The verdict. */

@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.record.engine.RecordPlace;
-import leadlight.record.engine.SharedScripts;
+import leadlight.record.engine.SharedMigrations;
 import leadlight.record.file.Seal;
 import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
@@ -205,7 +205,7 @@ class SharedRecordTest {
   @Test
   void scoringAddsAndQaReadsAndNeitherAlters() {
     RecordPlace.Server there = server.record();
-    server.execute(there.database(), SharedScripts.text("shared/roles.sql"));
+    server.execute(there.database(), SharedMigrations.text("shared/roles.sql"));
     server.execute(
         there.database(),
         "CREATE ROLE bench1 LOGIN PASSWORD 'of-the-tests' IN ROLE leadlight_scoring;"

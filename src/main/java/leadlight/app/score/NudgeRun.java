@@ -12,7 +12,7 @@ import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
-import leadlight.photo.Pictures;
+import leadlight.photo.PhotoFiles;
 
 /** Scores the photo at rest and reads the photos of pushed leads against it. */
 public final class NudgeRun {
@@ -48,7 +48,7 @@ public final class NudgeRun {
     List<Path> all = new ArrayList<>();
     for (Path path : given) {
       if (Files.isDirectory(path)) {
-        Pictures.in(path).stream().filter(picture -> !same(picture, rest)).forEach(all::add);
+        PhotoFiles.in(path).stream().filter(picture -> !same(picture, rest)).forEach(all::add);
       } else {
         all.add(path);
       }

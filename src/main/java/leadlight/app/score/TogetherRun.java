@@ -11,7 +11,7 @@ import leadlight.model.result.ScoredPhoto;
 import leadlight.model.result.Settings;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
-import leadlight.photo.Pictures;
+import leadlight.photo.PhotoFiles;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
@@ -79,7 +79,7 @@ public final class TogetherRun {
    * @throws UserError if they are too few or too many
    */
   public static List<Path> frames(Path folder) {
-    List<Path> files = Pictures.in(folder);
+    List<Path> files = PhotoFiles.in(folder);
     new Burst().check(folder.toString(), files.size());
     return files;
   }

@@ -11,7 +11,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import leadlight.photo.Pictures;
+import leadlight.photo.PhotoFiles;
 
 /** The pictures below a folder. Links are followed, but for those that lead back above them. */
 final class PictureTree extends SimpleFileVisitor<Path> {
@@ -29,7 +29,7 @@ final class PictureTree extends SimpleFileVisitor<Path> {
 
   @Override
   public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-    if (!attributes.isDirectory() && Pictures.isPicture(file)) {
+    if (!attributes.isDirectory() && PhotoFiles.isPicture(file)) {
       pictures.add(file);
     }
     return FileVisitResult.CONTINUE;

@@ -3,7 +3,7 @@ package leadlight.cli.record;
 import java.util.concurrent.Callable;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
-import leadlight.record.engine.SharedScripts;
+import leadlight.record.engine.SharedMigrations;
 import picocli.CommandLine.Command;
 
 /** {@code leadlight record roles}: the rights that benches and QA need on a shared record. */
@@ -23,7 +23,7 @@ public final class RolesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    streams.out().print(SharedScripts.text("shared/roles.sql"));
+    streams.out().print(SharedMigrations.text("shared/roles.sql"));
     return ExitStatus.GOOD.code();
   }
 }

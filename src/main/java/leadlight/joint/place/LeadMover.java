@@ -8,8 +8,8 @@ import leadlight.model.PointPx;
 import leadlight.model.row.Lead;
 
 /**
- * Moves leads to where {@link LeadPlacer} found them, where that is clearly elsewhere than the row
- * has them; the others keep the row's finer place.
+ * Moves leads to where {@link DisplacedLeads} found them, where that is clearly elsewhere than the
+ * row has them; the others keep the row's finer place.
  */
 final class LeadMover {
 
@@ -17,7 +17,7 @@ final class LeadMover {
 
   private LeadMover() {}
 
-  static List<Lead> moved(List<JointPatch> joints, List<LeadPlacer.Placed> places) {
+  static List<Lead> moved(List<JointPatch> joints, List<DisplacedLeads.Placed> places) {
     List<Lead> leads = new ArrayList<>();
     for (int i = 0; i < joints.size(); i++) {
       leads.add(moved(joints.get(i), places.get(i)));
@@ -25,7 +25,7 @@ final class LeadMover {
     return leads;
   }
 
-  private static Lead moved(JointPatch joint, LeadPlacer.Placed place) {
+  private static Lead moved(JointPatch joint, DisplacedLeads.Placed place) {
     double toeMove = place.toe() - joint.offset();
     double heelMove = place.heel() - joint.heelOffset();
     boolean elsewhere = Math.max(Math.abs(toeMove), Math.abs(heelMove)) >= MOVING.leastMove();

@@ -26,7 +26,7 @@ public record StraightRow(
   /** Displaced leads are found first; only their joints are cut a second time. */
   public static StraightRow of(Frame photo, RowSpec spec, RowOutcome.Found row) {
     StraightRow asFound = of(spec, new Straightener(spec, row.leads()).patches(photo));
-    LeadPlacer placer = new LeadPlacer(asFound.levelled, asFound.geometry);
+    DisplacedLeads placer = new DisplacedLeads(asFound.levelled, asFound.geometry);
     List<Lead> leads = LeadMover.moved(asFound.patches, placer.place());
     List<JointPatch> patches = new Straightener(spec, leads).patches(photo, asFound.patches);
     return patches.equals(asFound.patches) ? asFound : of(spec, patches);

@@ -48,7 +48,7 @@ public final class SharedSchema {
   public static Map<String, String> madeAnew(Handle handle) {
     handle.savepoint(SAVEPOINT);
     try {
-      for (String script : new SharedScripts().inOrder()) {
+      for (String script : new SharedMigrations().inOrder()) {
         execute(handle, script);
       }
       return read(handle, "pg_my_temp_schema()");

@@ -4,7 +4,7 @@ import java.sql.SQLException;
 import java.util.Optional;
 import leadlight.model.UserError;
 import leadlight.record.engine.RecordPlace;
-import leadlight.record.engine.SharedScripts;
+import leadlight.record.engine.SharedMigrations;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfoService;
 import org.postgresql.ds.PGSimpleDataSource;
@@ -60,7 +60,7 @@ final class SharedServer {
     Flyway flyway =
         Flyway.configure(SharedServer.class.getClassLoader())
             .dataSource(source)
-            .resourceProvider(new SharedScripts())
+            .resourceProvider(new SharedMigrations())
             .load();
     MigrationInfoService info = flyway.info();
     if (info.current() != null

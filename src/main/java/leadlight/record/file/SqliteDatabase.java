@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import leadlight.model.UserError;
-import leadlight.record.engine.SharedScripts;
+import leadlight.record.engine.SharedMigrations;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
@@ -79,7 +79,7 @@ final class SqliteDatabase implements Database {
       Flyway flyway =
           Flyway.configure(SqliteDatabase.class.getClassLoader())
               .dataSource(source)
-              .locations(SharedScripts.MIGRATIONS)
+              .locations(SharedMigrations.MIGRATIONS)
               .load();
       MigrationInfo newest = flyway.info().current();
       if (isFuture(newest)) {

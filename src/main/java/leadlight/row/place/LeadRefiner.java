@@ -25,7 +25,7 @@ final class LeadRefiner {
 
   private final Strip strip;
   private final Lattice lattice;
-  private final FootEnds ends;
+  private final ToesAndHeels ends;
   private final int middle;
   private final FootCuts cuts;
   private final double[][][] feet;
@@ -40,7 +40,7 @@ final class LeadRefiner {
   LeadRefiner(
       Strip strip,
       Lattice lattice,
-      FootEnds ends,
+      ToesAndHeels ends,
       RowTuning.Spread spread,
       double pitchPx,
       double axisReach,

@@ -102,13 +102,13 @@ public final class RowBuilder {
     return located;
   }
 
-  private record Located(Strip strip, FootEnds ends, LeadRefiner refiner) {}
+  private record Located(Strip strip, ToesAndHeels ends, LeadRefiner refiner) {}
 
   private Located locate(
       Pyramid photo, Homography map, Zone zone, double pitchPx, double axisReach) {
     double vTo = zone.to() + tuning.toe().beyondZone() + 0.5;
     Strip strip = Strip.of(photo, map, -2, lattice.span() + 2, zone.from() - 1.5, vTo, FINE);
-    FootEnds ends = FootEnds.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
+    ToesAndHeels ends = ToesAndHeels.of(strip, lattice, zone, spec.pitchMm(), tuning.toe());
     LeadRefiner refiner =
         new LeadRefiner(
             strip,
@@ -124,7 +124,7 @@ public final class RowBuilder {
   private RowOutcome.Found found(
       Located located, double pitchPx, double confidence, List<RowCandidate> considered) {
     Strip strip = located.strip;
-    FootEnds ends = located.ends;
+    ToesAndHeels ends = located.ends;
     LeadRefiner refiner = located.refiner;
     int n = spec.leads();
     Homography map = strip.uvToPhoto();

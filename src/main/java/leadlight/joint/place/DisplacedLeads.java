@@ -19,7 +19,7 @@ import leadlight.joint.cut.Zone;
  * root mean square difference of the top's three planes in units of a scale; {@link
  * JointTuning.Placing} has the weights.
  */
-final class LeadPlacer {
+final class DisplacedLeads {
 
   private static final JointTuning.Placing PLACING = JointTuning.builtIn().placing();
 
@@ -28,7 +28,7 @@ final class LeadPlacer {
   private final Half toeHalf;
   private final Half heelHalf;
 
-  LeadPlacer(List<LevelledPatch> joints, RowGeometry geometry) {
+  DisplacedLeads(List<LevelledPatch> joints, RowGeometry geometry) {
     this.joints = joints;
     this.geometry = geometry;
     JointTuning.Foot foot = JointTuning.builtIn().foot();

@@ -10,12 +10,12 @@ import java.util.stream.Stream;
 import leadlight.model.UserError;
 
 /** Which files of a folder are taken for photos: by ending, and none that is hidden. */
-public final class Pictures {
+public final class PhotoFiles {
 
   private static final Set<String> ENDINGS =
       Set.of("jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp");
 
-  private Pictures() {}
+  private PhotoFiles() {}
 
   /**
    * The pictures of a folder itself in the order of their names.
@@ -27,7 +27,7 @@ public final class Pictures {
       throw new UserError(folder + " is no folder; name the one that the photos lie in");
     }
     try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(Pictures::isPicture).sorted().toList();
+      return files.filter(PhotoFiles::isPicture).sorted().toList();
     } catch (IOException e) {
       throw new UserError(folder + " cannot be read; check its permissions");
     }

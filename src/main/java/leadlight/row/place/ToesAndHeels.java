@@ -20,9 +20,10 @@ import leadlight.row.tuning.ToeTuning;
  * @param landHeel end of the lands at the body, a usual distance behind the heel
  * @param uToe standard uncertainty of {@code toe}, pitches
  */
-record FootEnds(double landToe, double toe, double heel, double landHeel, double uToe) {
+record ToesAndHeels(double landToe, double toe, double heel, double landHeel, double uToe) {
 
-  static FootEnds of(Strip strip, Lattice lattice, Zone zone, double pitchMm, ToeTuning tuning) {
+  static ToesAndHeels of(
+      Strip strip, Lattice lattice, Zone zone, double pitchMm, ToeTuning tuning) {
     LengthProfiles profiles = LengthProfiles.of(strip, lattice);
     Choice land = landEnd(profiles, strip, zone, tuning);
     Choice toe = toe(profiles, strip, land.row(), pitchMm, tuning);
@@ -31,7 +32,7 @@ record FootEnds(double landToe, double toe, double heel, double landHeel, double
     double heel = Math.min(toeV, Math.max(zone.from(), heel(fold, toeV, pitchMm, tuning)));
     double landHeel = Math.max(zone.from(), heel - tuning.landBehindHeelMm() / pitchMm);
     double spread = toe.spread() / strip.perPitch();
-    return new FootEnds(strip.v(land.row()), toeV, heel, landHeel, uToe(spread, tuning));
+    return new ToesAndHeels(strip.v(land.row()), toeV, heel, landHeel, uToe(spread, tuning));
   }
 
   private static Choice landEnd(LengthProfiles p, Strip strip, Zone zone, ToeTuning tuning) {

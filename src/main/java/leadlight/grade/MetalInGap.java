@@ -13,11 +13,11 @@ import leadlight.model.remark.NoteOfJoint;
  * reader was never shown to tell bridges there, and likeness to other gaps tells none where all are
  * flooded. On a familiar make it is a doubt that no opinion takes away.
  */
-final class BridgeByMetal {
+final class MetalInGap {
 
   private final JointFindings gathered;
 
-  BridgeByMetal(JointFindings gathered) {
+  MetalInGap(JointFindings gathered) {
     this.gathered = gathered;
   }
 

@@ -21,7 +21,7 @@ import org.flywaydb.core.api.resource.LoadableResource;
  * The migrations of {@code leadlight/record}, which are written for SQLite, in PostgreSQL's words,
  * and what only a server has ({@code leadlight/shared}). There is no second copy of the tables.
  */
-public final class SharedScripts implements ResourceProvider {
+public final class SharedMigrations implements ResourceProvider {
 
   /** Where the migrations lie, in SQLite's words. */
   public static final String MIGRATIONS = "classpath:leadlight/record";
@@ -47,8 +47,8 @@ public final class SharedScripts implements ResourceProvider {
   private final Map<String, String> scripts = new TreeMap<>();
 
   /** Reads all scripts. */
-  public SharedScripts() {
-    ClassLoader loader = SharedScripts.class.getClassLoader();
+  public SharedMigrations() {
+    ClassLoader loader = SharedMigrations.class.getClassLoader();
     for (MigrationInfo migration :
         Flyway.configure(loader)
             .dataSource("jdbc:sqlite::memory:", null, null)
@@ -63,7 +63,7 @@ public final class SharedScripts implements ResourceProvider {
 
   /** A script that only a server has. */
   public static String text(String name) {
-    try (InputStream in = SharedScripts.class.getResourceAsStream("/leadlight/" + name)) {
+    try (InputStream in = SharedMigrations.class.getResourceAsStream("/leadlight/" + name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -83,7 +83,7 @@ public final class SharedScripts implements ResourceProvider {
     return Stream.concat(
             scripts.keySet().stream()
                 .filter(name -> !name.equals(LAST))
-                .sorted(Comparator.comparingInt(SharedScripts::version)),
+                .sorted(Comparator.comparingInt(SharedMigrations::version)),
             Stream.of(LAST))
         .map(scripts::get)
         .toList();

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class LeadPlacerTest {
+class DisplacedLeadsTest {
 
   private static List<Lead> moved(DrawnJoints drawn) {
     try (Frame frame = drawn.frame()) {
@@ -24,7 +24,7 @@ class LeadPlacerTest {
       RowLight light = RowLight.of(patches, geometry);
       List<LevelledPatch> levelled =
           patches.stream().map(patch -> LevelledPatch.of(patch, light)).toList();
-      return LeadMover.moved(patches, new LeadPlacer(levelled, geometry).place());
+      return LeadMover.moved(patches, new DisplacedLeads(levelled, geometry).place());
     }
   }
 

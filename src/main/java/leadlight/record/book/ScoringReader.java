@@ -7,7 +7,9 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -42,6 +44,9 @@ public final class ScoringReader {
           + " AND o.product_class = s.product_class AND o.port IS NOT DISTINCT FROM s.port)";
 
   private final Handle handle;
+
+  /** There are few methods, and reading the settings of one costs more than finding a scoring. */
+  private final Map<Long, Method> methods = new HashMap<>();
 
   public ScoringReader(Handle handle) {
     this.handle = handle;
@@ -143,7 +148,22 @@ public final class ScoringReader {
     values.add(value);
   }
 
-  private static Scoring scoring(ResultSet row) throws SQLException {
+  private Method method(ResultSet row) throws SQLException {
+    Method known = methods.get(row.getLong("method_id"));
+    if (known == null) {
+      known =
+          new Method(
+              JsonText.read(row.getString("settings"), Settings.class),
+              row.getString("limits_sha256"),
+              row.getString("tool_version"),
+              Optional.ofNullable(row.getString("reader")),
+              Optional.ofNullable(row.getString("bench")));
+      methods.put(row.getLong("method_id"), known);
+    }
+    return known;
+  }
+
+  private Scoring scoring(ResultSet row) throws SQLException {
     Optional<String> reason = Optional.ofNullable(row.getString("row_reason"));
     return new Scoring(
         row.getLong("id"),
@@ -156,12 +176,7 @@ public final class ScoringReader {
         photo(row),
         Path.of(row.getString("photo_path")),
         Path.of(row.getString("results")),
-        new Method(
-            JsonText.read(row.getString("settings"), Settings.class),
-            row.getString("limits_sha256"),
-            row.getString("tool_version"),
-            Optional.ofNullable(row.getString("reader")),
-            Optional.ofNullable(row.getString("bench"))),
+        method(row),
         row.getString("person"),
         time(row.getString("scored_at"), row.getString("zone")),
         Ids.of(Verdict.class, Verdict::id, row.getString("verdict")),

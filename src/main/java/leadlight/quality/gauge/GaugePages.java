@@ -89,11 +89,11 @@ public final class GaugePages {
 
   private void counts() {
     page.text(
-        "%d measured values of %d parts; operator stands for %s."
+        "%d measured values of %d parts%s."
             .formatted(
                 input.readings().size(),
                 input.readings().stream().map(GaugeInput.Measured::part).distinct().count(),
-                operatorWord));
+                operatorWord.equals("operator") ? "" : "; operator stands for " + operatorWord));
   }
 
   private void measure(String name) {

@@ -11,6 +11,9 @@ import leadlight.quality.Page;
 /** Pages of sampling, agreement, gauges, charts and drills: one HTML file without script. */
 public final class QualityPage {
 
+  /** Letters of a cell that get a wider column; common practice, no source. */
+  private static final int LONG = 24;
+
   private final Page page;
   private final String css = Assets.text("quality.css");
 
@@ -51,6 +54,11 @@ public final class QualityPage {
   }
 
   /** Whether a cell is a figure, which stands to the right in its column. */
+  /** Whether a cell holds words that would run down a narrow column. */
+  boolean isLong(String cell) {
+    return cell.length() > LONG;
+  }
+
   boolean isFigure(String cell) {
     return cell.matches("[-+]?[0-9.,]+( %)?");
   }

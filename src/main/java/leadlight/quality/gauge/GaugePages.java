@@ -164,7 +164,7 @@ public final class GaugePages {
     rows.add(GaugeWords.sure("gauge", s.of(spread.gauge(), Spread::gauge)));
     rows.add(GaugeWords.sure("parts", s.of(spread.parts(), Spread::parts)));
     details
-        .grid(List.of("component", "standard deviation," + GaugeWords.unit(name), "95 %"), rows)
+        .grid(List.of("component", GaugeWords.withUnit("standard deviation", name), "95 %"), rows)
         .text(
             "Generalised confidence intervals (Hamada and Weerahandi 2000). Few "
                 + operatorWord

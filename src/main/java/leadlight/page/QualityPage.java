@@ -53,12 +53,12 @@ public final class QualityPage {
     return Assets.dataUri("image/png", picture.png());
   }
 
-  /** Whether a cell is a figure, which stands to the right in its column. */
   /** Whether a cell holds words that would run down a narrow column. */
   boolean isLong(String cell) {
     return cell.length() > LONG;
   }
 
+  /** Whether a cell is a figure, which stands to the right in its column. */
   boolean isFigure(String cell) {
     return cell.matches("[-+]?[0-9.,]+( %)?");
   }

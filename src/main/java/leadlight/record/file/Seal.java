@@ -25,7 +25,8 @@ public record Seal(long entries, String hash) {
                 new UserError(
                     "--seal "
                         + text
-                        + " is no seal; give it as \"leadlight record seal\" printed it"));
+                        + " is no seal; give it as \"leadlight record seal\" printed it, sixteen digits"
+                        + " behind the dash at least"));
   }
 
   /** The same; empty if it is no seal. */

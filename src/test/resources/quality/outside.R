@@ -28,11 +28,21 @@ w <- sapply(items, function(i) cohen(ab[ab$item != i, ]))
 h <- qt(.975, length(w) - 1) * sqrt((length(w) - 1) / length(w) * sum((w - mean(w))^2)) / (1 - v)
 put("aiag A and B", c(v, 1 - (1 - v) * exp(h), 1 - (1 - v) * exp(-h)))
 
-# Likeness within clusters by variance analysis.
-y <- c(9, 6, 0, 0, 0, 0, 1, 0)
-a <- anova(lm(x ~ g, data.frame(g = factor(rep(1:8, each = 19)),
-  x = unlist(lapply(y, function(k) c(rep(1, k), rep(0, 19 - k))))))); m <- a[["Mean Sq"]]
-put("likeness", (m[1] - m[2]) / (m[1] + 18 * m[2]))
+# Share and likeness of beta-binomial counts: Jeffreys' prior, likeness Beta(1, 4); ends and mean likeness.
+clusters <- function(y, n, b = 4) {
+  u <- aggregate(w ~ y + n, data.frame(y = y, n = n, w = 1), sum)
+  x <- seq(-20, 20, length.out = 4001); r <- 1 - (1 - (seq_len(200) - .5) / 200)^(1 / b)
+  l <- sapply(r, function(r) { a <- plogis(x) * (1 - r) / r; z <- plogis(-x) * (1 - r) / r
+    .5 * (plogis(x, log.p = TRUE) + plogis(-x, log.p = TRUE)) +
+      rowSums(sapply(seq_len(nrow(u)), function(i) u$w[i] * (lbeta(a + u$y[i], z + u$n[i] - u$y[i]) - lbeta(a, z)))) })
+  w <- exp(l - max(l)); m <- rowSums(w); s <- cumsum((c(0, head(m, -1)) + m) / 2)
+  c(plogis(approx(s / max(s), x, c(.025, .975), ties = "ordered")$y), sum(t(w) * r) / sum(w))
+}
+put("clusters, faults on two photos", clusters(c(9, 6, 0, 0, 0, 0, 1, 0), rep(19, 8)))
+put("clusters, no fault", clusters(rep(0, 5), rep(19, 5)))
+put("clusters, uneven photos", clusters(c(0, 0), c(1, 19)))
+put("clusters, even photos", clusters(rep(2, 30), rep(20, 30)))
+put("clusters, many photos", clusters(c(rep(0, 100), 1, 2, 3), rep(19, 103)))
 
 # Variance components by REML: AIAG gauge study, whole and with readings left out.
 suppressMessages(library(nlme))

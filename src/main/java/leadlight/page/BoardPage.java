@@ -26,6 +26,7 @@ public final class BoardPage {
   private final Messages words;
   private final BoardTimeline timeline;
   private final String toolVersion;
+  private final String seal;
   private final String css = Assets.text("board.css");
 
   private BoardPage(
@@ -33,11 +34,13 @@ public final class BoardPage {
       Messages words,
       Function<BoardStanding.Shot, Optional<MarkedRow.Picture>> pictures,
       Function<LifeEvent, Optional<MarkedRow.Picture>> legPictures,
-      String toolVersion) {
+      String toolVersion,
+      String seal) {
     this.board = board;
     this.words = words;
     this.timeline = new BoardTimeline(board, words, pictures, legPictures);
     this.toolVersion = toolVersion;
+    this.seal = seal;
   }
 
   /**
@@ -45,18 +48,20 @@ public final class BoardPage {
    *
    * @param pictures the row of a photo with its pins marked, if the photo is still there
    * @param legPictures the marked legs of an event
+   * @param seal of the record
    */
   public static byte[] html(
       BoardStanding board,
       Messages words,
       Function<BoardStanding.Shot, Optional<MarkedRow.Picture>> pictures,
       Function<LifeEvent, Optional<MarkedRow.Picture>> legPictures,
-      String toolVersion) {
+      String toolVersion,
+      String seal) {
     StringOutput output = new StringOutput(1 << 16);
     JteboardGenerated.render(
         new OwaspHtmlTemplateOutput(output),
         null,
-        new BoardPage(board, words, pictures, legPictures, toolVersion));
+        new BoardPage(board, words, pictures, legPictures, toolVersion, seal));
     return output.toString().getBytes(StandardCharsets.UTF_8);
   }
 
@@ -91,6 +96,10 @@ public final class BoardPage {
 
   String made() {
     return words.get("board.made", toolVersion);
+  }
+
+  String sealed() {
+    return words.get("sheet.seal", seal);
   }
 
   /** Handed back by whom, or how it stands by the last photo. */

@@ -11,6 +11,9 @@ import leadlight.quality.Page;
 /** Pages of sampling, agreement, gauges, charts and drills: one HTML file without script. */
 public final class QualityPage {
 
+  /** Letters of a cell that get a wider column; common practice, no source. */
+  private static final int LONG = 24;
+
   private final Page page;
   private final String css = Assets.text("quality.css");
 
@@ -48,6 +51,11 @@ public final class QualityPage {
 
   String uri(Page.Picture picture) {
     return Assets.dataUri("image/png", picture.png());
+  }
+
+  /** Whether a cell holds words that would run down a narrow column. */
+  boolean isLong(String cell) {
+    return cell.length() > LONG;
   }
 
   /** Whether a cell is a figure, which stands to the right in its column. */

@@ -53,6 +53,7 @@ final class SheetMaker {
         lists(before, now.scored()),
         words.get(signer.isPresent() ? "sheet.signed" : "sheet.unsigned"),
         signer.orElse(""),
+        words.get("sheet.seal", asked.seal()),
         words.get("sheet.no-certificate"));
   }
 

@@ -128,6 +128,7 @@ final class SheetPdf {
         !view.signedName().isEmpty(),
         0,
         bold);
+    add(pieces, view.sealed(), 0.85f * size, false, 0, regular);
     add(pieces, view.small(), 0.85f * size, false, 0, regular);
     return pieces;
   }

@@ -18,6 +18,7 @@ import leadlight.record.said.LegsSeen;
  * @param decision whether the board is handed back; empty if nobody decided
  * @param because what the decision rests on; may be empty
  * @param signedBy who decided; nobody if empty
+ * @param seal of the record that all this stands in
  * @param date day of the decision, or of the last photo, as 2026-11-28
  */
 public record SheetRequest(
@@ -31,4 +32,5 @@ public record SheetRequest(
     Optional<Boolean> decision,
     String because,
     Optional<String> signedBy,
+    String seal,
     String date) {}

@@ -16,6 +16,7 @@ import leadlight.page.photo.PinView;
  * @param lists titled lists: what was wrong, what still needs work, what a picture cannot show
  * @param signed who signs, or that nobody did
  * @param signedName the name; empty if nobody
+ * @param sealed the seal of the record, and what it is for
  * @param small what stands at the foot
  */
 record SheetView(
@@ -27,6 +28,7 @@ record SheetView(
     List<PageView.TitledList> lists,
     String signed,
     String signedName,
+    String sealed,
     String small) {
 
   /** A straightened row; the first of a state carries its caption. */

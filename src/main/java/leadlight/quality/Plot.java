@@ -78,7 +78,11 @@ public record Plot(
     on.text(LEFT, 42, Anchor.START, yLabel, false);
     on.text(WIDTH - RIGHT, HEIGHT - 12, Anchor.END, xLabel, false);
     legend(on);
+    boolean counts = ofCounts();
     for (double tick : y.ticks()) {
+      if (counts && tick != Math.rint(tick)) {
+        continue;
+      }
       double at = y.at(tick);
       on.line(LEFT, at, WIDTH - RIGHT, at, RULE, 1);
       on.text(LEFT - 8, at + 5, Anchor.END, y.label(tick), false);
@@ -106,6 +110,15 @@ public record Plot(
     double least =
         series.stream().flatMap(s -> s.points.stream()).mapToDouble(p -> p[1]).min().orElse(0);
     return Axis.over(least, most, HEIGHT - BOTTOM, TOP);
+  }
+
+  /** Bars of whole numbers: no half of anything was counted. */
+  private boolean ofCounts() {
+    return series.stream()
+        .allMatch(
+            s ->
+                s.style == Style.BARS
+                    && s.points.stream().allMatch(p -> p[1] == Math.rint(p[1])));
   }
 
   private void xTicks(Surface on, Axis x) {

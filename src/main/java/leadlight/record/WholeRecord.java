@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import leadlight.model.UserError;
 import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Backup;
@@ -130,12 +131,26 @@ public abstract sealed class WholeRecord implements AutoCloseable permits JobRec
         dumped.join();
         return seal;
       } catch (UserError e) {
-        throw dumped.isCompletedExceptionally()
-            ? new UserError("the record could not be read to its end; nothing was moved, rerun")
-            : e;
+        // What still reads is ended with its pipe, and then has said what ended it.
+        lines.close();
+        throw whyNotRead(dumped).orElse(e);
       }
     } catch (IOException e) {
-      throw new UserError("the record could not be written to " + place + "; see to its disk");
+      throw new UserError(
+          "the record could not be written to %s (%s); see to its disk"
+              .formatted(place, e.getMessage()));
+    }
+  }
+
+  /** What ended the reading; of a pipe that the writer closed, the writer says why. */
+  private static Optional<RuntimeException> whyNotRead(CompletableFuture<Void> dumped) {
+    try {
+      dumped.join();
+      return Optional.empty();
+    } catch (CompletionException e) {
+      return e.getCause() instanceof RuntimeException why && !(why instanceof UncheckedIOException)
+          ? Optional.of(why)
+          : Optional.empty();
     }
   }
 

@@ -1,31 +1,22 @@
 package leadlight.statistics;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import leadlight.data.DataFile;
-import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
  * So many of so many, counted in clusters: joints of one photo, boards of one lot. What lies in one
- * cluster is alike, so a cluster tells less than as many units from everywhere.
- *
- * <p>Interval: Wilson's at the effective size, the number of units divided by the design effect 1 +
- * (m - 1) r (Kish 1965, Survey Sampling; m the mean size of a unit's own cluster, r the likeness).
- * Likeness by variance analysis (Fleiss, Levin and Paik 2003, Statistical Methods for Rates and
- * Proportions, 15.2), drawn towards a prior one as far as there are few events: few events cannot
- * tell it, and an interval that believes them is too narrow. As the spread between clusters is
- * known from k of them alone, the effective size is lowered by the squared ratio of the normal
- * quantile to Student's t (Korn and Graubard 1998, Survey Methodology 24:193-201), whose degrees of
- * freedom are k - 1 over the squared part of the variance that likeness adds (Satterthwaite 1946,
- * Biometrics Bulletin 2:110-114).
- *
- * @param parts a part a cluster; empty ones may be among them
+ * cluster is alike, so a cluster tells less than as many units from everywhere. Its interval is
+ * that of {@link ClusterFit}, and Wilson's where every unit stands alone; it is never narrower than
+ * the latter. The ends are the share itself where there was no event, or nothing else.
  */
-public record ClusterRate(List<Part> parts) implements Rated {
+public final class ClusterRate implements Rated {
+
+  private final List<Part> parts;
+
+  /** Found when it is first asked for, as it takes milliseconds; the same whoever finds it. */
+  private volatile ClusterFit fit;
 
   /** The counts of one cluster. */
   public record Part(int count, int of) {
@@ -38,9 +29,9 @@ public record ClusterRate(List<Part> parts) implements Rated {
     }
   }
 
-  /** Copies; clusters without units say nothing and are left out. */
-  public ClusterRate {
-    parts = parts.stream().filter(part -> part.of > 0).toList();
+  /** A part a cluster; clusters without units say nothing and are left out. */
+  public ClusterRate(List<Part> parts) {
+    this.parts = parts.stream().filter(part -> part.of > 0).toList();
   }
 
   /** Gathers units one by one. */
@@ -99,87 +90,57 @@ public record ClusterRate(List<Part> parts) implements Rated {
   /** Lower end of the 95 % interval; 0 if there is nothing to rate. */
   @Override
   public double lower() {
-    return interval().lower();
+    double alone = plain().lower();
+    return eachAlone() || count() == 0 ? alone : Math.min(alone, fit().lower());
   }
 
   /** Upper end of the 95 % interval; 1 if there is nothing to rate. */
   @Override
   public double upper() {
-    return interval().upper();
-  }
-
-  private Wilson.Interval interval() {
-    double asKnown = Wilson.Z / quantile();
-    return Wilson.of(share(), of() / designEffect() * asKnown * asKnown);
-  }
-
-  /** The 0.975 quantile of Student's t; the normal one where the data show no spread. */
-  private double quantile() {
-    double added = 1 - 1 / designEffect();
-    return measuredLikeness().isEmpty() || added == 0
-        ? Wilson.Z
-        : TDistribution.of((parts.size() - 1) / (added * added))
-            .inverseCumulativeProbability(0.975);
+    double alone = plain().upper();
+    return eachAlone() || count() == of() ? alone : Math.max(alone, fit().upper());
   }
 
   /**
-   * How many times as many units it takes as if each stood alone; 1 if there is nothing to rate.
+   * How many times as many units it takes as if each stood alone; 1 if there is nothing to rate. 1
+   * + (m - 1) r (Kish 1965, Survey Sampling): m the mean size of a unit's own cluster, r the mean
+   * likeness that the data leave.
    */
   public double designEffect() {
-    return 1 + Math.max(0, ownSize() - 1) * likeness();
+    return eachAlone() ? 1 : 1 + (ownSize() - 1) * fit().likeness();
+  }
+
+  private boolean eachAlone() {
+    return parts.stream().allMatch(part -> part.of == 1);
+  }
+
+  private ClusterFit fit() {
+    ClusterFit found = fit;
+    if (found == null) {
+      found = ClusterFit.of(parts);
+      fit = found;
+    }
+    return found;
   }
 
   /** Mean size of the cluster that a unit lies in: sum of squares over sum. */
   private double ownSize() {
     double squares = parts.stream().mapToDouble(part -> (double) part.of * part.of).sum();
-    return of() == 0 ? 1 : squares / of();
+    return squares / of();
   }
 
-  /** The likeness that the interval rests on, 0 to 1. */
-  double likeness() {
-    ClusterRules rules = ClusterRules.BUILT_IN;
-    double events = Math.min(count(), of() - count());
-    double own = measuredLikeness().isPresent() ? events : 0;
-    double drawn =
-        (measuredLikeness().orElse(0) * own + rules.priorLikeness() * rules.priorWeight())
-            / (own + rules.priorWeight());
-    return Math.min(1, Math.max(0, drawn));
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ClusterRate rate && parts.equals(rate.parts);
   }
 
-  /** The likeness of these data alone; empty with one cluster, one unit a cluster or no event. */
-  OptionalDouble measuredLikeness() {
-    int k = parts.size();
-    int n = of();
-    if (k < 2 || n <= k || count() == 0 || count() == n) {
-      return OptionalDouble.empty();
-    }
-    double between = 0;
-    double within = 0;
-    for (Part part : parts) {
-      double share = (double) part.count / part.of;
-      between += part.of * (share - share()) * (share - share());
-      within += part.of * share * (1 - share);
-    }
-    double meanBetween = between / (k - 1);
-    double meanWithin = within / (n - k);
-    double size = (n - ownSize()) / (k - 1);
-    return OptionalDouble.of((meanBetween - meanWithin) / (meanBetween + (size - 1) * meanWithin));
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
   }
 
-  /**
-   * How alike the units of a cluster are thought to be before any is seen: {@code
-   * models/statistics/clusters.json}.
-   *
-   * @param priorLikeness intraclass correlation
-   * @param priorWeight how many events of the data's own outweigh it
-   * @param source where both come from
-   */
-  record ClusterRules(
-      @JsonProperty(required = true) double priorLikeness,
-      @JsonProperty(required = true) double priorWeight,
-      @JsonProperty(required = true) String source) {
-
-    static final ClusterRules BUILT_IN =
-        DataFile.builtIn("statistics/clusters.json").read(ClusterRules.class);
+  @Override
+  public String toString() {
+    return count() + " of " + of() + " in " + clusters() + " clusters";
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -38,6 +39,7 @@ public final class Coverage {
     Coverage coverage = new Coverage(Integer.parseInt(args[1]));
     coverage.rates();
     coverage.otherClusters();
+    coverage.twoKinds();
     coverage.agreement();
     coverage.gauge();
     Files.writeString(Path.of(args[0]), coverage.text.toString());
@@ -78,14 +80,43 @@ public final class Coverage {
     }
   }
 
+  /** Photos of two kinds, clean ones and bad ones: not the law that the interval supposes. */
+  private void twoKinds() {
+    line(
+        "%n| share | likeness | a cluster | clusters | by cluster | Wilson, each alone |%n|---|---|---|---|---|---|");
+    for (double share : new double[] {0.02, 0.04}) {
+      for (double likeness : new double[] {0.05, 0.1, 0.3}) {
+        for (int[] size : new int[][] {{19, 20}, {19, 40}, {19, 100}, {57, 16}}) {
+          double[] shares = kinds(share, likeness);
+          double[] held = rate(share, shares, size[1], size[0], runs, new Random(SEED));
+          line(
+              "| %.0f %% | %.2f | %d | %d | %.1f %% | %.1f %% |",
+              100 * share, likeness, size[0], size[1], 100 * held[0], 100 * held[1]);
+        }
+      }
+    }
+  }
+
+  /** Two shares, of which the smaller is none, with this mean and likeness. */
+  private static double[] kinds(double share, double likeness) {
+    double bad = share + likeness * (1 - share);
+    double[] shares = new double[4000];
+    Arrays.fill(shares, 0, (int) Math.round(shares.length * share / bad), bad);
+    return shares;
+  }
+
   static double[] rate(double share, double likeness, int photos, int runs, Random random) {
     return rate(share, likeness, photos, 19, runs, random);
   }
 
-  /** Shares of studies whose interval holds the truth: by photo, and each joint alone. */
   private static double[] rate(
       double share, double likeness, int photos, int joints, int runs, Random random) {
-    double[] shares = shares(share, likeness);
+    return rate(share, shares(share, likeness), photos, joints, runs, random);
+  }
+
+  /** Shares of studies whose interval holds the truth: by photo, and each joint alone. */
+  private static double[] rate(
+      double share, double[] shares, int photos, int joints, int runs, Random random) {
     int byPhoto = 0;
     int alone = 0;
     for (int run = 0; run < runs; run++) {

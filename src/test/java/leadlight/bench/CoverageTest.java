@@ -8,12 +8,12 @@ import org.junit.jupiter.api.Test;
 /** A few lines of docs/quality-coverage.md again, with fewer studies. */
 class CoverageTest {
 
-  /** 500 studies have a standard error of 1 %: 93 to 97 % less and more two of it. */
+  /** 150 studies have a standard error of 1.8 %: 93 to 97 % less and more two of it. */
   @Test
   void intervalsByPhotoHoldWhatTheySayAndPlainOnesDoNot() {
-    double[] held = Coverage.rate(0.03, 0.1, 20, 500, new Random(1));
+    double[] held = Coverage.rate(0.03, 0.1, 20, 150, new Random(1));
 
-    assertThat(held[0]).isBetween(0.91, 0.99);
+    assertThat(held[0]).isBetween(0.895, 1.0);
     assertThat(held[1]).as("each joint alone").isLessThan(0.85);
   }
 

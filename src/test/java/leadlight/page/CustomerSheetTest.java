@@ -11,8 +11,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CustomerSheetTest {
+
+  private static final String SEAL = "57-" + "3f2a".repeat(16);
 
   @AfterAll
   static void release() {
@@ -41,6 +45,7 @@ class CustomerSheetTest {
         Optional.empty(),
         "",
         signedBy,
+        SEAL,
         "2026-11-28");
   }
 
@@ -53,6 +58,14 @@ class CustomerSheetTest {
       assertThat(document.getNumberOfPages()).isOne();
       return new PDFTextStripper().getText(document);
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de"})
+  void pageAndPdfCarryTheSealOfTheRecord(String language) throws IOException {
+    CustomerSheet sheet = sheet(language, Optional.empty());
+    assertThat(new String(sheet.html(), StandardCharsets.UTF_8)).contains(SEAL + ".");
+    assertThat(letters(text(sheet.pdf()))).contains(letters(SEAL));
   }
 
   @Test

@@ -117,12 +117,12 @@ class GaugeTest {
             Set.of("unjudged"));
 
     assertThat(flips.parts()).containsEntry("a", new Rate(1, 3)).containsEntry("b", new Rate(0, 2));
-    assertThat(flips.operators())
-        .containsEntry("ring", new Rate(0, 3))
-        .containsEntry("dome", new Rate(1, 2));
+    assertThat(flips.operators().get("ring").plain()).isEqualTo(new Rate(0, 3));
+    assertThat(flips.operators().get("dome").plain()).isEqualTo(new Rate(1, 2));
     assertThat(flips.undecided()).containsEntry("a", new Rate(1, 3));
     assertThat(flips.flipping()).isEqualTo(new Rate(1, 2));
-    assertThat(flips.verdicts()).isEqualTo(new Rate(1, 5));
+    assertThat(flips.verdicts().plain()).isEqualTo(new Rate(1, 5));
+    assertThat(flips.verdicts().clusters()).as("by part").isEqualTo(2);
   }
 
   /**

@@ -432,6 +432,21 @@ class TamperTest {
     assertThat(Seal.parse(seal.toString())).isEqualTo(seal);
   }
 
+  /** Sixteen digits are typed from a printed sheet; fewer could be met by trying. */
+  @Test
+  void aSealIsProvenByItsFirstSixteenDigits() {
+    int dash = seal.toString().indexOf('-');
+    String typed = seal.toString().substring(0, dash + 17);
+    try (JobRecord record = JobRecord.open(folder)) {
+      assertThat(record.troubles(Optional.of(Seal.parse(typed)))).isEmpty();
+      String other = typed.substring(0, dash + 16) + (typed.endsWith("0") ? "1" : "0");
+      assertThat(record.troubles(Optional.of(Seal.parse(other))))
+          .anySatisfy(line -> assertThat(line).contains("is not the one that was sealed"));
+    }
+    assertThatThrownBy(() -> Seal.parse(typed.substring(0, dash + 16)))
+        .hasMessageContaining("is no seal");
+  }
+
   @Test
   void aCutFileIsNamedAndTheCopyTakesItsPlace() throws IOException {
     Path copy = folder.resolve("copy");

@@ -3,17 +3,37 @@ package leadlight.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import leadlight.quality.OutsideR;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class ClusterRateTest {
 
-  private static ClusterRate rate(int of, int... counts) {
-    return new ClusterRate(
-        IntStream.of(counts).mapToObj(count -> new ClusterRate.Part(count, of)).toList());
+  private static ClusterRate rate(int of, Integer... counts) {
+    return rate(of, List.of(counts));
+  }
+
+  private static ClusterRate rate(int of, List<Integer> counts) {
+    return new ClusterRate(counts.stream().map(count -> part(count, of)).toList());
+  }
+
+  private static ClusterRate.Part part(int count, int of) {
+    return new ClusterRate.Part(count, of);
+  }
+
+  private static List<Integer> many() {
+    List<Integer> counts = new ArrayList<>(Collections.nCopies(100, 0));
+    counts.addAll(List.of(1, 2, 3));
+    return counts;
   }
 
   @Test
@@ -27,68 +47,65 @@ class ClusterRateTest {
     assertThat(rate.upper()).isCloseTo(new Rate(15, 148).upper(), within(1e-12));
   }
 
-  /**
-   * Eight photos of 19 joints, all faults on two of them. R, kept beside the test: {@code
-   * y<-rep(c(9,6,0,0,0,0,1,0),1); a<-anova(lm(x~g,data.frame(g=factor(rep(1:8,each=19)),
-   * x=unlist(lapply(y,function(k)c(rep(1,k),rep(0,19-k))))))); m<-a[["Mean Sq"]];
-   * (m[1]-m[2])/(m[1]+18*m[2])} gives 0.3093802345.
-   */
-  @Test
-  void likenessIsThatOfVarianceAnalysis() {
-    ClusterRate rate = rate(19, 9, 6, 0, 0, 0, 0, 1, 0);
-
-    assertThat(rate.measuredLikeness()).hasValueCloseTo(0.3093802345, within(1e-9));
-    assertThat(rate.likeness()).isCloseTo((0.3093802345 * 16 + 0.075 * 10) / 26, within(1e-9));
-    assertThat(rate.designEffect()).isGreaterThan(4);
-    assertThat(rate.upper()).isGreaterThan(rate.plain().upper());
-    assertThat(rate.lower()).isLessThan(rate.plain().lower());
+  /** R, the grid of {@code outside.R} ("clusters"): a photo's counts, then its joints. */
+  static Stream<Arguments> studies() {
+    return Stream.of(
+        Arguments.of("faults on two photos", rate(19, 9, 6, 0, 0, 0, 0, 1, 0)),
+        Arguments.of("no fault", rate(19, 0, 0, 0, 0, 0)),
+        Arguments.of("uneven photos", new ClusterRate(List.of(part(0, 1), part(0, 19)))),
+        Arguments.of("even photos", rate(20, Collections.nCopies(30, 2))),
+        Arguments.of("many photos", rate(19, many())));
   }
 
-  /** Chosen likeness .075 at 19 joints: design effect 2.35. */
-  @Test
-  void withoutAnEventTheChosenLikenessStands() {
-    ClusterRate none = rate(19, 0, 0, 0, 0, 0);
-
-    assertThat(none.measuredLikeness()).isEmpty();
-    assertThat(none.designEffect()).isCloseTo(2.35, within(1e-12));
-    assertThat(none.lower()).isZero();
-    assertThat(none.upper()).isGreaterThan(none.plain().upper());
-    assertThat(rate(19, 3).designEffect()).as("one photo").isCloseTo(2.35, within(1e-12));
-  }
-
-  /**
-   * By hand: a unit's own cluster has (1 + 361) / 20 = 18.1 on average, though clusters have 10;
-   * the chosen likeness .075 gives 1 + 17.1 x .075 = 2.2825.
-   */
-  @Test
-  void aLargeClusterWeighsByItsUnits() {
-    ClusterRate uneven =
-        new ClusterRate(List.of(new ClusterRate.Part(0, 1), new ClusterRate.Part(0, 19)));
-
-    assertThat(uneven.designEffect()).isCloseTo(2.2825, within(1e-12));
-    // Wilson's upper end for 0 of n is z^2 / (n + z^2), n the effective 20 / 2.2825.
-    double z2 = 1.959964 * 1.959964;
-    assertThat(uneven.upper()).isCloseTo(z2 / (20 / 2.2825 + z2), within(1e-6));
-  }
-
-  /**
-   * R: {@code r<-(0.3093802345*16+.75)/26; d<-1+18*r; t<-qt(.975,7/(1-1/d)^2);
-   * prop.test(16*s,152*s,correct=FALSE)$conf.int} with {@code s<-(qnorm(.975)/t)^2/d}, written out:
-   * {@code n<-152*s; p<-16/152; z<-qnorm(.975);
-   * (p+z^2/2/n+c(-1,1)*z*sqrt(p*(1-p)/n+z^2/4/n^2))/(1+z^2/n)}.
-   */
-  @Test
-  void fewPhotosKnowTheirSpreadBadly() {
-    ClusterRate rate = rate(19, 9, 6, 0, 0, 0, 0, 1, 0);
-
-    assertThat(rate.lower()).isCloseTo(0.0336571560294, within(1e-9));
-    assertThat(rate.upper()).isCloseTo(0.2843797128418, within(1e-9));
+  @ParameterizedTest
+  @MethodSource("studies")
+  void intervalAndLikenessAreThoseOfAFinerGridInR(String name, ClusterRate rate) {
+    double[] r =
+        IntStream.range(0, 3).mapToDouble(i -> OutsideR.figure("clusters, " + name, i)).toArray();
+    Rate alone = rate.plain();
+    double lower = rate.count() == 0 ? 0 : Math.min(r[0], alone.lower());
+    assertThat(rate.lower()).isCloseTo(lower, withinPercentage(1));
+    assertThat(rate.upper()).isCloseTo(Math.max(r[1], alone.upper()), withinPercentage(1));
+    double size = rate.designEffect() - 1;
+    double own = name.startsWith("uneven") ? 17.1 : name.startsWith("even") ? 19 : 18;
+    assertThat(size / own).isCloseTo(r[2], within(0.005));
   }
 
   @Test
-  void photosThatAreAllAlikeAreWorthTheirJoints() {
-    ClusterRate even = rate(20, Collections.nCopies(30, 2).stream().mapToInt(i -> i).toArray());
-    assertThat(even.designEffect()).isEqualTo(1);
+  void faultsThatGatherInFewPhotosTellLess() {
+    ClusterRate gathered = rate(19, 9, 6, 0, 0, 0, 0, 1, 0);
+    ClusterRate spread = rate(19, 2, 2, 2, 2, 2, 2, 2, 2);
+
+    assertThat(gathered.upper() - gathered.lower()).isGreaterThan(spread.upper() - spread.lower());
+    assertThat(gathered.designEffect()).isGreaterThan(4);
+    assertThat(spread.designEffect()).isLessThan(2);
+  }
+
+  @Test
+  void theOrderOfPhotosChangesNoBit() {
+    ClusterRate one = rate(19, 9, 6, 0, 0, 0, 0, 1, 0);
+    ClusterRate other = rate(19, 0, 1, 0, 0, 6, 0, 9, 0);
+
+    assertThat(other.lower()).isEqualTo(one.lower());
+    assertThat(other.upper()).isEqualTo(one.upper());
+  }
+
+  /** What no photo shows and what every joint shows: the ends are the share itself. */
+  @Test
+  void nothingAndAllEndAtTheShare() {
+    assertThat(rate(19, 0, 0, 0).lower()).isZero();
+    assertThat(rate(19, 19, 19, 19).upper()).isEqualTo(1);
+    assertThat(rate(19, 19, 19, 19).lower()).isCloseTo(1 - rate(19, 0, 0, 0).upper(), within(1e-9));
+    assertThat(rate(19, 3).upper()).as("one photo").isGreaterThan(0.5);
+  }
+
+  /** A hundred thousand units leave a peak that the first pass hardly meets. */
+  @Test
+  void manyUnitsAreKnownWell() {
+    ClusterRate rate = rate(100, Collections.nCopies(1000, 40));
+
+    assertThat(rate.lower()).isCloseTo(rate.plain().lower(), within(2e-3));
+    assertThat(rate.upper()).isCloseTo(rate.plain().upper(), within(2e-3));
   }
 
   @Test

@@ -61,7 +61,9 @@ public final class ScoredJoints {
     }
     if (joints.isEmpty()) {
       throw new UserError(
-          folder + " has no CSV report of scored joints; run leadlight score first");
+          folder
+              + " has no CSV report of scored joints; run leadlight score first, or name the folder of"
+              + " one board and stage in a batch's run");
     }
     return joints;
   }

@@ -13,6 +13,7 @@ import leadlight.page.CustomerSheet;
 import leadlight.page.SheetRequest;
 import leadlight.page.words.PageContext;
 import leadlight.photo.Photo;
+import leadlight.record.file.Seal;
 import leadlight.record.said.LifeEvent;
 import leadlight.summary.board.BoardStanding;
 
@@ -38,9 +39,10 @@ public final class SheetFiles {
    * Writes sheet-JOB--BOARD.html and .pdf; their paths.
    *
    * @param shop name of the workshop, if it is to stand on the sheet
+   * @param seal of the record
    * @throws UserError if the record has no photo of the board, or of several rows
    */
-  public List<Path> write(BoardStanding stands, Optional<String> shop, Path out) {
+  public List<Path> write(BoardStanding stands, Optional<String> shop, Seal seal, Path out) {
     Optional<LifeEvent> decision = stands.decision();
     if (stands.rows() > 1) {
       throw new UserError(
@@ -58,7 +60,7 @@ public final class SheetFiles {
       CustomerSheet sheet =
           new CustomerSheet(
               context,
-              request(stands, decision, shop, now),
+              request(stands, decision, shop, seal, now),
               before.map(photo -> shot(photo, first)),
               shot(after, now));
       String file = "sheet-" + BoardFiles.name(stands.job(), stands.board());
@@ -92,6 +94,7 @@ public final class SheetFiles {
       BoardStanding stands,
       Optional<LifeEvent> decision,
       Optional<String> shop,
+      Seal seal,
       BoardStanding.Shot now) {
     Optional<LifeEvent> looked = stands.lastOf(LifeEvent.Kind.LOOKED);
     ZonedDateTime at = decision.map(LifeEvent::at).orElse(now.scoring().scoredAt());
@@ -106,6 +109,7 @@ public final class SheetFiles {
         decision.flatMap(LifeEvent::good),
         decision.map(LifeEvent::words).orElse(""),
         decision.map(LifeEvent::person),
+        seal.toString(),
         at.toLocalDate().toString());
   }
 }

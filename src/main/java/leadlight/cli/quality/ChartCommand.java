@@ -115,13 +115,17 @@ public final class ChartCommand implements Callable<Integer> {
   public Integer call() {
     boolean rare = Set.of("g", "t").contains(kind.toLowerCase(Locale.ROOT));
     ChartKind chosen = rare ? ChartKind.P : kind();
+    Optional<Table> table = data.map(file -> Table.read(file));
     ChartData read =
-        data.map(file -> ChartData.read(Table.read(file), chosen, by, words.reading(false)))
+        table
+            .map(it -> ChartData.read(it, chosen, by, words.reading(false)))
             .orElseGet(() -> ofRecord(chosen));
     if (rare) {
       rare(read);
     } else {
-      shewhart(chosen, read);
+      // Counts come with groups of their own, whatever these are.
+      boolean named = table.isPresent() && table.get().has("group");
+      shewhart(chosen, read, named ? "group" : by);
     }
     return ExitStatus.GOOD.code();
   }
@@ -139,22 +143,22 @@ public final class ChartCommand implements Callable<Integer> {
     PageShow.write(page, out, "chart-" + (g ? "g" : "t"), streams);
   }
 
-  private void shewhart(ChartKind chosen, ChartData read) {
+  private void shewhart(ChartKind chosen, ChartData read, String word) {
     boolean ordered =
         !unordered
             && !Set.of("connector", "operator", "lamp", "pin", "finding", "stage").contains(by);
     ControlChart chart = ControlChart.of(chosen, read.groups(), design(ordered));
     String name = chosen.word().toLowerCase(Locale.ROOT) + "-" + by.replaceAll("\\W+", "-");
     PageShow.write(
-        ChartPages.page(chart, Pareto.of(read.findings()), by, ordered, read.left()),
+        ChartPages.page(chart, Pareto.of(read.findings()), word, ordered, read.left()),
         out,
         "chart-" + name,
         streams);
     if (cusum) {
-      PageShow.write(OtherChartPages.cusum(chart, by), out, "cusum-" + name, streams);
+      PageShow.write(OtherChartPages.cusum(chart, word), out, "cusum-" + name, streams);
     }
     if (ewma) {
-      PageShow.write(OtherChartPages.ewma(chart, by), out, "ewma-" + name, streams);
+      PageShow.write(OtherChartPages.ewma(chart, word), out, "ewma-" + name, streams);
     }
   }
 

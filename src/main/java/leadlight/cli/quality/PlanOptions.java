@@ -137,6 +137,10 @@ final class PlanOptions {
       throw new UserError(
           "--reduced-agreed is of a file of lots; name it with --history, or leave it out");
     }
+    if (history.isPresent() && (limiting.isPresent() || good.isPresent() || bad.isPresent())) {
+      throw new UserError(
+          "--history leads to the severity of a plan by --aql; leave it out, or plan by --aql");
+    }
     if (two && sequential) {
       throw new UserError("a plan is double or sequential, not both; leave one out");
     }

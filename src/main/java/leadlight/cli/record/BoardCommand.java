@@ -63,7 +63,8 @@ public final class BoardCommand implements Callable<Integer> {
               pages.words(),
               shot -> ShotRow.of(shelf, shot.scoring(), shot.row()),
               event -> LegsFile.picture(shelf, event),
-              Version.number()));
+              Version.number(),
+              open.seal().toString()));
       streams
           .out()
           .println(RecordLines.printable(stands.job()) + ", " + RecordLines.board(stands.board()));

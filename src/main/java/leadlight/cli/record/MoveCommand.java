@@ -35,7 +35,7 @@ public final class MoveCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    RecordPlace place = RecordPlace.parse(to);
+    RecordPlace place = RecordPlace.parse("the place to move to", to);
     try (JobRecord open = record.existing()) {
       Seal seal = open.moveTo(place);
       streams.out().println("moved to " + place + ", seal " + seal);

@@ -75,7 +75,7 @@ public final class SheetCommand implements Callable<Integer> {
       }
       AcceptanceSet set = limits.load();
       new SheetFiles(set, pages.context(set, RowRequest.NONE), new PhotoShelf(record.folder()))
-          .write(stands, shop, out)
+          .write(stands, shop, open.seal(), out)
           .forEach(file -> streams.out().println("wrote " + file));
       return ExitStatus.of(stands.verdict()).code();
     }

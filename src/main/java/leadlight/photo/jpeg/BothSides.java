@@ -37,8 +37,8 @@ final class BothSides {
   Kind at(int line, int from) {
     double[] above = edges.above(line, from, edges.wide(), 0, from);
     double[] below = edges.below(line, from, edges.wide(), 0, from);
-    double over = Spread.about(above, Quantiles.median(above));
-    double under = Spread.about(below, Quantiles.median(below));
+    double over = EdgeLines.spread(above, Quantiles.median(above));
+    double under = EdgeLines.spread(below, Quantiles.median(below));
     if (over >= limits.texture()) {
       return alike(above, below) ? Kind.ONE_PICTURE : Kind.UNLIKE;
     }

@@ -1,12 +1,16 @@
 package leadlight.photo.jpeg;
 
 import java.util.Arrays;
+import leadlight.numeric.Quantiles;
 
 /**
  * The lines between rows of units of one colour: what its blocks above and below each line come to
  * at the line itself, in grey levels, drawn on straight from their last two rows of pixels.
  */
 final class EdgeLines {
+
+  /** A normal distribution's standard deviation by its median distance from the median. */
+  private static final double SIGMA_BY_MAD = 1.4826;
 
   private static final double ROOT_2 = Math.sqrt(2);
 
@@ -35,6 +39,12 @@ final class EdgeLines {
       above[i] = level(block - component.filledWide, atBottom);
       sums[i + 1] = sums[i] + below[i] - above[i];
     }
+  }
+
+  /** Spread of steps or levels of which some lie far off. */
+  static double spread(double[] values, double middle) {
+    return SIGMA_BY_MAD
+        * Quantiles.median(Arrays.stream(values).map(v -> Math.abs(v - middle)).toArray());
   }
 
   int wide() {

@@ -76,7 +76,7 @@ final class SeamTest {
     double height = Quantiles.median(on);
     double elsewhere = Quantiles.median(off);
     double sigma =
-        Math.max(finest, Math.max(Spread.about(on, height), Spread.about(off, elsewhere)));
+        Math.max(finest, Math.max(EdgeLines.spread(on, height), EdgeLines.spread(off, elsewhere)));
     double error = MEDIAN_ERROR * sigma * Math.sqrt(2.0 / wide);
     return Math.abs(height) >= limits.coarseSteps() * finest
         && Math.abs(height - elsewhere) >= limits.strength() * error

@@ -34,7 +34,10 @@ public record PhotoLimits(
       @JsonProperty(required = true) Limit seamLikeness,
       @JsonProperty(required = true) Limit seamSlope,
       @JsonProperty(required = true) Limit seamRoughShare,
-      @JsonProperty(required = true) Limit seamBlocks) {
+      @JsonProperty(required = true) Limit seamBlocks,
+      @JsonProperty(required = true) Limit shearStrength,
+      @JsonProperty(required = true) Limit shearUnits,
+      @JsonProperty(required = true) Limit shearBlocks) {
 
     public JpegLimits jpeg() {
       return new JpegLimits(
@@ -49,7 +52,12 @@ public record PhotoLimits(
               seamLikeness.value(),
               seamSlope.value(),
               seamRoughShare.value(),
-              (int) seamBlocks.value()));
+              (int) seamBlocks.value()),
+          new JpegLimits.Shear(
+              shearStrength.value(),
+              (int) shearUnits.value(),
+              seamTexture.value(),
+              (int) shearBlocks.value()));
     }
   }
 

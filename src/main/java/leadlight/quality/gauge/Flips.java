@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import leadlight.statistics.ClusterRate;
 import leadlight.statistics.Rate;
 
 /**
@@ -15,10 +16,11 @@ import leadlight.statistics.Rate;
  *
  * @param parts verdicts other than the part's most frequent one, of all its verdicts
  * @param undecided verdicts that decide nothing, of all, by part
- * @param operators verdicts other than the part's most frequent one, by operator
+ * @param operators verdicts other than the part's most frequent one, by operator; verdicts of one
+ *     part are alike
  */
 public record Flips(
-    Map<String, Rate> parts, Map<String, Rate> undecided, Map<String, Rate> operators) {
+    Map<String, Rate> parts, Map<String, Rate> undecided, Map<String, ClusterRate> operators) {
 
   /**
    * A verdict.
@@ -46,17 +48,17 @@ public record Flips(
     return new Flips(flips, undecided, byOperator(verdicts, byPart));
   }
 
-  private static Map<String, Rate> byOperator(
+  private static Map<String, ClusterRate> byOperator(
       List<Said> verdicts, Map<String, List<String>> byPart) {
-    Map<String, Rate> operators = new TreeMap<>();
+    Map<String, ClusterRate.Builder> operators = new TreeMap<>();
     for (Said said : verdicts) {
-      int other = said.verdict().equals(usual(byPart.get(said.part()))) ? 0 : 1;
-      operators.merge(
-          said.operator(),
-          new Rate(other, 1),
-          (a, b) -> new Rate(a.count() + b.count(), a.of() + b.of()));
+      operators
+          .computeIfAbsent(said.operator(), who -> new ClusterRate.Builder())
+          .add(said.part(), !said.verdict().equals(usual(byPart.get(said.part()))));
     }
-    return operators;
+    Map<String, ClusterRate> rates = new TreeMap<>();
+    operators.forEach((who, counted) -> rates.put(who, counted.rate()));
+    return rates;
   }
 
   /** The most frequent verdict, the first of equals. */
@@ -74,9 +76,9 @@ public record Flips(
   }
 
   /** Verdicts that are not their part's most frequent, of all. */
-  public Rate verdicts() {
-    return new Rate(
-        parts.values().stream().mapToInt(Rate::count).sum(),
-        parts.values().stream().mapToInt(Rate::of).sum());
+  public ClusterRate verdicts() {
+    ClusterRate.Builder all = new ClusterRate.Builder();
+    parts.forEach((part, rate) -> all.add(part, rate.count(), rate.of()));
+    return all.rate();
   }
 }

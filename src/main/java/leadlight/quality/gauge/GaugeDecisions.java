@@ -76,7 +76,7 @@ final class GaugeDecisions {
           .text(
               "Risks of a decision (JCGM 106, clause 9), parts taken as the process. Of joints exactly"
                   + " at the limit 50, 10, 5 and 1 % are accepted. score and batch decide at 95 %;"
-                  + " --guard-band 90 or 99 takes another line:")
+                  + " --guard-band 99 takes a line farther inside (never one nearer than the limits' own):")
           .grid(
               Decisions.HEADER,
               Decisions.lines(limit, sum / cells.parts().size(), spread.parts(), sd))
@@ -119,7 +119,8 @@ final class GaugeDecisions {
     addFlips();
     String byLimit =
         fitness.isEmpty()
-            ? "No class limit applies to these measures."
+            ? "No class limit applies to these measures; a tolerance of yours is named by --tolerance,"
+                + " the leads' width, for the classes' side overhang, by --lead-width."
             : "This microscope and lamp are " + String.join("; ", fitness) + ".";
     String byVerdict =
         flips.parts().isEmpty()
@@ -130,11 +131,13 @@ final class GaugeDecisions {
                 + Words.rate(flips.flipping())
                 + ".";
     String cannot =
-        undecidable.isEmpty()
-            ? " No part was found that it cannot judge."
-            : " It cannot judge reliably: "
-                + Words.named(List.copyOf(undecidable))
-                + "; settle these at the bench.";
+        undecidable.isEmpty() && fitness.isEmpty() && flips.parts().isEmpty()
+            ? ""
+            : undecidable.isEmpty()
+                ? " No part was found that it cannot judge."
+                : " It cannot judge reliably: "
+                    + Words.named(List.copyOf(undecidable))
+                    + "; settle these at the bench.";
     page.strong(byLimit + byVerdict + cannot);
   }
 }

@@ -31,7 +31,9 @@ final class GaugeFlips {
     if (!flips.parts().isEmpty()) {
       page.heading("Verdicts that change")
           .text(rows.isEmpty() ? "Every part got one verdict throughout." : "")
-          .grid(List.of(operatorWord, "other than the part's usual verdict (95 %)"), operators)
+          .grid(
+              List.of(operatorWord, "other than the part's usual verdict (95 %, by part)"),
+              operators)
           .grid(List.of("part", "other than usual", "no decision"), rows);
     }
   }

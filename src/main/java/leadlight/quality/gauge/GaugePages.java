@@ -89,11 +89,11 @@ public final class GaugePages {
 
   private void counts() {
     page.text(
-        "%d measured values of %d parts; operator stands for %s."
+        "%d measured values of %d parts%s."
             .formatted(
                 input.readings().size(),
                 input.readings().stream().map(GaugeInput.Measured::part).distinct().count(),
-                operatorWord));
+                operatorWord.equals("operator") ? "" : "; operator stands for " + operatorWord));
   }
 
   private void measure(String name) {
@@ -164,7 +164,7 @@ public final class GaugePages {
     rows.add(GaugeWords.sure("gauge", s.of(spread.gauge(), Spread::gauge)));
     rows.add(GaugeWords.sure("parts", s.of(spread.parts(), Spread::parts)));
     details
-        .grid(List.of("component", "standard deviation," + GaugeWords.unit(name), "95 %"), rows)
+        .grid(List.of("component", GaugeWords.withUnit("standard deviation", name), "95 %"), rows)
         .text(
             "Generalised confidence intervals (Hamada and Weerahandi 2000). Few "
                 + operatorWord

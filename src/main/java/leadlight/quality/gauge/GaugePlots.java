@@ -74,7 +74,7 @@ public final class GaugePlots {
     return new Plot(
         measure + ": standard deviations",
         "component",
-        "standard deviation," + GaugeWords.unit(measure),
+        GaugeWords.withUnit("standard deviation", measure),
         List.of("repeat", "reproduce", "gauge", "parts"),
         List.of(new Series("", Style.BARS, bars)));
   }

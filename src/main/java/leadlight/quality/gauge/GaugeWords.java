@@ -65,6 +65,12 @@ public final class GaugeWords {
     return at < 0 ? "" : " " + measure.substring(at + 1);
   }
 
+  /** A figure's name with the unit of a measure, if that has one. */
+  static String withUnit(String figure, String measure) {
+    String unit = unit(measure);
+    return unit.isEmpty() ? figure : figure + "," + unit;
+  }
+
   /** A component with its interval. */
   static List<String> sure(String name, Estimate e) {
     return List.of(

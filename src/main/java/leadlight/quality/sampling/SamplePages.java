@@ -16,6 +16,10 @@ public final class SamplePages {
 
   private SamplePages() {}
 
+  private static String between(int from, int to) {
+    return from == to ? "" + from : from + " to " + to;
+  }
+
   /**
    * A plan with its operating characteristic.
    *
@@ -28,9 +32,9 @@ public final class SamplePages {
     notes.forEach(page::text);
     if (plan.refuse() > plan.accept() + 1) {
       page.text(
-          "Between %d and %d nonconforming the lot is accepted and reduced inspection ends; the curve"
-                  .formatted(plan.accept() + 1, plan.refuse() - 1)
-              + " counts these lots as accepted.");
+          "With %s nonconforming the lot is accepted and reduced inspection ends; the curve counts such"
+                  .formatted(between(plan.accept() + 1, plan.refuse() - 1))
+              + " lots as accepted.");
     }
     List<List<String>> rows = new ArrayList<>();
     for (double pa : new double[] {0.95, 0.50, 0.10, 0.05}) {

@@ -53,12 +53,12 @@ public sealed interface RecordPlace {
       parameters = List.copyOf(parameters);
     }
 
-    private static Server of(String text) {
+    private static Server of(String name, String text) {
       URI uri;
       try {
         uri = new URI(text);
       } catch (URISyntaxException e) {
-        throw noAddress();
+        throw noAddress(name);
       }
       String user = uri.getUserInfo();
       List<String> parameters =
@@ -66,14 +66,15 @@ public sealed interface RecordPlace {
       if ((user != null && user.contains(":"))
           || parameters.stream().anyMatch(it -> it.startsWith("password"))) {
         throw new UserError(
-            "--record has a password in it, which others can read; leave it out, and put it into"
+            name
+                + " has a password in it, which others can read; leave it out, and put it into"
                 + " the file ~/.pgpass or the variable PGPASSWORD");
       }
       String path = uri.getPath() == null ? "" : uri.getPath();
       if (uri.getHost() == null || !path.matches("/[^/]+")) {
-        throw noAddress();
+        throw noAddress(name);
       }
-      parameters.forEach(Server::check);
+      parameters.forEach(parameter -> check(name, parameter));
       return new Server(
           uri.getHost(),
           uri.getPort() < 0 ? USUAL_PORT : uri.getPort(),
@@ -83,20 +84,21 @@ public sealed interface RecordPlace {
     }
 
     /** Not the text itself: wherever it is torn, it may hold a password. */
-    private static UserError noAddress() {
-      return new UserError("--record is no address; give it as postgresql://HOST/DATABASE");
+    private static UserError noAddress(String name) {
+      return new UserError(name + " is no address; give it as postgresql://HOST/DATABASE");
     }
 
     /** Its name alone is repeated: the value of another may be secret. */
-    private static void check(String parameter) {
+    private static void check(String name, String parameter) {
       String[] parts = parameter.split("=", 2);
       if (parts.length < 2 || !PARAMETERS.contains(parts[0])) {
         throw new UserError(
-            "--record knows no \"" + parts[0] + "\"; there are sslmode=... and sslrootcert=...");
+            name + " knows no \"" + parts[0] + "\"; there are sslmode=... and sslrootcert=...");
       }
       if (parts[0].equals("sslmode") && !SSL_MODES.contains(parts[1])) {
         throw new UserError(
-            "--record has an sslmode that is none; take one of "
+            name
+                + " has an sslmode that is none; take one of "
                 + String.join(", ", new TreeSet<>(SSL_MODES)));
       }
     }
@@ -115,11 +117,16 @@ public sealed interface RecordPlace {
    * @throws UserError if it is an address with a password, or none that can be used
    */
   static RecordPlace parse(String text) {
+    return parse("--record", text);
+  }
+
+  /** The same, named in another way than by {@code --record}: that name begins what is said. */
+  static RecordPlace parse(String name, String text) {
     if (text.startsWith("postgresql:") || text.startsWith("postgres:")) {
-      return Server.of(text);
+      return Server.of(name, text);
     }
     if (text.contains("://")) {
-      throw new UserError("--record is a folder or postgresql://HOST/DATABASE");
+      throw new UserError(name + " is a folder or postgresql://HOST/DATABASE");
     }
     return new Folder(Path.of(text));
   }

@@ -5,6 +5,7 @@ import java.sql.Statement;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.transaction.TransactionException;
 
 /**
  * The tables of a shared record, beside those of one made anew: the migrations are applied once
@@ -62,7 +63,7 @@ public final class SharedSchema {
       statement.execute("SET LOCAL search_path TO pg_temp, public");
       statement.execute(script);
     } catch (SQLException e) {
-      throw new IllegalStateException(e);
+      throw new TransactionException("a table cannot be made for comparison", e);
     }
   }
 

@@ -91,8 +91,7 @@ public final class ChainCheck {
   }
 
   private void sealed(Seal seal, List<Chain.Entry> entries) {
-    boolean there =
-        entries.stream().anyMatch(it -> it.id() == seal.entries() && it.hash().equals(seal.hash()));
+    boolean there = entries.stream().anyMatch(it -> seal.isOf(it.id(), it.hash()));
     if (!there) {
       troubles.add(
           "the record is not the one that was sealed: entry "

@@ -94,8 +94,7 @@ public final class Dump {
     } catch (UncheckedIOException e) {
       throw e.getCause();
     } catch (IllegalStateException e) {
-      // Rows that the tables' own rules refuse: altered, or without what they refer to.
-      throw notWhole(name, "its rows do not fit together");
+      throw RowBatch.isRefused(e) ? notWhole(name, "its rows do not fit together") : e;
     } finally {
       if (!whole && place instanceof RecordPlace.Folder folder) {
         Files.deleteIfExists(folder.path().resolve(Database.FILE));

@@ -44,6 +44,13 @@ class RecordPlaceTest {
         .hasMessageNotContaining("hunter2");
   }
 
+  @Test
+  void whatIsNotOfRecordIsNamedAsItIs() {
+    assertThatThrownBy(() -> RecordPlace.parse("the place to move to", "mysql://shelf/weir"))
+        .isInstanceOf(UserError.class)
+        .hasMessage("the place to move to is a folder or postgresql://HOST/DATABASE");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -1,0 +1,76 @@
+"""How often intervals by cluster hold: the first tables of docs/quality-coverage.md, by NumPy and SciPy.
+
+    python coverage.py [STUDIES]
+
+The arithmetic of leadlight.statistics.ClusterFit once more: beta-binomial counts, Jeffreys' prior of
+the share, Beta(1, 4) of the likeness; never narrower than Wilson's interval of each unit alone.
+"""
+import sys
+
+import numpy as np
+from scipy.special import gammaln
+from scipy.stats import norm
+
+Z = norm.ppf(.975)
+LOGITS = np.linspace(np.log(1e-5), np.log(.97 / .03), 300)
+SHARES = 1 / (1 + np.exp(-LOGITS))
+LIKENESSES = 1 - (1 - (np.arange(32) + .5) / 32) ** (1 / 4)
+
+
+def wilson(share, size):
+    wide = 1 + Z * Z / size
+    half = Z / wide * np.sqrt(share * (1 - share) / size + Z * Z / 4 / size ** 2)
+    centre = (share + Z * Z / 2 / size) / wide
+    return centre - half, centre + half
+
+
+def logs(size):
+    """Logarithm of the likelihood of each count of a cluster, by share and likeness."""
+    count = np.arange(size + 1)[:, None, None]
+    weight = ((1 - LIKENESSES) / LIKENESSES)[None, None, :]
+    a, b = SHARES[None, :, None] * weight, (1 - SHARES)[None, :, None] * weight
+    return (gammaln(a + count) - gammaln(a) + gammaln(b + size - count) - gammaln(b)
+            - gammaln(a + b + size) + gammaln(a + b)).reshape(size + 1, -1)
+
+
+def held(share, likeness, clusters, size, studies, kinds):
+    """Shares of studies whose interval holds it, lies above it, below it; Wilson's that hold it."""
+    dice = np.random.default_rng(2026)
+    if kinds:
+        bad = share + likeness * (1 - share)
+        own = bad * (dice.random((studies, clusters)) < share / bad)
+    elif likeness == 0:
+        own = np.full((studies, clusters), share)
+    else:
+        beta = (1 - likeness) / likeness
+        own = dice.beta(share * beta, (1 - share) * beta, (studies, clusters))
+    counts = dice.binomial(size, own)
+    table = np.apply_along_axis(lambda c: np.bincount(c, minlength=size + 1), 1, counts)
+    fit = (table.astype(float) @ logs(size)).reshape(studies, len(SHARES), -1)
+    fit += .5 * (np.log(SHARES) + np.log(1 - SHARES))[None, :, None]
+    weights = np.exp(fit - fit.max((1, 2), keepdims=True)).sum(2)
+    below = (weights / weights.sum(1, keepdims=True)).cumsum(1)
+    alone = wilson(counts.sum(1) / (clusters * size), clusters * size)
+    lower = np.minimum(SHARES[(below < .025).sum(1)], alone[0])
+    upper = np.maximum(SHARES[np.minimum((below < .975).sum(1), len(SHARES) - 1)], alone[1])
+    return (np.mean((lower <= share) & (share <= upper)), np.mean(lower > share),
+            np.mean(upper < share), np.mean((alone[0] <= share) & (share <= alone[1])))
+
+
+def lines(cases, studies, kinds=False):
+    print("| share | likeness | a cluster | clusters | by cluster | too high | too low | Wilson, each alone |")
+    print("|---|---|---|---|---|---|---|---|")
+    for share, likeness, clusters, size in cases:
+        rates = held(share, likeness, clusters, size, studies, kinds)
+        print(f"| {100 * share:g} % | {likeness:.2f} | {size} | {clusters} |",
+              " | ".join(f"{100 * rate:.1f} %" for rate in rates), "|")
+
+
+if __name__ == "__main__":
+    STUDIES = int(sys.argv[1]) if len(sys.argv) > 1 else 1000
+    lines([(p, r, k, 19) for p in (.005, .02, .04) for r in (0, .05, .1, .3) for k in (10, 20, 40, 100)],
+          STUDIES)
+    lines([(p, r, k, m) for p in (.04, .2) for r in (0, .1, .3)
+           for k, m in ((20, 2), (16, 5), (16, 57), (16, 200))], STUDIES)
+    lines([(p, r, k, m) for p in (.02, .04) for r in (.05, .1, .3)
+           for k, m in ((20, 19), (40, 19), (100, 19), (16, 57))], STUDIES, kinds=True)

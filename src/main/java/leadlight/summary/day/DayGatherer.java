@@ -41,12 +41,17 @@ public final class DayGatherer {
 
   /** The summary of a run. */
   public static DaySummary of(JobRecord record, long run, Path folder) {
-    return new DayGatherer(record).gather(run, folder);
+    return of(record, Search.ofRun(run), folder);
   }
 
-  private DaySummary gather(long run, Path folder) {
-    record.scorings(Search.ofRun(run)).forEach(this::add);
-    record.eachPhoto(run, this::refused);
+  /** What the photos that are meant come to, whoever scored them: a run, the bench, by hand. */
+  public static DaySummary of(JobRecord record, Search search, Path folder) {
+    return new DayGatherer(record).gather(search, folder);
+  }
+
+  private DaySummary gather(Search search, Path folder) {
+    record.scorings(search).forEach(this::add);
+    search.run().ifPresent(run -> record.eachPhoto(run, this::refused));
     photos.sort(
         Comparator.comparing((PhotoLine line) -> line.subject().job())
             .thenComparing(line -> line.subject().board())

@@ -79,4 +79,14 @@ class OneMeaningTest {
       }
     }
   }
+
+  @Test
+  void completionOffersTheWordsOfTheHelp() {
+    String script = Run.of("completion").out();
+    assertThat(script)
+        .contains("(\"above\" \"below\" \"left\" \"right\")")
+        .contains("(\"en\" \"de\")")
+        .contains("(\"component\" \"solder\")")
+        .doesNotContainPattern("option_args=\\(\"[A-Z]");
+  }
 }

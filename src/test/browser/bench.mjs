@@ -177,10 +177,15 @@ async function faults() {
   await page.locator("#last button").first().click();
   await page.waitForSelector("#step:not([hidden])");
   seen.axe.push(...(await faultsOf(page)));
-  for (const colorScheme of ["light", "dark"]) {
+  for (const colorScheme of ["dark", "light"]) {
     await page.emulateMedia({ colorScheme });
     await page.screenshot({ path: `${shots}/${plan.language}-${colorScheme}.png` });
   }
+  await page.keyboard.press("j");
+  await page.waitForSelector("#chooser[open]");
+  seen.axe.push(...(await faultsOf(page)));
+  await page.emulateMedia({ colorScheme: "light" });
+  await shot(page, "chooser");
   await browser.close();
 }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -201,6 +202,18 @@ class BenchDayTest {
         });
   }
 
+  @Test
+  void theSummaryBeginsWithWhatMustNotBeHandedBack() throws IOException {
+    Map<String, Boolean> said = DayReadings.jobs(pages.day());
+    assertThat(said).hasSize(BenchDay.JOBS.size());
+    for (int job = 0; job < BenchDay.JOBS.size(); job++) {
+      assertThat(said.get(BenchDay.JOBS.get(job))).isEqualTo(!board(job).mayBeHandedBack());
+    }
+    assertThat(said.values())
+        .containsSequence(true, false)
+        .isSortedAccordingTo(Comparator.reverseOrder());
+  }
+
   private static String line(int[] counts) {
     return Arrays.stream(counts).mapToObj(Integer::toString).collect(Collectors.joining(" "));
   }
@@ -235,8 +248,6 @@ class BenchDayTest {
         List.of(
             pages.day(),
             pages.board(0, "en"),
-            pages.board(1, "de"),
-            pages.sheet(0, "en").orElseThrow(),
             pages.sheet(2, "de").orElseThrow(),
             pages.chart())) {
       files.add(page.toAbsolutePath().toString());

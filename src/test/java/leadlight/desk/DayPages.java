@@ -11,6 +11,7 @@ final class DayPages {
 
   private final Path record;
   private final Path folder;
+  private Optional<Path> day = Optional.empty();
 
   DayPages(Path record, Path folder) {
     this.record = record;
@@ -27,9 +28,10 @@ final class DayPages {
     return written("sheet", BenchDay.JOBS.get(job), "--language", language);
   }
 
-  /** The summary of the day. */
+  /** The summary of the day, written once. */
   Path day() {
-    return written("record", "day").orElseThrow();
+    day = day.or(() -> written("record", "day"));
+    return day.orElseThrow();
   }
 
   /** The chart of defects by pin. */

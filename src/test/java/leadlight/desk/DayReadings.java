@@ -138,6 +138,18 @@ final class DayReadings {
     return pins;
   }
 
+  /** Jobs of the summary in their order, and whether it says that they must not be handed back. */
+  static Map<String, Boolean> jobs(Path summary) throws IOException {
+    Map<String, Boolean> unfit = new LinkedHashMap<>();
+    Matcher job =
+        Pattern.compile("(?s)class=\"job\">.*?<bdi>(.*?)</bdi> <span class=\"stand\">(.*?)</span>")
+            .matcher(Files.readString(summary));
+    while (job.find()) {
+      unfit.put(job.group(1), job.group(2).contains("not fit to hand back"));
+    }
+    return unfit;
+  }
+
   /** Of each kind of row on the summary, by its number of leads: defects and unjudged by pin. */
   static Map<Integer, Map<String, String>> strips(Path summary) throws IOException {
     Map<Integer, Map<String, String>> strips = new TreeMap<>();

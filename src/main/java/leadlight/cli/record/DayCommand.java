@@ -74,12 +74,17 @@ public final class DayCommand implements Callable<Integer> {
       for (JobLine job : summary.jobs()) {
         streams
             .out()
-            .println(RecordLines.printable(job.job()) + ": " + VerdictWords.plain(job.verdict()));
+            .println(
+                RecordLines.printable(job.job())
+                    + ": "
+                    + VerdictWords.plain(job.verdict())
+                    + (job.fit() ? "" : "; not fit to hand back"));
       }
       streams.out().println("wrote " + page);
-      return ExitStatus.of(
-              summary.jobs().stream().map(JobLine::verdict).reduce(Verdict::worse).orElseThrow())
-          .code();
+      boolean fit = summary.jobs().stream().allMatch(JobLine::fit);
+      Verdict worst =
+          summary.jobs().stream().map(JobLine::verdict).reduce(Verdict::worse).orElseThrow();
+      return (fit ? ExitStatus.of(worst) : ExitStatus.DEFECT).code();
     }
   }
 

@@ -3,11 +3,11 @@
 // Usage: node bench.mjs CHROMIUM SHOTS_FOLDER ADDRESS PLAN.json
 import { readFileSync } from "node:fs";
 import { chromium } from "playwright-core";
+import { faults as faultsOf } from "./faults.mjs";
 
 const [chromiumPath, shots, address, planFile] = process.argv.slice(2);
-const axe = readFileSync(new URL("node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
 const plan = JSON.parse(readFileSync(planFile, "utf8"));
-const seen = { console: [], requests: [], axe: [], overflow: {}, refused: [], taken: [], pushed: [], words: [], small: [], tabs: [], camera: [] };
+const seen = { console: [], requests: [], axe: [], overflow: {}, refused: [], inSight: [], taken: [], pushed: [], words: [], small: [], tabs: [], camera: [] };
 const args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream"];
 
 async function open(picture, options = {}) {
@@ -135,6 +135,10 @@ const ACTS = {
     await button(page, "b-yes", words);
     await page.waitForSelector("#trouble:not([hidden])");
     seen.refused.push(await page.locator("#trouble").innerText());
+    seen.inSight.push(await page.evaluate(() => {
+      const box = document.getElementById("trouble").getBoundingClientRect();
+      return box.top >= 0 && box.bottom <= innerHeight;
+    }));
     await shot(page, "refused");
   },
   async no(page, words) {
@@ -169,16 +173,20 @@ async function shot(page, name) {
 }
 
 async function faults() {
-  for (const colorScheme of ["light", "dark"]) {
-    const { browser, page } = await open(plan.steps[0].picture, { bypassCSP: true, colorScheme });
-    await page.locator("#last button").first().click();
-    await page.waitForSelector("#step:not([hidden])");
-    await page.evaluate(axe);
-    const result = await page.evaluate(() => window.axe.run());
-    seen.axe.push(...result.violations.map((v) => `${v.impact} ${v.id}: ${v.nodes[0].html.slice(0, 120)}`));
+  const { browser, page } = await open(plan.steps[0].picture, { bypassCSP: true });
+  await page.locator("#last button").first().click();
+  await page.waitForSelector("#step:not([hidden])");
+  seen.axe.push(...(await faultsOf(page)));
+  for (const colorScheme of ["dark", "light"]) {
+    await page.emulateMedia({ colorScheme });
     await page.screenshot({ path: `${shots}/${plan.language}-${colorScheme}.png` });
-    await browser.close();
   }
+  await page.keyboard.press("j");
+  await page.waitForSelector("#chooser[open]");
+  seen.axe.push(...(await faultsOf(page)));
+  await page.emulateMedia({ colorScheme: "light" });
+  await shot(page, "chooser");
+  await browser.close();
 }
 
 for (const step of plan.steps) {

@@ -1,13 +1,14 @@
 // Opens pages in headless Chromium and prints what it saw as JSON; BrowserTest says what must hold.
 // Usage: node check.mjs CHROMIUM SHOTS_FOLDER PAGE.html...
-import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
+import { faults } from "./faults.mjs";
 
 const [chromiumPath, shots, ...pages] = process.argv.slice(2);
 const VISIONS = ["none", "achromatopsia", "protanopia", "deuteranopia", "tritanopia"];
-const axe = readFileSync(new URL("node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
+/** Pages that are looked at together: one for each core of a small machine. */
+const AT_ONCE = 2;
 const browser = await chromium.launch({
   executablePath: chromiumPath,
   args: [
@@ -117,13 +118,12 @@ async function greyPixels(shot) {
 const overflow = (page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-async function faults(file, scheme) {
-  // axe must be put into the page, which the page's own policy forbids: only here it is lifted.
-  const { context, page } = await opened(file, { bypassCSP: true, colorScheme: scheme });
-  await page.evaluate(axe);
-  const result = await page.evaluate(() => window.axe.run());
+async function access(file) {
+  const { context, page } = await opened(file, { bypassCSP: true });
+  const found = await faults(page);
+  await page.screenshot({ path: `${shots}/${basename(file)}-dark.png` });
   await context.close();
-  return result.violations.map((v) => `${v.impact} ${v.id}: ${v.nodes[0].html.slice(0, 120)}`);
+  return found;
 }
 
 async function check(file) {
@@ -135,22 +135,26 @@ async function check(file) {
     signs: {},
     hacked: await page.evaluate(() => window.hacked ?? null),
     scripts: await page.evaluate(() => document.scripts.length),
-    axe: [...(await faults(file, "light")), ...(await faults(file, "dark"))],
+    axe: await access(file),
     overflow: {},
   };
   for (const vision of file === pages[0] ? VISIONS : []) {
     result.signs[vision] = await signs(page, vision);
   }
+  // Of pages of one kind the first is enough to look at: the largest picture and print cost the most.
+  const first = file === pages[0] || result.walk.length === 0;
   for (const width of [360, 1280, 3840]) {
     await page.setViewportSize({ width, height: width === 3840 ? 2160 : 900 });
     result.overflow[width] = await overflow(page);
-    await page.screenshot({ path: `${shots}/${basename(file)}-${width}.png`, fullPage: true });
+    if (width < 3840 || first) {
+      await page.screenshot({ path: `${shots}/${basename(file)}-${width}.png`, fullPage: true });
+    }
   }
   await page.emulateMedia({ media: "print" });
   result.printed = await page.evaluate(
     () => [...document.querySelectorAll(".pin")].filter((p) => p.checkVisibility()).length,
   );
-  await page.pdf({ path: `${shots}/${basename(file)}.pdf`, format: "A4" });
+  if (first) await page.pdf({ path: `${shots}/${basename(file)}.pdf`, format: "A4" });
   result.console = seen.console;
   result.requests = seen.requests;
   await context.close();
@@ -161,8 +165,10 @@ async function check(file) {
 }
 
 const results = {};
-for (const file of pages) {
-  results[basename(file)] = await check(file);
+const left = [...pages];
+async function checkNext() {
+  for (let file = left.shift(); file; file = left.shift()) results[basename(file)] = await check(file);
 }
+await Promise.all(Array.from({ length: AT_ONCE }, checkNext));
 await browser.close();
 console.log(JSON.stringify(results));

@@ -1,17 +1,16 @@
 // Takes a drill in headless Chromium by keyboard and prints what it saw as JSON; DrillBrowserTest
 // says what must hold. Usage: node drill.mjs CHROMIUM SHOTS_FOLDER ADDRESS KEYS
 // KEYS: one key a joint, in the order in which they are asked.
-import { readFileSync } from "node:fs";
 import { request } from "node:http";
 import { chromium } from "playwright-core";
+import { faults as faultsOf } from "./faults.mjs";
 
 const [chromiumPath, shots, address, keys] = process.argv.slice(2);
-const axe = readFileSync(new URL("node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
 const browser = await chromium.launch({
   executablePath: chromiumPath,
   args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
 });
-const seen = { console: [], requests: [], axe: [], overflow: {}, told: [], early: [] };
+const seen = { console: [], requests: [], axe: [], overflow: {}, small: [], told: [], early: [] };
 const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
 
 async function tab() {
@@ -26,26 +25,31 @@ async function tab() {
 }
 
 async function shot(page, name) {
-  for (const width of [360, 1280]) {
-    await page.setViewportSize({ width, height: width === 360 ? 740 : 800 });
+  for (const width of [360, 1280, 3840]) {
+    await page.setViewportSize({ width, height: { 360: 740, 1280: 800, 3840: 2160 }[width] });
     const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     seen.overflow[`${name}-${width}`] = over;
-    await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: true });
+    seen.small.push(...(await page.evaluate(() => [...document.querySelectorAll("button")].filter((b) => b.checkVisibility() && (b.getBoundingClientRect().height < 47.5 || b.getBoundingClientRect().width < 47.5)).map((b) => b.outerHTML.slice(0, 80)))));
+    if (width < 3840 || name === "told-3") await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: true });
   }
+  await page.setViewportSize({ width: 1280, height: 800 });
 }
 
-async function faults(page) {
-  // axe must be put into the page, which its policy forbids: another context, where it is lifted.
-  for (const colorScheme of ["light", "dark"]) {
-    const lifted = await browser.newContext({ bypassCSP: true, colorScheme });
-    const copy = await lifted.newPage();
-    await copy.goto(address);
-    await copy.waitForSelector("#work:not([hidden]), #result:not([hidden])");
-    await copy.evaluate(axe);
-    const result = await copy.evaluate(() => window.axe.run());
-    seen.axe.push(...result.violations.map((v) => `${v.impact} ${v.id}: ${v.nodes[0].html.slice(0, 120)}`));
-    await lifted.close();
+/** In a page of its own, where the policy is lifted; its dark look is kept to be looked at. */
+async function faults(name) {
+  const lifted = await browser.newContext({ bypassCSP: true, viewport: { width: 1280, height: 800 } });
+  const copy = await lifted.newPage();
+  await copy.goto(address);
+  await copy.waitForSelector("#work:not([hidden]), #result:not([hidden])");
+  seen.axe.push(...(await faultsOf(copy)));
+  await copy.screenshot({ path: `${shots}/${name}-dark.png`, fullPage: true });
+  if (name === "result") {
+    await copy.locator("#specimens button").first().click();
+    await copy.waitForSelector("#told:not([hidden])");
+    seen.axe.push(...(await faultsOf(copy)));
+    await copy.screenshot({ path: `${shots}/told-dark.png`, fullPage: true });
   }
+  await lifted.close();
 }
 
 const text = (page, id) => page.locator("#" + id).innerText();
@@ -101,7 +105,7 @@ async function giveAndGoOn(page) {
 let page = await tab();
 seen.policy = (await (await fetch(address)).headers).get("content-security-policy");
 seen.refused = await refused();
-await faults(page);
+await faults("ask");
 const order = [...keys];
 for (const [number, key] of order.entries()) {
   const early = await page.evaluate(async (n) => JSON.stringify(await (await fetch("specimen/" + n)).json()), number + 1);
@@ -121,7 +125,6 @@ for (const [number, key] of order.entries()) {
     await page.waitForSelector("#told:not([hidden])");
     await page.waitForLoadState("networkidle");
     await shot(page, "told-" + number);
-    if (number === 3) await faults(page);
     seen.told.push(await text(page, "headline"));
     await page.keyboard.press("+");
     seen.zoomed = await page.evaluate(() => document.getElementById("frame").scrollWidth > document.getElementById("frame").clientWidth);
@@ -140,7 +143,7 @@ seen.changed = await page.evaluate(
   async () => (await fetch("answer", { method: "POST", body: JSON.stringify({ specimen: 1, pin: (await (await fetch("specimen/1")).json()).spots[0].pin, verdict: "unjudged", took_ms: 1 }) })).status,
 );
 await shot(page, "result");
-await faults(page);
+await faults("result");
 await page.locator("#leave").click();
 await page.waitForSelector("#bye:not([hidden])");
 await browser.close();

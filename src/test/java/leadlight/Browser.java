@@ -73,7 +73,7 @@ public final class Browser {
             .redirectOutput(out.toFile())
             .redirectError(err.toFile())
             .start();
-    assertThat(process.waitFor(5, TimeUnit.MINUTES)).as("the browser ends").isTrue();
+    assertThat(process.waitFor(10, TimeUnit.MINUTES)).as("the browser ends").isTrue();
     assertThat(process.exitValue()).as(Files.readString(err)).isZero();
     return new ObjectMapper().readTree(out.toFile());
   }

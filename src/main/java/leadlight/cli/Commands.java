@@ -16,6 +16,7 @@ import leadlight.cli.quality.GaugeCommand;
 import leadlight.cli.quality.SampleCommand;
 import leadlight.cli.record.BackupCommand;
 import leadlight.cli.record.BoardCommand;
+import leadlight.cli.record.DayCommand;
 import leadlight.cli.record.HandBackCommand;
 import leadlight.cli.record.ImportCommand;
 import leadlight.cli.record.LifeCommands;
@@ -124,6 +125,7 @@ final class Commands {
         .addSubcommand(new LifeCommands.NoteCommand(streams))
         .addSubcommand(new HandBackCommand(streams))
         .addSubcommand(new BoardCommand(streams))
+        .addSubcommand(new DayCommand(streams))
         .addSubcommand(new SealCommand(streams))
         .addSubcommand(new BackupCommand(streams))
         .addSubcommand(new ImportCommand(streams))

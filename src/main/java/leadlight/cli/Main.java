@@ -32,7 +32,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     mixinStandardHelpOptions = true,
     versionProvider = Main.VersionLine.class,
     synopsisSubcommandLabel = "COMMAND",
-    footer = {"", "LEADLIGHT COMMAND --help tells more. It never certifies a board."})
+    footer = {"", "leadlight COMMAND --help tells more. It never certifies a board."})
 public final class Main {
 
   /** More than two of the longest paths; common practice, no source. */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
@@ -14,6 +15,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -32,6 +34,9 @@ final class ManualCommands {
       mixinStandardHelpOptions = true)
   static final class CompletionCommand implements Callable<Integer> {
 
+    /** As "above|below|left|right". */
+    private static final Pattern CHOICE = Pattern.compile("[a-z0-9-]+(\\|[a-z0-9-]+)+");
+
     private final Streams streams;
 
     @Spec private CommandSpec spec;
@@ -42,8 +47,25 @@ final class ManualCommands {
 
     @Override
     public Integer call() {
-      streams.out().print(AutoComplete.bash("leadlight", spec.root().commandLine()));
+      CommandLine root = spec.root().commandLine();
+      offer(root);
+      streams.out().print(AutoComplete.bash("leadlight", root));
       return ExitStatus.GOOD.code();
+    }
+
+    /** The words that an option's label has to choose from are offered as the help writes them. */
+    private static void offer(CommandLine command) {
+      CommandSpec spec = command.getCommandSpec();
+      for (OptionSpec option : List.copyOf(spec.options())) {
+        if (CHOICE.matcher(option.paramLabel()).matches()) {
+          spec.remove(option);
+          spec.addOption(
+              OptionSpec.builder(option)
+                  .completionCandidates(List.of(option.paramLabel().split("\\|", -1)))
+                  .build());
+        }
+      }
+      command.getSubcommands().values().forEach(CompletionCommand::offer);
     }
   }
 

@@ -26,6 +26,7 @@ import leadlight.quality.grades.Grade;
 import leadlight.quality.grades.Grades;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
+import leadlight.text.Messages;
 
 /**
  * All trainees of a record, for their instructor.
@@ -48,24 +49,30 @@ public record ClassBook(List<History> people) {
   }
 
   /** The class table and the findings that are weakest in the whole class. */
-  public Page page() {
+  public Page page(Messages words) {
     List<Page.Block> blocks = new ArrayList<>();
-    List<List<String>> rows = people.stream().map(ClassBook::row).toList();
+    List<List<String>> rows = people.stream().map(person -> row(person, words)).toList();
     blocks.add(
         new Grid(
-            List.of("who", "sittings", "joints", "missed", "false alarms", "kappa", "weakest"),
+            List.of(
+                words.get("drill.class.who"),
+                words.get("drill.history.sittings"),
+                words.get("drill.history.joints"),
+                words.get("drill.history.missed"),
+                words.get("drill.history.false-alarms"),
+                words.get("drill.history.kappa"),
+                words.get("drill.class.weakest")),
             rows));
     blocks.add(
         new Text(
-            "Figures of each one's last %d sittings, with 95 %% intervals."
-                .formatted(DrillRules.builtIn().recentSittings().value()),
-            false));
-    weakest(blocks);
-    blocks.add(new Text(ResultWords.CERTIFIES_NOTHING, true));
-    return new Page("The class", blocks);
+            words.get("drill.class.last", DrillRules.builtIn().recentSittings().value()), false));
+    weakest(blocks, words);
+    blocks.add(new Text(words.get("drill.certifies-nothing"), true));
+    return new Page(words.get("drill.class.title"), blocks);
   }
 
-  private static List<String> row(History history) {
+  private static List<String> row(History history, Messages words) {
+    DrillWords said = new DrillWords(words);
     Optional<Figures> f = history.recent();
     String weakest =
         history.findings().stream()
@@ -73,32 +80,41 @@ public record ClassBook(List<History> people) {
             .findFirst()
             .map(
                 w ->
-                    Telling.kind(w.finding()) + ", " + DrillPages.rate(w.notRight()) + " not right")
+                    words.get(
+                        "drill.class.not-right",
+                        Telling.kind(w.finding(), words),
+                        said.rate(w.notRight())))
             .orElse("");
     return List.of(
         history.person(),
         "" + history.drills().size(),
         f.map(x -> "" + x.judged()).orElse("0"),
-        f.map(x -> DrillPages.rate(x.missed())).orElse(""),
-        f.map(x -> DrillPages.rate(x.falseAlarm())).orElse(""),
-        f.map(x -> ResultWords.value(x.kappa())).orElse(""),
+        f.map(x -> said.rate(x.missed())).orElse(""),
+        f.map(x -> said.rate(x.falseAlarm())).orElse(""),
+        f.map(x -> ResultWords.value(x.kappa(), words)).orElse(""),
         weakest);
   }
 
-  private void weakest(List<Page.Block> blocks) {
+  private void weakest(List<Page.Block> blocks, Messages words) {
+    DrillWords said = new DrillWords(words);
     List<DrillAnswer> all = people.stream().flatMap(h -> h.answers().stream()).toList();
     List<List<String>> rows = new ArrayList<>();
     for (History.ByFinding finding : History.findings(all, new DueAgain())) {
       rows.add(
           List.of(
-              Telling.kind(finding.finding()),
-              DrillPages.rate(finding.missed()),
-              DrillPages.rate(finding.notRight())));
+              Telling.kind(finding.finding(), words),
+              said.rate(finding.missed()),
+              said.rate(finding.notRight())));
     }
     if (!rows.isEmpty()) {
-      blocks.add(new Heading("Findings, the weakest first"));
+      blocks.add(new Heading(words.get("drill.class.findings")));
       blocks.add(
-          new Grid(List.of("defect", "called sound", "not right in verdict and name"), rows));
+          new Grid(
+              List.of(
+                  words.get("drill.history.defect"),
+                  words.get("drill.history.called-sound"),
+                  words.get("drill.history.not-right")),
+              rows));
     }
   }
 

@@ -1,13 +1,10 @@
 package leadlight.drill;
 
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import leadlight.drill.sitting.ResultWords;
+import java.util.stream.Stream;
 import leadlight.drill.sitting.Telling;
 import leadlight.drill.skill.DrillRules;
 import leadlight.drill.skill.Figures;
@@ -19,98 +16,86 @@ import leadlight.quality.Page.Text;
 import leadlight.quality.Plot;
 import leadlight.record.DrillAnswer;
 import leadlight.statistics.Rated;
+import leadlight.text.Messages;
 
 /** The page of a person's history. */
 public final class DrillPages {
 
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
-
   private static final double MS_PER_S = 1000;
 
   private final History history;
+  private final Messages words;
+  private final DrillWords said;
   private final List<Page.Block> blocks = new ArrayList<>();
 
-  private DrillPages(History history) {
+  private DrillPages(History history, Messages words) {
     this.history = history;
+    this.words = words;
+    this.said = new DrillWords(words);
   }
 
   /** The history: figures over time, findings, confusion, own work, what comes next. */
-  public static Page history(History history) {
-    DrillPages pages = new DrillPages(history);
+  public static Page history(History history, Messages words) {
+    DrillPages pages = new DrillPages(history, words);
     pages.opening();
     pages.overTime();
     pages.findings();
     pages.confusion();
     pages.ownWork();
-    pages.blocks.add(new Text(ResultWords.CERTIFIES_NOTHING, true));
-    return new Page("Drills of " + history.person(), pages.blocks);
+    pages.blocks.add(new Text(words.get("drill.certifies-nothing"), true));
+    return new Page(pages.get("title", history.person()), pages.blocks);
   }
 
   private void opening() {
     List<List<String>> rows = new ArrayList<>();
     int all = history.drills().size();
     if (all > history.recentSittings()) {
-      history.recent().ifPresent(f -> rows.add(line("last " + history.recentSittings(), f)));
+      history.recent().ifPresent(f -> rows.add(line(get("last", history.recentSittings()), f)));
     }
-    history.figures().ifPresent(f -> rows.add(line("all " + all, f)));
+    history.figures().ifPresent(f -> rows.add(line(get("all", all), f)));
     if (rows.isEmpty()) {
-      text("No drill with truth has been answered yet.");
+      text(get("none"));
       return;
     }
-    blocks.add(new Grid(HEADER, rows));
-    text(
-        "Rates with 95 % intervals by photo (Wilson at the effective number of joints, since joints"
-            + " of one photo are alike); kappa (Cohen) against the truth, its interval by photo, too"
-            + " (jackknife). A joint that was not judged is neither missed nor a false alarm. Half of a drill's"
-            + " joints are faulty; on a board, where faults are rare, more of them are missed. A"
-            + " practice set that was drawn for a person holds more of what they miss: its rate is above"
-            + " that of a common set.");
-    text("Half of the answers took no longer than %s s.".formatted(seconds(history.answers())));
+    blocks.add(new Grid(header(), rows));
+    text(get("rates"));
+    text(get("half", seconds(history.answers())));
   }
 
-  private static String seconds(List<DrillAnswer> answers) {
+  private String seconds(List<DrillAnswer> answers) {
     List<Long> took = answers.stream().map(DrillAnswer::tookMs).sorted().toList();
-    return String.format(Locale.ROOT, "%.1f", took.get((took.size() - 1) / 2) / MS_PER_S);
+    return words.number(took.get((took.size() - 1) / 2) / MS_PER_S, 1);
   }
 
-  private static final List<String> HEADER =
-      List.of("sittings", "joints", "missed", "false alarms", "not judged", "kappa");
+  private List<String> header() {
+    return Stream.of("sittings", "joints", "missed", "false-alarms", "not-judged", "kappa")
+        .map(this::get)
+        .toList();
+  }
 
-  private static List<String> line(String name, Figures f) {
+  private String get(String key, Object... values) {
+    return words.get("drill.history." + key, values);
+  }
+
+  private List<String> line(String name, Figures f) {
     return List.of(
         name,
         "" + f.judged(),
-        rate(f.missed()),
-        rate(f.falseAlarm()),
-        rate(f.notJudged()),
-        f.kappa().value().isEmpty()
-            ? "not defined"
-            : ResultWords.value(f.kappa()) + " (" + ResultWords.range(f.kappa()) + ")");
-  }
-
-  static String rate(Rated rate) {
-    return rate.of() == 0
-        ? "none to rate"
-        : String.format(
-            Locale.ROOT,
-            "%d of %d, %.0f %% (%.0f to %.0f)",
-            rate.count(),
-            rate.of(),
-            100 * rate.share(),
-            100 * rate.lower(),
-            100 * rate.upper());
+        said.rate(f.missed()),
+        said.rate(f.falseAlarm()),
+        said.rate(f.notJudged()),
+        f.kappa().value().isEmpty() ? words.get("drill.not-defined") : said.kappa(f.kappa()));
   }
 
   private void overTime() {
     List<List<String>> rows = new ArrayList<>();
     List<String> ticks = new ArrayList<>();
-    Band missed = new Band("missed");
-    Band alarms = new Band("false alarms");
+    Band missed = new Band(words, "missed");
+    Band alarms = new Band(words, "false-alarms");
     for (History.Sat sat : history.drills()) {
       Optional<Figures> figures = Figures.of(sat.answers());
       if (figures.isPresent()) {
-        String when = day(sat.sitting().startedAt());
+        String when = said.day(sat.sitting().startedAt());
         rows.add(line(when + ", " + sat.sitting().set().name(), figures.get()));
         missed.add(ticks.size(), figures.get().missed());
         alarms.add(ticks.size(), figures.get().falseAlarm());
@@ -120,23 +105,25 @@ public final class DrillPages {
     if (rows.isEmpty()) {
       return;
     }
-    blocks.add(new Heading("Over time"));
+    blocks.add(new Heading(get("over-time")));
     if (rows.size() > 1) {
       blocks.add(missed.chart(ticks));
       blocks.add(alarms.chart(ticks));
     }
-    blocks.add(new Grid(HEADER, rows));
+    blocks.add(new Grid(header(), rows));
   }
 
   /** A rate over sittings. */
   private static final class Band {
-    private final String name;
+    private final Messages words;
+    private final String what;
     private final List<double[]> rate = new ArrayList<>();
     private final List<double[]> lower = new ArrayList<>();
     private final List<double[]> upper = new ArrayList<>();
 
-    Band(String name) {
-      this.name = name;
+    Band(Messages words, String what) {
+      this.words = words;
+      this.what = what;
     }
 
     void add(int at, Rated of) {
@@ -148,15 +135,16 @@ public final class DrillPages {
     }
 
     Page.Chart chart(List<String> ticks) {
+      String name = words.get("drill.history." + what);
       return new Page.Chart(
           new Plot(
-              "Share " + name,
-              "sitting",
-              "per cent",
+              words.get("drill.history.share", name),
+              words.get("drill.history.sitting"),
+              words.get("drill.history.per-cent"),
               ticks,
               List.of(
-                  new Plot.Series("95 % interval, upper", Plot.Style.DASHED, upper),
-                  new Plot.Series("lower", Plot.Style.DASHED, lower),
+                  new Plot.Series(words.get("drill.history.upper"), Plot.Style.DASHED, upper),
+                  new Plot.Series(words.get("drill.history.lower"), Plot.Style.DASHED, lower),
                   new Plot.Series(name, Plot.Style.LINE, rate))));
     }
   }
@@ -166,27 +154,25 @@ public final class DrillPages {
     for (History.ByFinding f : history.findings()) {
       rows.add(
           List.of(
-              Telling.kind(f.finding()),
-              rate(f.missed()),
-              rate(f.notRight()),
-              f.step() + " of " + DrillRules.builtIn().due().count(),
+              Telling.kind(f.finding(), words),
+              said.rate(f.missed()),
+              said.rate(f.notRight()),
+              words.get("drill.of", f.step(), DrillRules.builtIn().due().count()),
               share(f.step())));
     }
     if (rows.isEmpty()) {
       return;
     }
-    blocks.add(new Heading("By finding, the weakest first"));
+    blocks.add(new Heading(get("by-finding")));
     blocks.add(
         new Grid(
-            List.of("defect", "called sound", "not right in verdict and name", "step", "due again"),
+            Stream.of("defect", "called-sound", "not-right", "step", "due").map(this::get).toList(),
             rows));
-    text(
-        "When a finding is due again: a right answer moves it one step on, any other back to the"
-            + " first (after Leitner 1972). \"leadlight drill new --for\" draws by these steps.");
+    text(get("schedule"));
   }
 
-  private static String share(int step) {
-    return step == 1 ? "most often" : "1/" + (1 << (step - 1)) + " as often";
+  private String share(int step) {
+    return step == 1 ? get("most-often") : get("as-often", 1 << (step - 1));
   }
 
   private void confusion() {
@@ -197,13 +183,13 @@ public final class DrillPages {
         List<String> calls = new ArrayList<>();
         truth.getValue().entrySet().stream()
             .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
-            .forEach(call -> calls.add(call.getKey() + " " + call.getValue()));
-        rows.add(List.of(truth.getKey(), String.join(", ", calls)));
+            .forEach(call -> calls.add(said.call(call.getKey()) + " " + call.getValue()));
+        rows.add(List.of(said.call(truth.getKey()), String.join(", ", calls)));
       }
     }
     if (!rows.isEmpty()) {
-      blocks.add(new Heading("What was called what"));
-      blocks.add(new Grid(List.of("in truth", "called"), rows));
+      blocks.add(new Heading(get("confusion")));
+      blocks.add(new Grid(List.of(get("in-truth"), get("called")), rows));
     }
   }
 
@@ -211,18 +197,21 @@ public final class DrillPages {
     if (history.own().isEmpty()) {
       return;
     }
-    blocks.add(new Heading("Own work, beside Leadlight"));
+    blocks.add(new Heading(get("own")));
     List<List<String>> rows = new ArrayList<>();
-    history.besideTool().forEach((side, count) -> rows.add(List.of(side.title(), "" + count)));
-    blocks.add(new Grid(List.of(history.own().size() + " rows", "joints"), rows));
-    text("Leadlight is not the truth, so these count in no rate above.");
+    history
+        .besideTool()
+        .forEach(
+            (side, count) ->
+                rows.add(List.of(words.get("drill.beside." + side.id() + ".title"), "" + count)));
+    blocks.add(
+        new Grid(
+            List.of(words.counted("drill.history.rows", history.own().size()), get("joints")),
+            rows));
+    text(get("own-text"));
   }
 
-  static String day(ZonedDateTime at) {
-    return DAY.format(at);
-  }
-
-  private void text(String words) {
-    blocks.add(new Text(words, false));
+  private void text(String paragraph) {
+    blocks.add(new Text(paragraph, false));
   }
 }

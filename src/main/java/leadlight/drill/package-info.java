@@ -6,6 +6,7 @@
  * own work, answers from a page on loopback or a terminal. Out: set folders, answers in the record,
  * figures and {@link leadlight.quality.Page pages}. May use: {@code data}, {@code drill.pool},
  * {@code drill.set}, {@code drill.sitting}, {@code drill.skill}, {@code model}, {@code quality},
- * {@code quality.agreement}, {@code quality.grades}, {@code record}, {@code statistics}.
+ * {@code quality.agreement}, {@code quality.grades}, {@code record}, {@code statistics}, {@code
+ * text}.
  */
 package leadlight.drill;

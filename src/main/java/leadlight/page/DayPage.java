@@ -154,6 +154,9 @@ public final class DayPage {
   /** How a job stands after the last stage of each of its boards. */
   String stand(JobLine job) {
     List<String> parts = new ArrayList<>();
+    if (!job.fit()) {
+      parts.add(words.get("day.not-fit"));
+    }
     parts.add(words.counted("day.boards", job.boards()));
     for (Verdict verdict : Verdict.WORST_FIRST) {
       if (job.tally().count(verdict) > 0) {

@@ -5,9 +5,13 @@
   const LARGEST = 6;
   /** Share of the window's height that a joint's picture takes at most, in per cent. */
   const TALL = 74;
+  let words = {};
   let state, specimen, pin, picks, zoom, shownAt;
   let before = Promise.resolve();
   let giving = false;
+
+  /** A sentence in the page's language; the server has them all. */
+  const say = (key, ...values) => values.reduce((text, value, i) => text.replaceAll(`{${i}}`, value), words[key] ?? key);
 
   /** One request after the other, so that no specimen is closed before its last answer is there. */
   function ask(path, body) {
@@ -23,8 +27,8 @@
       body: body && JSON.stringify(body),
     }).catch(() => null);
     if (!answer?.ok) {
-      const why = answer ? await answer.text() : "Leadlight is no longer running; start it again.";
-      $("trouble").textContent = why + " What was answered before is kept.";
+      const why = answer ? await answer.text() : say("stopped");
+      $("trouble").textContent = why + " " + say("kept");
       $("trouble").hidden = false;
       throw new Error(why);
     }
@@ -79,13 +83,13 @@
   }
 
   function choices() {
-    choice("acceptable", null, "S", "Sound, as far as a photo shows", $("choices"));
-    const group = element("p", "A defect:", $("choices"));
+    choice("acceptable", null, "S", say("sound"), $("choices"));
+    const group = element("p", say("defect"), $("choices"));
     group.className = "group";
     const faults = element("div", "", $("choices"));
     faults.className = "faults";
     state.choices.forEach((c) => choice("defect", c.id, c.key, c.words, faults));
-    choice("unjudged", null, "U", "Cannot tell from this photo", $("choices"));
+    choice("unjudged", null, "U", say("unjudged"), $("choices"));
   }
 
   /** Goes on at once, so that quick fingers are not lost; what could not be kept is open again. */
@@ -132,7 +136,7 @@
     const href = `picture/${specimen.specimen}.jpg`;
     drawn("image", { href, width: specimen.width, height: specimen.height }, svg);
     drawn("g", { id: "overlay" }, svg);
-    svg.setAttribute("aria-label", isRow() ? "The row to judge, body above" : "The joint to judge, between the two pointers; body above");
+    svg.setAttribute("aria-label", say(isRow() ? "picture.row" : "picture.joint"));
   }
 
   function pointer(x, width, overlay) {
@@ -175,14 +179,14 @@
         button.classList.toggle("differs", !t.good);
       }
       button.setAttribute("aria-current", s.pin === pin);
-      button.setAttribute("aria-label", `Pin ${s.pin}` + (t ? `: ${t.headline}` : mine ? ", answered" : ""));
+      button.setAttribute("aria-label", t ? say("told", say("pin", s.pin), t.headline) : mine ? say("answered", say("pin", s.pin)) : say("pin", s.pin));
       button.addEventListener("click", () => look(s.pin));
     }
   }
 
   function size(to) {
     zoom = Math.max(1, Math.min(LARGEST, to));
-    const least = isRow() ? specimen.spots.length * 2.15 : 0;
+    const least = isRow() ? specimen.spots.length * 3.2 : 0;
     const frame = $("frame");
     const centre = (frame.scrollLeft + frame.clientWidth / 2) / Math.max(1, frame.scrollWidth);
     const middle = (frame.scrollTop + frame.clientHeight / 2) / Math.max(1, frame.scrollHeight);
@@ -198,7 +202,7 @@
     drawOverlay();
     if (told().length) drawTold();
     else {
-      $("question").textContent = isRow() ? `Pin ${pin}: what is it?` : "What is the joint between the pointers?";
+      $("question").textContent = isRow() ? say("question.pin", pin) : say("question");
       drawPicks();
     }
     drawPins();
@@ -231,13 +235,13 @@
 
   function count() {
     const done = (state.closed ?? []).length;
-    $("count").textContent = state.own_work ? `${specimen.spots.length} joints` : `${state.word === "row" ? "Row" : "Joint"} ${specimen.specimen} of ${state.specimens}`;
+    $("count").textContent = state.own_work ? say("count", specimen.spots.length) : say(`count.${state.word}`, specimen.specimen, state.specimens);
     $("progress").value = done / state.specimens;
   }
 
   function drawTold() {
     const t = told().find((one) => one.pin === pin);
-    $("headline").textContent = (isRow() ? `Pin ${pin}. ` : "") + t.headline;
+    $("headline").textContent = (isRow() ? `${say("pin", pin)}. ` : "") + t.headline;
     $("told-sign").setAttribute("href", signOf(t.other));
     $("lines").replaceChildren();
     for (const line of t.lines ?? []) {
@@ -249,20 +253,19 @@
     overview.replaceChildren();
     if (isRow()) {
       const differ = told().filter((one) => !one.good);
-      const words = state.own_work ? "Look again at pin" : "Not right: pin";
-      overview.append(differ.length ? words + " " : "All alike.");
+      const what = say(state.own_work ? "look-again" : "not-right");
+      overview.append(differ.length ? what + " " : say("all-alike"));
       differ.forEach((one) => {
         const go = element("button", one.pin, overview);
         go.type = "button";
-        go.setAttribute("aria-label", `Pin ${one.pin}: ${one.headline}`);
+        go.setAttribute("aria-label", say("told", say("pin", one.pin), one.headline));
         go.addEventListener("click", () => look(one.pin));
       });
     }
-    const other = state.own_work ? "Leadlight's" : "the truth";
-    $("hint").textContent = isRow() ? `Upper signs: yours. Lower signs: ${other}.` : "";
+    $("hint").textContent = isRow() ? say(state.own_work ? "hint.own" : "hint") : "";
     const last = state.next === 0;
-    $("next").textContent = last ? "Result " : `Next ${state.word} `;
-    key("Enter", $("next"));
+    $("next").textContent = say(last ? "result" : `next.${state.word}`) + " ";
+    key(say("enter"), $("next"));
   }
 
   async function give() {
@@ -295,14 +298,14 @@
       element("dd", f.range, box);
     }
     $("specimens").replaceChildren();
-    $("specimens-title").textContent = state.word === "row" ? "Rows" : "Joints";
+    $("specimens-title").textContent = say(state.word === "row" ? "rows" : "joints");
     $("specimens-title").hidden = all.specimens.length < 2;
     for (const c of all.specimens) {
       const button = element("button", "", element("li", "", $("specimens")));
       button.type = "button";
       button.classList.toggle("bad", !c.good);
       element("b", all.specimens.length > 1 ? c.specimen : "", button);
-      element("span", all.specimens.length > 1 ? c.headline : "Look at the row again", button);
+      element("span", all.specimens.length > 1 ? c.headline : say("look-row"), button);
       button.addEventListener("click", () => open(c.specimen));
     }
     $("summary").textContent = all.summary;
@@ -366,10 +369,11 @@
   $("marks").addEventListener("click", marks);
 
   (async () => {
+    words = await ask("words");
     state = await ask("state");
-    $("set").textContent = state.own_work ? "Your own work: " + state.set : state.set;
+    $("set").textContent = state.own_work ? say("own", state.set) : state.set;
     $("who").textContent = `${state.person}; ${state.about}`;
-    document.title = state.set + ": Leadlight drill";
+    document.title = say("tab", state.set);
     choices();
     onward();
   })();

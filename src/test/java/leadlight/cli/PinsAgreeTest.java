@@ -57,7 +57,7 @@ class PinsAgreeTest {
             "--by",
             "Ada");
     moves = say("prod", 5, "moves");
-    say("meter", 7, "short", "--to", 8);
+    say("meter", 7, "short", "--other-pin", 8);
     say("overrule", 14, "acceptable", "--reason", "plenty of solder at the side");
     say("overrule", 3, "acceptable", "--reason", "a slip");
     say("overrule", 3, "--take-back");
@@ -205,7 +205,8 @@ class PinsAgreeTest {
         """);
     Files.copy(Path.of("docs/pictures/drill-told.jpg"), folder.resolve("legs.legs.png"));
     Path legs = folder.resolve("legs-record");
-    Run note = Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada");
+    Run note =
+        Run.of("record", "note", "0500", "--legs-report", file, "--record", legs, "--by", "Ada");
     assertThat(note.status()).as(note.err()).isZero();
     Run board = Run.of("record", "board", "0500", "--record", legs, "--out", out());
     assertThat(board.out()).contains("Defect at anchor legs: 1", "Anchor legs not judged: ?");
@@ -213,7 +214,8 @@ class PinsAgreeTest {
         .contains("solder side, legs.jpg", "defect: 1", "not judged: ?", "data:image/jpeg");
     Files.writeString(file, "{\"schema\": \"x\"}");
     assertThat(
-            Run.of("record", "note", "0500", "--legs", file, "--record", legs, "--by", "Ada").err())
+            Run.of("record", "note", "0500", "--legs-report", file, "--record", legs, "--by", "Ada")
+                .err())
         .hasLineCount(1);
   }
 
@@ -228,7 +230,8 @@ class PinsAgreeTest {
          {"leg": 1, "verdict": "defect", "seen": []}, {"leg": 2, "verdict": "acceptable"}]}}
         """);
     Path legs = folder.resolve("connector-record");
-    Run note = Run.of("record", "note", "0501", "--legs", file, "--record", legs, "--by", "Ada");
+    Run note =
+        Run.of("record", "note", "0501", "--legs-report", file, "--record", legs, "--by", "Ada");
     assertThat(note.status()).as(note.err()).isZero();
     Run board = Run.of("record", "board", "0501", "--record", legs, "--out", out());
     assertThat(board.out())
@@ -236,7 +239,8 @@ class PinsAgreeTest {
         .doesNotContain("Anchor legs not judged");
     Files.writeString(file, "{\"schema\": \"leadlight-report-1\"}");
     assertThat(
-            Run.of("record", "note", "0501", "--legs", file, "--record", legs, "--by", "Ada").err())
+            Run.of("record", "note", "0501", "--legs-report", file, "--record", legs, "--by", "Ada")
+                .err())
         .hasLineCount(1)
         .contains("legs");
   }
@@ -261,7 +265,7 @@ class PinsAgreeTest {
     long judged = counts.values().stream().filter(v -> !v.equals("unjudged")).count();
     Run chart =
         Run.of(
-            "chart", "--record", record(), "--by", "connector", "--out", folder.resolve("chart"));
+            "chart", "--record", record(), "--per", "connector", "--out", folder.resolve("chart"));
     assertThat(chart.out()).as(chart.err()).contains("" + judged).contains("" + defects);
   }
 }

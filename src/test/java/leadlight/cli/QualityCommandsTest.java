@@ -416,7 +416,7 @@ class QualityCommandsTest {
         "i.csv, line 3, column 3 (verdict)",
         "\"Defect\" is no verdict that is known");
     assertOneLine(
-        run("agree", file("k.csv", "item,grader,verdict", "1,a,good"), "--bad", "good"),
+        run("agree", file("k.csv", "item,grader,verdict", "1,a,good"), "--bad-is", "good"),
         "\"good\" is named under two");
   }
 
@@ -465,7 +465,7 @@ class QualityCommandsTest {
 
   @Test
   void theWafersOfTheHandbook() {
-    Run run = run("chart", STUDIES.resolve("nist-p-chart.csv"), "--by", "wafer");
+    Run run = run("chart", STUDIES.resolve("nist-p-chart.csv"), "--per", "wafer");
 
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out()).contains("mean 0.2313, 347 in 1500", "a point beyond three sigma");

@@ -71,6 +71,9 @@ class ScoreAgainTest {
     Path out = folder.resolve("out");
     score(out);
     byte[] first = Files.readAllBytes(csv(out));
+    assertThat(plainly(out, "--job", "0412", "--by", "Ada").out())
+        .as("the beginning of a name is no second job")
+        .contains("recorded as scoring 1: 0412 logger Weir Lane,");
     assertThat(score(out, "--class", 3).out()).contains("recorded as scoring 2");
     assertThat(score(out, "--class", 1).out()).contains("recorded as scoring 3");
     assertThat(score(out, "--class", 3).out()).contains("recorded as scoring 2");
@@ -85,6 +88,9 @@ class ScoreAgainTest {
     Path out = folder.resolve("out");
     score(out);
     byte[] first = Files.readAllBytes(csv(out));
+    assertThat(plainly(out, "--job", "0412", "--by", "Ada").out())
+        .as("the beginning of a name is no second job")
+        .contains("recorded as scoring 1: 0412 logger Weir Lane,");
     Run plain = plainly(out, "--class", 3);
     assertThat(plain.out()).contains("its results in " + out + " are in the record and stay");
     assertThat(csv(out)).hasBinaryContent(first);

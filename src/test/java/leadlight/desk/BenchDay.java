@@ -164,7 +164,7 @@ final class BenchDay {
 
   /**
    * The picture as the fake camera reads it: two equal frames of uncompressed video, Y'CbCr 4:2:0
-   * of limited range (ITU-R BT.601-7, table 3).
+   * of limited range (ITU-R BT.601-7, table 3). Two a second, for each costs the machine drawing.
    */
   private Path stream(Path picture) throws IOException {
     Path stream = folder.resolve(picture.getFileName().toString().replace(".jpg", ".y4m"));
@@ -174,7 +174,7 @@ final class BenchDay {
       int height = photo.frame().heightPx() & ~1;
       byte[] rgb = photo.frame().rgb();
       ByteArrayOutputStream out = new ByteArrayOutputStream();
-      out.writeBytes(ascii("YUV4MPEG2 W%d H%d F10:1 Ip A1:1\n".formatted(width, height)));
+      out.writeBytes(ascii("YUV4MPEG2 W%d H%d F2:1 Ip A1:1\n".formatted(width, height)));
       for (int frame = 0; frame < 2; frame++) {
         out.writeBytes(ascii("FRAME\n"));
         plane(out, rgb, new int[] {wide, width, height, 1}, 16, 65.481, 128.553, 24.966);
@@ -205,9 +205,15 @@ final class BenchDay {
     }
   }
 
+  /** What all reports of the day say. */
+  static ReportContext context() {
+    AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
+    return new ReportContext("test", "test", limits.name(), "");
+  }
+
   private BenchSetup setup(JobRecord record, String language) {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    ReportContext context = new ReportContext("test", "test", limits.name(), "");
+    ReportContext context = context();
     PhotoPage page =
         new PhotoPage(
             new PageContext(

@@ -4,11 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import leadlight.Browser;
+import leadlight.app.quality.RecordJoints;
+import leadlight.drill.skill.Figures;
+import leadlight.life.PhotoShelf;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
+import leadlight.quality.chart.ChartKind;
 import leadlight.record.JobRecord;
 import leadlight.record.said.BenchResult;
 import leadlight.record.said.LifeEvent;
@@ -31,11 +43,13 @@ class BenchDayTest {
   private static BenchDay day;
   private static JsonNode seen;
   private static JobRecord record;
+  private static DayPages pages;
 
   @BeforeAll
   static void playIt() throws IOException, InterruptedException {
     day = new BenchDay(folder);
     seen = day.play(SHOTS, "en");
+    pages = new DayPages(day.record(), Files.createDirectories(SHOTS.resolve("pages")));
     record = JobRecord.open(day.record());
   }
 
@@ -89,6 +103,12 @@ class BenchDayTest {
   }
 
   @Test
+  void aRefusalIsInSightWhereverThePageStands() {
+    assertThat(seen.get("inSight")).hasSize(2).allMatch(JsonNode::asBoolean);
+    assertThat(seen.at("/refused/0").asText()).as("a fault is said once").doesNotContain("earlier");
+  }
+
+  @Test
   void whatIsTakenBackCountsNoMoreAndIsKept() {
     BoardStanding.Shot shot = board(3).last().get(0);
     for (int pin : new int[] {5, 7, 9}) {
@@ -127,6 +147,124 @@ class BenchDayTest {
     assertThat(board(4).last().get(0).row().joints())
         .noneMatch(joint -> joint.verdict() == Verdict.ACCEPTABLE);
     assertThat(board(4).lastOf(LifeEvent.Kind.HAND_BACK).orElseThrow().good()).contains(false);
+  }
+
+  @Test
+  void recordPageTableReportAndPictureAgreeOnEveryPin() throws IOException {
+    PhotoShelf shelf = new PhotoShelf(day.record());
+    int pins = 0;
+    for (int job = 0; job < BenchDay.JOBS.size(); job++) {
+      BoardStanding.Shot last = board(job).last().get(0);
+      Map<Integer, String> counts = DayReadings.record(last);
+      pins += counts.size();
+      assertThat(DayReadings.files(last))
+          .allSatisfy((what, said) -> assertThat(said).as(what).isEqualTo(counts));
+      assertThat(DayReadings.picture(last))
+          .as("picture of job " + job)
+          .isEqualTo(DayReadings.pictureOf(last, shelf, BenchDay.context()));
+    }
+    assertThat(pins).isGreaterThan(60);
+  }
+
+  @Test
+  void aSheetNamesEveryPinThatTheRecordDoesNotCallSound() throws IOException {
+    for (int job : new int[] {0, 1, 2, 3, 5}) {
+      BoardStanding.Shot last = board(job).last().get(0);
+      Path sheet = pages.sheet(job, "en").orElseThrow();
+      assertThat(DayReadings.remaining(sheet))
+          .as("job " + job)
+          .isEqualTo(DayReadings.notSound(last));
+    }
+  }
+
+  @Test
+  void theSummaryCountsEveryPinAsTheRecordDoes() throws IOException {
+    Map<Integer, int[][]> counted = new TreeMap<>();
+    for (int job = 0; job < BenchDay.JOBS.size(); job++) {
+      for (BoardStanding.Shot shot : board(job).shots()) {
+        int leads = shot.scoring().method().settings().row().leads();
+        int[][] counts = counted.computeIfAbsent(leads, n -> new int[2][n]);
+        DayReadings.record(shot)
+            .forEach(
+                (pin, verdict) -> {
+                  counts[0][pin - 1] += verdict.equals("defect") ? 1 : 0;
+                  counts[1][pin - 1] += verdict.equals("unjudged") ? 1 : 0;
+                });
+      }
+    }
+    Map<Integer, Map<String, String>> strips = DayReadings.strips(pages.day());
+    assertThat(strips).hasSameSizeAs(counted);
+    counted.forEach(
+        (leads, counts) -> {
+          assertThat(strips.get(leads))
+              .containsEntry("Defects", line(counts[0]))
+              .containsEntry("Not judged", line(counts[1]));
+        });
+  }
+
+  @Test
+  void theSummaryBeginsWithWhatMustNotBeHandedBack() throws IOException {
+    Map<String, Boolean> said = DayReadings.jobs(pages.day());
+    assertThat(said).hasSize(BenchDay.JOBS.size());
+    for (int job = 0; job < BenchDay.JOBS.size(); job++) {
+      assertThat(said.get(BenchDay.JOBS.get(job))).isEqualTo(!board(job).mayBeHandedBack());
+    }
+    assertThat(List.copyOf(said.values()))
+        .containsSequence(true, false)
+        .isSortedAccordingTo(Comparator.reverseOrder());
+  }
+
+  private static String line(int[] counts) {
+    return Arrays.stream(counts).mapToObj(Integer::toString).collect(Collectors.joining(" "));
+  }
+
+  @Test
+  void theChartCountsEveryPinOfTheLastStageAsTheRecordDoes() {
+    Map<String, List<Integer>> counted = new TreeMap<>();
+    for (int job = 0; job < BenchDay.JOBS.size(); job++) {
+      DayReadings.record(board(job).last().get(0))
+          .forEach(
+              (pin, verdict) -> {
+                if (!verdict.equals("unjudged")) {
+                  counted.merge(
+                      "" + pin,
+                      List.of(1, verdict.equals("defect") ? 1 : 0),
+                      (a, b) -> List.of(a.get(0) + b.get(0), a.get(1) + b.get(1)));
+                }
+              });
+    }
+    Map<String, List<Integer>> charted = new TreeMap<>();
+    RecordJoints.read(record, "pin", Optional.empty(), ChartKind.P, Figures.READING)
+        .groups()
+        .forEach(group -> charted.put(group.name(), List.of(group.size(), group.count())));
+    assertThat(charted).isEqualTo(counted);
+  }
+
+  @Test
+  void whatIsWrittenOfTheDayIsReadByEverybodyOnEveryScreen()
+      throws IOException, InterruptedException {
+    List<String> files = new ArrayList<>();
+    for (Path page :
+        List.of(
+            pages.day(),
+            pages.board(0, "en"),
+            pages.sheet(2, "de").orElseThrow(),
+            pages.chart())) {
+      files.add(page.toAbsolutePath().toString());
+    }
+    JsonNode looked = Browser.run("check.mjs", SHOTS, files);
+    assertThat(looked).hasSize(files.size());
+    looked
+        .fields()
+        .forEachRemaining(
+            page -> {
+              assertThat(page.getValue().get("axe")).as(page.getKey()).isEmpty();
+              assertThat(page.getValue().get("console")).as(page.getKey()).isEmpty();
+              assertThat(page.getValue().get("requests")).as(page.getKey()).isEmpty();
+              page.getValue()
+                  .get("overflow")
+                  .forEach(by -> assertThat(by.asInt()).as(page.getKey()).isLessThan(1));
+            });
   }
 
   @Test

@@ -10,6 +10,7 @@ import leadlight.drill.skill.Figures;
 import leadlight.record.DrillRecord;
 import leadlight.statistics.Rate;
 import leadlight.statistics.Rated;
+import leadlight.text.Messages;
 
 /**
  * How well a history shows a known skill, and how the schedule shifts sets: the figures of
@@ -21,6 +22,8 @@ import leadlight.statistics.Rated;
  * @param weakShare share of the weak findings among the defects of each set, mean over trainees
  */
 record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, double[] weakShare) {
+
+  private static final DrillWords SAID = new DrillWords(Messages.of("en"));
 
   private static final int RECENT = DrillRules.builtIn().recentSittings().value();
 
@@ -101,9 +104,9 @@ record DrillSkill(Rate missedCovered, Rate alarmsCovered, Rate recentCovered, do
           Locale.ROOT,
           "| %d | %s | %.0f %% | %s | %.0f %% | %.1f |%n",
           set + 1,
-          DrillPages.rate(shown.missed()),
+          SAID.rate(shown.missed()),
           100 * went.known(),
-          DrillPages.rate(shown.falseAlarm()),
+          SAID.rate(shown.falseAlarm()),
           100 * went.knownAlarm(),
           went.weakShare());
     }

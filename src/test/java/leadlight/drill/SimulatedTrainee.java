@@ -27,6 +27,7 @@ import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
 import leadlight.record.Sitting;
+import leadlight.text.Messages;
 
 /**
  * A trainee whose skill is known: misses 30 % of the defects and calls 10 % of the sound joints
@@ -94,7 +95,15 @@ final class SimulatedTrainee {
   private List<PoolJoint> draw() {
     SetRequest request =
         new SetRequest(
-            "set", SPECIMENS, false, Level.MIXED, Set.of(), Set.of(), 2, random.nextLong());
+            "set",
+            SPECIMENS,
+            false,
+            Level.MIXED,
+            Set.of(),
+            Set.of(),
+            2,
+            random.nextLong(),
+            Messages.of("en"));
     return new SetDraw(request, scheduled ? DueAgain.after(answers) : new DueAgain(), seen)
         .joints(POOL);
   }
@@ -162,7 +171,13 @@ final class SimulatedTrainee {
     List<PoolJoint> joints = draw();
     OpenSet open = open(set, joints);
     Judging judging =
-        new Judging(open, record, "simulated", false, () -> PracticeSets.NOON.plusDays(set));
+        new Judging(
+            open,
+            record,
+            "simulated",
+            false,
+            () -> PracticeSets.NOON.plusDays(set),
+            Messages.of("en"));
     for (int specimen = 1; specimen <= joints.size(); specimen++) {
       PoolJoint joint = joints.get(specimen - 1);
       Optional<FindingKind> called = judge(joint, set);

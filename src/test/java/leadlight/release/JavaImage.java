@@ -12,10 +12,11 @@ import java.util.stream.Stream;
 final class JavaImage {
 
   /**
-   * What jdeps cannot see: none. Modules that only optional parts of libraries would use are left
+   * What jdeps cannot see, for it is found by its service alone: elliptic curves, with which
+   * PostgreSQL servers speak TLS. Modules that only optional parts of libraries would use are left
    * out by {@code --ignore-missing-deps}.
    */
-  private static final List<String> MODULES_BESIDES = List.of();
+  private static final List<String> MODULES_BESIDES = List.of("jdk.crypto.ec");
 
   /** Windows, sound and splash screens; the program runs headless. Linux' names. */
   private static final String UNUSED =

@@ -27,7 +27,10 @@ import leadlight.summary.day.PinChange;
 import leadlight.summary.day.SummaryTables;
 import leadlight.text.Messages;
 
-/** Writes what a run comes to into its folder: page, tables, pictures of before and after. */
+/**
+ * Writes what a run, or a day, comes to into its folder: page, tables, pictures of before and
+ * after.
+ */
 public final class RunReport {
 
   private final JobRecord record;
@@ -40,9 +43,13 @@ public final class RunReport {
     this.words = words;
   }
 
-  /** Writes all; where the page lies. */
+  /** Writes all of a run; where the page lies. */
   public Path write(long run) {
-    DaySummary summary = DayGatherer.of(record, run, folder);
+    return write(DayGatherer.of(record, run, folder));
+  }
+
+  /** Writes all of a summary; where the page lies. */
+  public Path write(DaySummary summary) {
     summary.changes().forEach(this::picture);
     WholeFile.write(folder.resolve("photos.csv"), out -> SummaryTables.photos(summary, out));
     WholeFile.write(folder.resolve("changes.csv"), out -> SummaryTables.changes(summary, out));

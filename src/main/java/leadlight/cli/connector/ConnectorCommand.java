@@ -63,8 +63,8 @@ public final class ConnectorCommand {
       name = "import",
       description = {
         "Makes a connector file of an open footprint (.kicad_mod).",
-        "Rows, lands and legs are read; leads, signals and harm are yours to add. Check every figure "
-            + "against your part's drawing."
+        "Rows, lands and legs are read; leads, signals and harm are yours to add. Check every"
+            + " figure against your part's drawing."
       },
       mixinStandardHelpOptions = true)
   int importFootprint(
@@ -75,7 +75,7 @@ public final class ConnectorCommand {
               description = "Id of the connector (default: made of the footprint's name).")
           String id,
       @Option(
-              names = "--out",
+              names = "--file",
               paramLabel = "FILE.json",
               description = "Where to write (default: ID.json in this folder).")
           Path out) {

@@ -3,6 +3,7 @@ package leadlight.cli.drill;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import leadlight.cli.option.LanguageOption;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.PageShow;
@@ -46,6 +47,8 @@ final class DrillClassCommand implements Callable<Integer> {
       description = "Folder for the page (default: ${DEFAULT-VALUE}).")
   private Path out;
 
+  @Mixin private LanguageOption language;
+
   @Mixin private RecordOption record;
 
   DrillClassCommand(Streams streams) {
@@ -72,7 +75,7 @@ final class DrillClassCommand implements Callable<Integer> {
           "set-agreement",
           streams);
     } else {
-      PageShow.write(book.page(), out, "class", streams);
+      PageShow.write(book.page(language.words()), out, "class", streams);
     }
     return ExitStatus.GOOD.code();
   }

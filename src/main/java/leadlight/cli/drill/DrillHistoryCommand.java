@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.app.output.Version;
 import leadlight.app.record.RecordLines;
+import leadlight.cli.option.LanguageOption;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.PageShow;
@@ -50,6 +51,8 @@ final class DrillHistoryCommand implements Callable<Integer> {
       description = "Folder for the pages (default: ${DEFAULT-VALUE}).")
   private Path out;
 
+  @Mixin private LanguageOption language;
+
   @Mixin private RecordOption record;
 
   DrillHistoryCommand(Streams streams) {
@@ -73,8 +76,13 @@ final class DrillHistoryCommand implements Callable<Integer> {
         streams.out().println(history.answers().size() + " answers in " + export.get());
       } else {
         String file = DrillPeople.fileName(name);
-        PageShow.write(DrillPages.history(history), out, "history-" + file, streams);
-        PageShow.write(ShownPage.of(history, Version.number()), out, "shown-" + file, streams);
+        PageShow.write(
+            DrillPages.history(history, language.words()), out, "history-" + file, streams);
+        PageShow.write(
+            ShownPage.of(history, Version.number(), language.words()),
+            out,
+            "shown-" + file,
+            streams);
       }
     }
     return ExitStatus.GOOD.code();

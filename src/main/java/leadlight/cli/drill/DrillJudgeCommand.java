@@ -3,6 +3,7 @@ package leadlight.cli.drill;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.concurrent.Callable;
+import leadlight.cli.option.LanguageOption;
 import leadlight.cli.option.Person;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
@@ -39,6 +40,8 @@ final class DrillJudgeCommand implements Callable<Integer> {
 
   @Mixin private DrillDesk desk;
 
+  @Mixin private LanguageOption language;
+
   @Mixin private RecordOption record;
 
   DrillJudgeCommand(Streams streams) {
@@ -49,7 +52,8 @@ final class DrillJudgeCommand implements Callable<Integer> {
   public Integer call() {
     OpenSet set = OpenSet.read(folder);
     try (DrillRecord open = record.drill()) {
-      Judging judging = new Judging(set, open, person.name(), tellAtEnd, ZonedDateTime::now);
+      Judging judging =
+          new Judging(set, open, person.name(), tellAtEnd, ZonedDateTime::now, language.words());
       desk.sit(judging, folder, streams);
       judging.lastWords().forEach(streams.out()::println);
     }

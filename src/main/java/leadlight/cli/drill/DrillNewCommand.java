@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import leadlight.app.output.OutputFolder;
+import leadlight.cli.option.LanguageOption;
 import leadlight.cli.option.Limits;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.RecordOption;
@@ -65,6 +66,8 @@ final class DrillNewCommand implements Callable<Integer> {
   @ArgGroup(exclusive = false, multiplicity = "1")
   private Sources sources;
 
+  @Mixin private LanguageOption language;
+
   @Mixin private RecordOption record;
 
   @Option(
@@ -78,7 +81,7 @@ final class DrillNewCommand implements Callable<Integer> {
   private boolean rows;
 
   @Option(
-      names = "--level",
+      names = "--difficulty",
       paramLabel = "clear|mixed|borderline",
       defaultValue = "mixed",
       description = "How hard (default: ${DEFAULT-VALUE}).")
@@ -145,7 +148,8 @@ final class DrillNewCommand implements Callable<Integer> {
         kinds,
         lamps,
         productClass.number(),
-        seed);
+        seed,
+        language.words());
   }
 
   private SetDraw draw() {
@@ -159,10 +163,10 @@ final class DrillNewCommand implements Callable<Integer> {
   private List<PoolJoint> pool() {
     List<PoolJoint> pool = new ArrayList<>();
     sources.scenes.forEach(
-        folder -> pool.addAll(new ScenePool(productClass.number()).read(folder)));
+        folder -> pool.addAll(new ScenePool(productClass.number(), language.words()).read(folder)));
     if (sources.settled) {
       try (JobRecord open = record.existing()) {
-        pool.addAll(RecordPool.read(open, Search.all(), productClass.number()));
+        pool.addAll(RecordPool.read(open, Search.all(), productClass.number(), language.words()));
       }
     }
     return pool;

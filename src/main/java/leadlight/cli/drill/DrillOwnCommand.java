@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import leadlight.app.output.OutputFolder;
 import leadlight.cli.option.GuardedLimits;
 import leadlight.cli.option.HintOptions;
+import leadlight.cli.option.LanguageOption;
 import leadlight.cli.option.Person;
 import leadlight.cli.option.ProductClass;
 import leadlight.cli.option.RecordOption;
@@ -54,6 +55,8 @@ final class DrillOwnCommand implements Callable<Integer> {
 
   @Mixin private DrillDesk desk;
 
+  @Mixin private LanguageOption language;
+
   @Mixin private RecordOption record;
 
   @Option(
@@ -76,7 +79,8 @@ final class DrillOwnCommand implements Callable<Integer> {
       set.pictures().forEach((name, jpeg) -> WholeFile.write(pictures.resolve(name), jpeg));
     }
     try (DrillRecord open = record.drill()) {
-      Judging judging = new Judging(set, open, person.name(), false, ZonedDateTime::now);
+      Judging judging =
+          new Judging(set, open, person.name(), false, ZonedDateTime::now, language.words());
       desk.sit(judging, pictures, streams);
       judging.lastWords().forEach(streams.out()::println);
     }
@@ -86,6 +90,8 @@ final class DrillOwnCommand implements Callable<Integer> {
   private OpenSet set(AcceptanceSet set) {
     Settings settings = new Settings(row.spec(), productClass.number(), set.id(), hint.hint());
     PhotoScorer scorer = new PhotoScorer(settings, set);
-    return new Deadline().reading(file, photo -> OwnWork.of(scorer.score(photo), photo));
+    String known = set.builtIn() ? set.fileId() : "";
+    return new Deadline()
+        .reading(file, photo -> OwnWork.of(scorer.score(photo), photo, known, language.words()));
   }
 }

@@ -1,6 +1,7 @@
 package leadlight.cli.option;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
@@ -16,7 +17,9 @@ public final class JobOptions {
   @Option(
       names = "--job",
       paramLabel = "NAME",
-      description = "The job that the photo is of: the record is written.")
+      description =
+          "The job that the photo is of, or the beginning of its name if it is in the record: the "
+              + "record is written.")
   private Optional<String> job = Optional.empty();
 
   @Option(
@@ -76,17 +79,32 @@ public final class JobOptions {
     return job.map(name -> new Subject(name.strip(), of, reached, attempt, port));
   }
 
-  /** Where no board was named and the job has one, that is meant, whatever its name. */
+  /**
+   * What is meant of a record: a job by the beginning of its name, as other commands take it, lest
+   * "0412" became a second job beside "0412 logger"; and where no board was named and the job has
+   * one, that one, whatever its name.
+   */
   public Subject in(JobRecord open, Subject subject) {
+    List<JobRecord.BoardName> all = open.boards();
+    String name = job(subject.job(), all.stream().map(JobRecord.BoardName::job).toList());
     List<String> boards =
-        open.boards().stream()
-            .filter(it -> it.job().equals(subject.job()))
-            .map(JobRecord.BoardName::board)
+        all.stream().filter(it -> it.job().equals(name)).map(JobRecord.BoardName::board).toList();
+    return new Subject(
+        name,
+        board.isEmpty() && boards.size() == 1 ? boards.get(0) : subject.board(),
+        subject.stage(),
+        subject.attempt(),
+        subject.port());
+  }
+
+  private static String job(String said, List<String> jobs) {
+    String begin = said.toLowerCase(Locale.ROOT);
+    List<String> begun =
+        jobs.stream()
+            .distinct()
+            .filter(name -> name.toLowerCase(Locale.ROOT).startsWith(begin))
             .toList();
-    return board.isEmpty() && boards.size() == 1
-        ? new Subject(
-            subject.job(), boards.get(0), subject.stage(), subject.attempt(), subject.port())
-        : subject;
+    return begun.size() == 1 && !jobs.contains(said) ? begun.get(0) : said;
   }
 
   public boolean keep() {

@@ -12,17 +12,13 @@ import leadlight.page.words.PageContext;
 import leadlight.page.words.StatedLimits;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How pages for people are written. */
 public final class PageOptions {
 
-  @Option(
-      names = "--language",
-      paramLabel = "en|de",
-      defaultValue = "en",
-      description = "Language of pages, and its decimal sign (default: ${DEFAULT-VALUE}).")
-  private String language;
+  @Mixin private LanguageOption language;
 
   @Option(
       names = "--units",
@@ -34,13 +30,12 @@ public final class PageOptions {
   /** What the pages of a run share. */
   public PageContext context(AcceptanceSet limits, RowRequest row) {
     Optional<Connector> connector = row.connector().map(ConnectorLibrary.builtIn()::find);
-    return new PageContext(
-        Version.number(), stated(limits), Messages.of(language), unit(), connector);
+    return new PageContext(Version.number(), stated(limits), language.words(), unit(), connector);
   }
 
   /** The words of pages. */
   public Messages words() {
-    return Messages.of(language);
+    return language.words();
   }
 
   private static StatedLimits stated(AcceptanceSet limits) {

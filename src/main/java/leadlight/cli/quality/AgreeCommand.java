@@ -49,6 +49,7 @@ public final class AgreeCommand implements Callable<Integer> {
   @Option(
       names = "--order",
       paramLabel = "BEST,...,WORST",
+      hideParamSyntax = true,
       split = ",",
       description =
           "Adds weighted kappa over these verdicts, best first, linear weights; three or more.")
@@ -60,13 +61,20 @@ public final class AgreeCommand implements Callable<Integer> {
   @Option(
       names = "--photos",
       paramLabel = "DIR",
-      description = "Photos, to show divided joints ...")
+      description = "Photos, to show divided joints; with --reports.")
   private Optional<Path> photos = Optional.empty();
 
-  @Option(names = "--reports", paramLabel = "DIR", description = "... found by these CSV reports.")
+  @Option(
+      names = "--reports",
+      paramLabel = "DIR",
+      description = "CSV reports that say where the joints of --photos are.")
   private Optional<Path> reports = Optional.empty();
 
-  @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/agree")
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports/agree",
+      description = "Folder for pages and tables (default: ${DEFAULT-VALUE}).")
   private Path out;
 
   public AgreeCommand(Streams streams) {

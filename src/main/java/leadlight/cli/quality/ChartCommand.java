@@ -58,11 +58,12 @@ public final class ChartCommand implements Callable<Integer> {
   private String kind;
 
   @Option(
-      names = "--by",
+      names = "--per",
       paramLabel = "COLUMN",
       defaultValue = "day",
       description =
-          "day, connector, operator, pin, stage, finding, or any column (default: ${DEFAULT-VALUE}).")
+          "day, connector, operator, pin, stage, finding, or any column (default:"
+              + " ${DEFAULT-VALUE}).")
   private String by;
 
   @Mixin private VerdictWords words;
@@ -75,10 +76,11 @@ public final class ChartCommand implements Callable<Integer> {
   @Option(
       names = "--rules",
       paramLabel = "1,2,3,4",
+      hideParamSyntax = true,
       split = ",",
       description =
-          "Run rules to ask: 1 beyond three sigma, 2 two of three beyond two, 3 four of five beyond "
-              + "one, 4 eight on one side; fewer give fewer false alarms (default: all).")
+          "Run rules to ask: 1 beyond three sigma, 2 two of three beyond two, 3 four of five beyond"
+              + " one, 4 eight on one side; fewer give fewer false alarms (default: all).")
   private Set<Integer> rules = Set.of();
 
   @Option(
@@ -104,7 +106,11 @@ public final class ChartCommand implements Callable<Integer> {
       description = "Only this stage of the record; by default each board's last.")
   private Optional<String> stage = Optional.empty();
 
-  @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/chart")
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports/chart",
+      description = "Folder for pages and tables (default: ${DEFAULT-VALUE}).")
   private Path out;
 
   public ChartCommand(Streams streams) {

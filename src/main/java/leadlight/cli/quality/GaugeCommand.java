@@ -75,7 +75,7 @@ public final class GaugeCommand implements Callable<Integer> {
   private List<String> tolerances = List.of();
 
   @Option(
-      names = "--reference",
+      names = "--known",
       paramLabel = "KNOWN.csv",
       description =
           "Known values (part, measure, value), of scenes, a printed scale or a graticule: bias "
@@ -84,7 +84,11 @@ public final class GaugeCommand implements Callable<Integer> {
 
   @Mixin private Limits limits;
 
-  @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/gauge")
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "reports/gauge",
+      description = "Folder for pages and tables (default: ${DEFAULT-VALUE}).")
   private Path out;
 
   public GaugeCommand(Streams streams) {

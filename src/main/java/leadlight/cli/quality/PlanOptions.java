@@ -37,7 +37,8 @@ final class PlanOptions {
 
   @Option(
       names = "--severity",
-      description = "normal, tightened or reduced; by default what --history leads to, or normal.")
+      paramLabel = "normal|tightened|reduced",
+      description = "How strictly (default: what --history leads to, or normal).")
   private Optional<String> severity = Optional.empty();
 
   @Option(
@@ -56,13 +57,13 @@ final class PlanOptions {
   @Option(
       names = "--good",
       paramLabel = "PERCENT",
-      description = "Instead of --aql: share nonconforming that should be accepted ...")
+      description = "Instead of --aql, with --bad: share nonconforming that should be accepted.")
   private Optional<Double> good = Optional.empty();
 
   @Option(
       names = "--bad",
       paramLabel = "PERCENT",
-      description = "... and the share that should be refused.")
+      description = "With --good: share nonconforming that should be refused.")
   private Optional<Double> bad = Optional.empty();
 
   @Option(

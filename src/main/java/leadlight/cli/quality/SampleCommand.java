@@ -53,7 +53,11 @@ public final class SampleCommand {
 
     @Mixin private PlanOptions options;
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/sample")
+    @Option(
+        names = "--out",
+        paramLabel = "DIR",
+        defaultValue = "reports/sample",
+        description = "Folder for pages and tables (default: ${DEFAULT-VALUE}).")
     private Path out;
 
     public PlanCommand(Streams streams) {
@@ -115,7 +119,11 @@ public final class SampleCommand {
         description = "The same seed, the same draw.")
     private long seed;
 
-    @Option(names = "--out", paramLabel = "DIR", defaultValue = "reports/sample")
+    @Option(
+        names = "--out",
+        paramLabel = "DIR",
+        defaultValue = "reports/sample",
+        description = "Folder for pages and tables (default: ${DEFAULT-VALUE}).")
     private Path out;
 
     public DrawCommand(Streams streams) {

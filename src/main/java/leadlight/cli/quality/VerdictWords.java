@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 final class VerdictWords {
 
   @Option(
-      names = "--bad",
+      names = "--bad-is",
       paramLabel = "VERDICT",
       defaultValue = "defect",
       split = ",",
@@ -17,7 +17,7 @@ final class VerdictWords {
   private Set<String> bad;
 
   @Option(
-      names = "--good",
+      names = "--good-is",
       paramLabel = "VERDICT",
       defaultValue = "acceptable,process-indicator,good",
       split = ",",
@@ -25,7 +25,7 @@ final class VerdictWords {
   private Set<String> good;
 
   @Option(
-      names = "--open",
+      names = "--open-is",
       paramLabel = "VERDICT",
       defaultValue = "unjudged,limit",
       split = ",",

@@ -15,7 +15,10 @@ import picocli.CommandLine.Parameters;
 /** Which board of which job is meant; the nearest are named if there is none of that name. */
 final class BoardOption {
 
-  @Parameters(index = "0", paramLabel = "JOB", description = "The job, or the begin of its name.")
+  @Parameters(
+      index = "0",
+      paramLabel = "JOB",
+      description = "The job, or the beginning of its name.")
   private String job;
 
   @Parameters(

@@ -31,8 +31,8 @@ public final class LifeCommands {
   @Command(
       name = "note",
       description = {
-        "Notes of a board what no photo of the row shows: complaint, serial number, part and lot, heats,"
-            + " how it was looked at, the anchor legs, the function test.",
+        "Notes of a board what no photo of the row shows: complaint, serial number, part and lot,"
+            + " heats, how it was looked at, the anchor legs, the function test.",
         "Job and board are made if they are not there."
       },
       mixinStandardHelpOptions = true)
@@ -70,11 +70,11 @@ public final class LifeCommands {
     private Optional<String> looked = Optional.empty();
 
     @Option(
-        names = "--legs",
+        names = "--legs-report",
         paramLabel = "FILE",
         description =
-            "PHOTO.legs.json, as \"leadlight legs\" wrote it, or PHOTO.connector.json of \"leadlight"
-                + " score --legs\"; repeatable.")
+            "PHOTO.legs.json, as \"leadlight legs\" wrote it, or PHOTO.connector.json of"
+                + " \"leadlight score --legs\"; repeatable.")
     private List<Path> legs = List.of();
 
     @Option(
@@ -111,7 +111,7 @@ public final class LifeCommands {
         throw new UserError("--tested goes with --function-test pass or fail");
       }
       if (port.isPresent() && legs.isEmpty()) {
-        throw new UserError("--port goes with --legs");
+        throw new UserError("--port goes with --legs-report");
       }
       if (tool.isPresent() && heat.isEmpty()) {
         throw new UserError("--with goes with --heat");

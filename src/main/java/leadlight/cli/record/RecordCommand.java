@@ -146,7 +146,7 @@ public final class RecordCommand implements Callable<Integer> {
     @Option(
         names = "--seal",
         paramLabel = "SEAL",
-        description = "Also checks that this is the record of which \"record seal\" printed it.")
+        description = "What \"record seal\" printed: also check that it was of this record.")
     private Optional<String> seal = Optional.empty();
 
     public VerifyCommand(Streams streams) {

@@ -125,8 +125,8 @@ public final class SayCommands {
       name = "meter",
       description = {
         "Adds what a meter said of a joint.",
-        "Put to the joint alone: ok (connected) or open. With --to PIN: ok (no connection between"
-            + " the two) or short."
+        "Put to the joint alone: ok (connected) or open. With --other-pin PIN: ok (no connection"
+            + " between the two) or short."
       },
       mixinStandardHelpOptions = true)
   public static final class MeterCommand implements Callable<Integer> {
@@ -142,7 +142,10 @@ public final class SayCommands {
         description = "The result.")
     private Optional<String> result = Optional.empty();
 
-    @Option(names = "--to", paramLabel = "PIN", description = "The meter's other pin.")
+    @Option(
+        names = "--other-pin",
+        paramLabel = "PIN",
+        description = "The other pin that the meter was put to.")
     private Integer other;
 
     public MeterCommand(Streams streams) {
@@ -162,7 +165,7 @@ public final class SayCommands {
             "between two pins say ok (no connection) or short; open is of a joint alone");
       }
       if (other != null && other == which.pin) {
-        throw new UserError("--to names the same pin; name the other one");
+        throw new UserError("--other-pin names the same pin; name the other one");
       }
       OptionalInt to = other == null ? OptionalInt.empty() : OptionalInt.of(other);
       return which.bench(BenchTest.METER, said, to, streams);

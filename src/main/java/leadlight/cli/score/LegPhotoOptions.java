@@ -22,7 +22,7 @@ final class LegPhotoOptions {
       names = "--legs-component",
       paramLabel = "FILE",
       split = ",",
-      description = "The same from the component side.")
+      description = "Photos of the anchor legs from the component side, as --legs.")
   private List<Path> component = List.of();
 
   @Option(

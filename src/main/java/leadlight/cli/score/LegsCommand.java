@@ -60,7 +60,10 @@ public final class LegsCommand implements Callable<Integer> {
       description = "Without a connector: width and height of the land, millimetres.")
   private String landSize;
 
-  @Option(names = "--hole-size", paramLabel = "W,H", description = "The same of the hole.")
+  @Option(
+      names = "--hole-size",
+      paramLabel = "W,H",
+      description = "Without a connector: width and height of the hole, millimetres.")
   private String holeSize;
 
   @Option(names = "--leg", paramLabel = "N", description = "The photos show this leg alone.")

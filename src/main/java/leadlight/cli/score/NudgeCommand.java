@@ -53,7 +53,8 @@ public final class NudgeCommand implements Callable<Integer> {
   private final Streams streams;
 
   @Parameters(
-      paramLabel = "REST PUSHED",
+      paramLabel = "REST PUSHED...",
+      hideParamSyntax = true,
       arity = "2..*",
       description = "The photo at rest, then those with a pick, or one folder of these.")
   private List<Path> photos;

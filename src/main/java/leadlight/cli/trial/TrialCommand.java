@@ -74,7 +74,7 @@ public final class TrialCommand implements Callable<Integer> {
 
   @Option(
       names = "--opinions",
-      paramLabel = "WHOSE",
+      paramLabel = "both|measures|reader",
       converter = WhoseOpinions.class,
       defaultValue = "both",
       description =
@@ -111,16 +111,17 @@ public final class TrialCommand implements Callable<Integer> {
       names = "--sets",
       paramLabel = "KIND",
       description =
-          "Count sets of photos of one row instead of single photos: nudge (one at rest, then "
-              + "leads pushed), placed (NAME-before, NAME-after), same-row or burst (NAME-a, NAME-b ...).")
+          "Count sets of photos of one row instead of single photos: nudge (one at rest, then leads"
+              + " pushed), placed (NAME-before, NAME-after), same-row or burst (NAME-a, NAME-b"
+              + " ...).")
   private Optional<String> sets = Optional.empty();
 
   @Option(
       names = "--enrol",
       paramLabel = "PLAN.csv",
       description =
-          "Count what enrolled benches are worth: a table with the columns bench, photo, as (sound, "
-              + "unsoldered, known, judge) and pins (all, odd, even); writes DIR/enrol.csv.")
+          "Count what enrolled benches are worth: a table with the columns bench, photo, as (sound,"
+              + " unsoldered, known, judge) and pins (all, odd, even); writes DIR/enrol.csv.")
   private Optional<Path> enrol = Optional.empty();
 
   @Option(

@@ -13,6 +13,7 @@ import leadlight.record.said.RecordedJoint;
 import leadlight.record.said.RecordedRow;
 import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Search;
+import leadlight.text.Messages;
 
 /** Joints of the shop's record whose truth was settled, at the bench or by people who agree. */
 public final class RecordPool {
@@ -24,15 +25,17 @@ public final class RecordPool {
    * are left out.
    *
    * @param productClass only scorings in this class
+   * @param words the language that is spoken
    */
-  public static List<PoolJoint> read(JobRecord record, Search search, int productClass) {
+  public static List<PoolJoint> read(
+      JobRecord record, Search search, int productClass, Messages words) {
     List<PoolJoint> pool = new ArrayList<>();
     for (Scoring scoring : record.scorings(search.latestOnly())) {
       boolean usable =
           scoring.method().settings().productClass() == productClass && unchanged(scoring);
       RecordedRow row = usable ? record.row(scoring.id()) : null;
       if (row != null && row.outcome() instanceof RowOutcome.Found found) {
-        add(scoring, row, found, pool);
+        add(scoring, row, found, words, pool);
       }
     }
     return pool;
@@ -48,16 +51,21 @@ public final class RecordPool {
   }
 
   private static void add(
-      Scoring scoring, RecordedRow row, RowOutcome.Found found, List<PoolJoint> pool) {
+      Scoring scoring,
+      RecordedRow row,
+      RowOutcome.Found found,
+      Messages words,
+      List<PoolJoint> pool) {
+    String limits = scoring.method().settings().acceptanceSet();
     PoolRow photo =
         new PoolRow(
             scoring.photoPath(),
             Optional.empty(),
             scoring.method().settings().row().pitchMm(),
             found,
-            row.joints().stream().map(joint -> ToolSaid.of(joint.tool())).toList());
+            row.joints().stream().map(joint -> ToolSaid.of(joint.tool(), limits, words)).toList());
     for (RecordedJoint joint : row.joints()) {
-      Settled.of(joint)
+      Settled.of(joint, words)
           .ifPresent(
               known -> pool.add(new PoolJoint(photo, joint.pin(), known, borderline(joint))));
     }

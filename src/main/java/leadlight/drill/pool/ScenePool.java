@@ -8,6 +8,7 @@ import java.util.Optional;
 import leadlight.drill.skill.DrillRules;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
+import leadlight.text.Messages;
 import leadlight.trial.truth.JointTruth;
 import leadlight.trial.truth.PhotoTruth;
 import leadlight.trial.truth.TrialPhoto;
@@ -20,15 +21,18 @@ public final class ScenePool {
 
   private final DrillRules rules = DrillRules.builtIn();
   private final int productClass;
+  private final Messages words;
 
   /**
    * Prepares reading.
    *
    * @param productClass 1, 2 or 3. Truth files state class 2. Class 1 has the same limits for what
    *     a scene varies; for class 3 the side overhang is judged anew from its exact value
+   * @param words the language that is spoken
    */
-  public ScenePool(int productClass) {
+  public ScenePool(int productClass, Messages words) {
     this.productClass = productClass;
+    this.words = words;
   }
 
   /**
@@ -84,7 +88,7 @@ public final class ScenePool {
         verdict,
         verdict == TrueClass.ACCEPTABLE ? List.of() : findings,
         joint.bridgeTo(),
-        "rendered scene, " + lamp + " lamp");
+        words.get("drill.how.scene", lamp));
   }
 
   private boolean borderline(JointTruth joint) {

@@ -13,6 +13,7 @@ import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
 import leadlight.record.said.Overrule;
 import leadlight.record.said.RecordedJoint;
+import leadlight.text.Messages;
 import leadlight.trial.truth.TrueClass;
 
 /**
@@ -24,14 +25,16 @@ import leadlight.trial.truth.TrueClass;
 final class Settled {
 
   private final RecordedJoint joint;
+  private final Messages words;
 
-  private Settled(RecordedJoint joint) {
+  private Settled(RecordedJoint joint, Messages words) {
     this.joint = joint;
+    this.words = words;
   }
 
   /** The truth; empty if it is not settled. */
-  static Optional<Known> of(RecordedJoint joint) {
-    Settled settled = new Settled(joint);
+  static Optional<Known> of(RecordedJoint joint, Messages words) {
+    Settled settled = new Settled(joint, words);
     Map<BenchTest, BenchResult> bench = new LinkedHashMap<>();
     joint.bench().forEach(result -> bench.put(result.test(), result));
     return bench.isEmpty() ? settled.byPeople() : settled.byBench(List.copyOf(bench.values()));
@@ -40,7 +43,7 @@ final class Settled {
   private Optional<Known> byBench(List<BenchResult> results) {
     List<FindingKind> faults = results.stream().flatMap(Settled::fault).distinct().toList();
     String how =
-        String.join(", ", results.stream().map(r -> r.test().id() + ": " + r.result()).toList());
+        words.get("drill.how.bench", String.join(", ", results.stream().map(this::said).toList()));
     if (!faults.isEmpty()) {
       boolean mixed = results.stream().anyMatch(r -> fault(r).findAny().isEmpty());
       OptionalInt other =
@@ -50,16 +53,18 @@ final class Settled {
               .findFirst();
       return mixed
           ? Optional.empty()
-          : Optional.of(new Known(TrueClass.DEFECT, faults, other, "at the bench, " + how));
+          : Optional.of(new Known(TrueClass.DEFECT, faults, other, how));
     }
     boolean otherwise =
         opinions().containsValue(Verdict.DEFECT)
             || (opinions().isEmpty() && joint.tool().verdict() == Verdict.DEFECT);
     return otherwise
         ? Optional.empty()
-        : Optional.of(
-            new Known(
-                TrueClass.ACCEPTABLE, List.of(), OptionalInt.empty(), "at the bench, " + how));
+        : Optional.of(new Known(TrueClass.ACCEPTABLE, List.of(), OptionalInt.empty(), how));
+  }
+
+  private String said(BenchResult result) {
+    return words.get("bench." + result.test().id() + "." + result.result());
   }
 
   private static Stream<FindingKind> fault(BenchResult result) {
@@ -86,13 +91,13 @@ final class Settled {
     if (people.size() + (withTool ? 1 : 0) < 2) {
       return Optional.empty();
     }
-    String how = "agreed by " + people.size() + (people.size() == 1 ? " person" : " people");
+    String how = words.counted("drill.how.people", people.size());
     return Optional.of(
         new Known(
             agreed == Verdict.DEFECT ? TrueClass.DEFECT : TrueClass.ACCEPTABLE,
             agreed == Verdict.DEFECT ? findings() : List.of(),
             OptionalInt.empty(),
-            how + (withTool ? " and the tool" : "")));
+            withTool ? words.get("drill.how.and-tool", how) : how));
   }
 
   /** What people named; what the tool saw, if nobody did. */

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.model.joint.GradedJoint;
+import leadlight.text.LengthUnit;
+import leadlight.text.Messages;
 import leadlight.text.Sentences;
 
 /**
@@ -20,8 +22,6 @@ public record ToolSaid(
     @JsonProperty(required = true) Verdict verdict,
     List<Remark> remarks,
     Optional<String> unjudgedBecause) {
-
-  private static final Sentences SENTENCES = Sentences.english();
 
   /**
    * A finding.
@@ -58,7 +58,15 @@ public record ToolSaid(
     remarks = remarks == null ? List.of() : List.copyOf(remarks);
   }
 
-  public static ToolSaid of(GradedJoint joint) {
+  /**
+   * What it says of a joint.
+   *
+   * @param limits id of the built-in limits, whose rules other languages have by it; a user's own
+   *     keep their words: then empty
+   * @param words the language that is spoken
+   */
+  public static ToolSaid of(GradedJoint joint, String limits, Messages words) {
+    Sentences sentences = new Sentences(words, LengthUnit.MM);
     return new ToolSaid(
         joint.verdict(),
         Sentences.spoken(joint.findings()).stream()
@@ -69,13 +77,13 @@ public record ToolSaid(
                         f.pins(),
                         (int) Math.floor(100 * f.probability()),
                         f.share(),
-                        SENTENCES.because(f),
-                        f.clause(),
-                        SENTENCES.settle(f)))
+                        sentences.because(f),
+                        words.data("limits." + limits + ".rule." + f.kind().id(), f.clause()),
+                        sentences.settle(f)))
             .toList(),
         joint.doubts().isEmpty()
             ? Optional.empty()
-            : Optional.of(SENTENCES.joined(joint.doubts())));
+            : Optional.of(sentences.joined(joint.doubts())));
   }
 
   public List<FindingKind> kinds() {

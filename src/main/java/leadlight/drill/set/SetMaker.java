@@ -24,6 +24,7 @@ import leadlight.model.row.RowSpec;
 import leadlight.photo.Deadline;
 import leadlight.photo.Photo;
 import leadlight.pipeline.PhotoScorer;
+import leadlight.text.Messages;
 
 /** Makes the specimens of what was drawn: pictures, truth, and the tool's opinion. */
 public final class SetMaker {
@@ -79,12 +80,16 @@ public final class SetMaker {
   }
 
   private String about() {
+    Messages words = request.words();
     List<String> parts = new ArrayList<>();
-    parts.add(request.rows() ? "whole rows" : "single joints");
-    parts.add(request.level().name().toLowerCase(Locale.ROOT));
-    parts.add("class " + request.productClass());
+    parts.add(words.get(request.rows() ? "drill.set.rows" : "drill.set.joints"));
+    parts.add(words.get("drill.set." + request.level().name().toLowerCase(Locale.ROOT)));
+    parts.add(words.get("drill.set.class", request.productClass()));
     request.findings().stream().sorted().map(FindingKind::id).forEach(parts::add);
-    request.lamps().stream().sorted().map(lamp -> lamp + " lamp").forEach(parts::add);
+    request.lamps().stream()
+        .sorted()
+        .map(lamp -> words.get("drill.set.lamp", lamp))
+        .forEach(parts::add);
     return String.join(", ", parts);
   }
 
@@ -126,7 +131,10 @@ public final class SetMaker {
     RowSpec spec =
         RowSpec.plain(leads, row.pitchMm(), OptionalDouble.empty(), OptionalDouble.empty());
     Settings settings = new Settings(spec, request.productClass(), limits.id(), Optional.empty());
+    String known = limits.builtIn() ? limits.fileId() : "";
     return new PhotoScorer(settings, limits)
-        .score(photo).joints().stream().map(ToolSaid::of).toList();
+        .score(photo).joints().stream()
+            .map(joint -> ToolSaid.of(joint, known, request.words()))
+            .toList();
   }
 }

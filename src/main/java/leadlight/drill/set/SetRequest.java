@@ -3,6 +3,7 @@ package leadlight.drill.set;
 import java.util.Set;
 import leadlight.drill.pool.Level;
 import leadlight.model.FindingKind;
+import leadlight.text.Messages;
 
 /**
  * What a set is to be like.
@@ -15,6 +16,7 @@ import leadlight.model.FindingKind;
  * @param lamps only under these lamps; empty for all
  * @param productClass 1, 2 or 3
  * @param seed the same seed, the same set
+ * @param words the language that is spoken in it
  */
 public record SetRequest(
     String name,
@@ -24,4 +26,5 @@ public record SetRequest(
     Set<FindingKind> findings,
     Set<String> lamps,
     int productClass,
-    long seed) {}
+    long seed,
+    Messages words) {}

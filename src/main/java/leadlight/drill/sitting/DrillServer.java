@@ -7,8 +7,8 @@ import leadlight.serve.LoopbackServer;
 import leadlight.serve.Reply;
 
 /**
- * Serves one sitting to a browser of this computer. What it can send are four fixed texts, the
- * set's pictures and answers made of the set and the record.
+ * Serves one sitting to a browser of this computer. What it can send are the page and its words,
+ * three fixed texts, the set's pictures and answers made of the set and the record.
  */
 public final class DrillServer implements AutoCloseable {
 

@@ -17,6 +17,7 @@ import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
 import leadlight.record.Sitting;
+import leadlight.text.Messages;
 
 /**
  * One person at one set. Each answer is in the record when its method returns, so a closed tab or a
@@ -30,6 +31,7 @@ public final class Judging {
   private final DrillRecord record;
   private final boolean tellAtEnd;
   private final Supplier<ZonedDateTime> clock;
+  private final Messages words;
   private final Sitting sitting;
 
   /**
@@ -38,18 +40,25 @@ public final class Judging {
    * @param person the name that the trainee chose
    * @param tellAtEnd true if nothing is told before the last specimen
    * @param clock tells the time of answers
+   * @param words the language that is spoken
    */
   public Judging(
       OpenSet set,
       DrillRecord record,
       String person,
       boolean tellAtEnd,
-      Supplier<ZonedDateTime> clock) {
+      Supplier<ZonedDateTime> clock,
+      Messages words) {
     this.set = set;
     this.record = record;
     this.tellAtEnd = tellAtEnd;
     this.clock = clock;
+    this.words = words;
     this.sitting = record.sit(person, set.id(), clock.get());
+  }
+
+  Messages words() {
+    return words;
   }
 
   OpenSet set() {
@@ -108,9 +117,9 @@ public final class Judging {
         there(specimen).spots().stream()
             .filter(s -> s.pin() == pin)
             .findFirst()
-            .orElseThrow(() -> new Refused(name(specimen) + " does not ask for pin " + pin));
+            .orElseThrow(() -> new Refused(words.get("drill.refused.pin", name(specimen), pin)));
     if (closed().contains(specimen)) {
-      throw new Refused(name(specimen) + " was answered before");
+      throw new Refused(words.get("drill.refused.answered", name(specimen)));
     }
     record.answer(
         sitting.id(),
@@ -136,19 +145,19 @@ public final class Judging {
   public synchronized void close(int specimen) throws Refused {
     int missing = there(specimen).spots().size() - answers(specimen).size();
     if (missing > 0) {
-      throw new Refused(missing + " joints of " + name(specimen) + " have no answer yet");
+      throw new Refused(words.get("drill.refused.open", missing, name(specimen)));
     }
     record.tell(sitting.id(), specimen, clock.get());
   }
 
   /** "joint 3", "row 3". */
   String name(int specimen) {
-    return set.set().word() + " " + specimen;
+    return words.get("drill." + set.set().word()) + " " + specimen;
   }
 
   private Specimen there(int specimen) throws Refused {
     if (specimen < 1 || specimen > specimens()) {
-      throw new Refused("there is no " + name(specimen));
+      throw new Refused(words.get("drill.refused.none", name(specimen)));
     }
     return set.specimen(specimen);
   }
@@ -156,9 +165,7 @@ public final class Judging {
   /** How it ended, for the terminal. */
   public List<String> lastWords() {
     if (next().isPresent()) {
-      return List.of(
-          "left at %s of %d; the same command goes on there"
-              .formatted(name(next().get()), specimens()));
+      return List.of(words.get("drill.left", name(next().get()), specimens()));
     }
     Views.Result result = new Views(this).result();
     List<String> lines = new ArrayList<>();

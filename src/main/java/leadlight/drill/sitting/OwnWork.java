@@ -16,6 +16,7 @@ import leadlight.model.UserError;
 import leadlight.model.result.ScoredPhoto;
 import leadlight.model.row.RowOutcome;
 import leadlight.photo.Photo;
+import leadlight.text.Messages;
 import leadlight.text.Sentences;
 
 /** A row that the trainee soldered: a set of one specimen, of which nobody knows the truth. */
@@ -28,9 +29,11 @@ public final class OwnWork {
    *
    * @param scored the photo's score
    * @param photo the same photo, open
+   * @param limits id of the built-in limits; empty for a user's own
+   * @param words the language that is spoken
    * @throws UserError if no row was found
    */
-  public static OpenSet of(ScoredPhoto scored, Photo photo) {
+  public static OpenSet of(ScoredPhoto scored, Photo photo, String limits, Messages words) {
     if (!(scored.row() instanceof RowOutcome.Found place)) {
       String reason = Sentences.english().of(((RowOutcome.NotFound) scored.row()).reason());
       throw new UserError(scored.photo().file() + ": no row was found: " + reason);
@@ -44,14 +47,17 @@ public final class OwnWork {
         .forEach(
             joint ->
                 spots.add(
-                    maker.of(joint.pin(), Optional.empty(), Optional.of(ToolSaid.of(joint)))));
+                    maker.of(
+                        joint.pin(),
+                        Optional.empty(),
+                        Optional.of(ToolSaid.of(joint, limits, words)))));
     String name = MadeSet.pictureName(1);
     byte[] jpeg = window.jpeg(photo.frame());
     PracticeSet set =
         new PracticeSet(
             PracticeSet.FORMAT,
             scored.photo().file(),
-            "own work, " + spots.size() + " joints",
+            words.get("drill.set.own", spots.size()),
             0,
             scored.settings().productClass(),
             List.of(SetMaker.specimen(name, jpeg, window, spots)));

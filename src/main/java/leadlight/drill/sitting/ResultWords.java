@@ -10,19 +10,18 @@ import leadlight.quality.agreement.Coefficient;
 import leadlight.record.DrillAnswer;
 import leadlight.record.Sitting;
 import leadlight.statistics.Rated;
+import leadlight.text.Messages;
 
 /** A sitting's result in words and figures. */
 public final class ResultWords {
 
-  public static final String CERTIFIES_NOTHING =
-      "This says what was shown on these pictures. It certifies nothing: no person, no skill at"
-          + " the bench, no board.";
-
   private final Sitting sitting;
   private final List<DrillAnswer> answers;
+  private final Messages words;
 
-  ResultWords(Sitting sitting, List<DrillAnswer> answers) {
+  ResultWords(Sitting sitting, List<DrillAnswer> answers, Messages words) {
     this.sitting = sitting;
+    this.words = words;
     this.answers = List.copyOf(answers);
   }
 
@@ -37,14 +36,18 @@ public final class ResultWords {
     Figures.of(answers)
         .ifPresent(
             f -> {
-              figures.add(figure("Missed", f.missed(), "of the defects"));
-              figures.add(figure("False alarms", f.falseAlarm(), "of the sound joints"));
-              figures.add(figure("Not judged", f.notJudged(), "of all"));
+              figures.add(figure("missed", f.missed()));
+              figures.add(figure("false-alarms", f.falseAlarm()));
+              figures.add(figure("not-judged", f.notJudged()));
               figures.add(
-                  new Views.Figure("Kappa with the truth", value(f.kappa()), range(f.kappa())));
+                  new Views.Figure(
+                      words.get("drill.kappa"), value(f.kappa(), words), range(f.kappa(), words)));
             });
     return new Views.Result(
-        right + " of " + counted + " right", figures, specimens, CERTIFIES_NOTHING);
+        words.get("drill.right-of", right, counted),
+        figures,
+        specimens,
+        words.get("drill.certifies-nothing"));
   }
 
   private Views.Result own(List<Views.Done> specimens) {
@@ -61,50 +64,58 @@ public final class ResultWords {
       boolean listed = side != BesideTool.AGREED && count > 0;
       figures.add(
           new Views.Figure(
-              side.title(),
+              words.get("drill.beside." + side.id() + ".title"),
               "" + count,
-              listed ? (count == 1 ? "pin " : "pins ") + pins : "of " + answers.size()));
+              listed ? pins(count, pins) : words.get("drill.all", answers.size())));
     }
     long agreed = answers.stream().filter(a -> BesideTool.of(a) == BesideTool.AGREED).count();
     return new Views.Result(
-        agreed + " of " + answers.size() + " alike",
+        words.get("drill.alike-of", agreed, answers.size()),
         figures,
         specimens,
-        "Leadlight is not the truth: where you differ, look again, then settle it at the bench. "
-            + CERTIFIES_NOTHING);
+        words.get("drill.not-the-truth") + " " + words.get("drill.certifies-nothing"));
   }
 
-  static Views.Figure figure(String name, Rated rate, String ofWhat) {
+  private String pins(long count, String pins) {
+    return words.get(count == 1 ? "drill.pins.one" : "drill.pins.many", pins);
+  }
+
+  private Views.Figure figure(String what, Rated rate) {
+    String name = words.get("drill." + what);
     return rate.of() == 0
-        ? new Views.Figure(name, "none to rate", "")
+        ? new Views.Figure(name, words.get("drill.none-to-rate"), "")
         : new Views.Figure(
             name,
-            rate.count() + " of " + rate.of(),
-            String.format(
-                Locale.ROOT,
-                "%s, %.0f to %.0f %%",
-                ofWhat,
-                100 * rate.lower(),
-                100 * rate.upper()));
+            words.get("drill.of", rate.count(), rate.of()),
+            words.get(
+                "drill.range",
+                words.get("drill." + what + ".of"),
+                percent(rate.lower()),
+                percent(rate.upper())));
   }
 
-  public static String value(Coefficient kappa) {
-    return kappa.value().map(ResultWords::fixed).orElse("not defined");
+  /** Whole per cent, without the sign. */
+  public static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f", 100 * share);
   }
 
-  /** Two decimals, never "-0.00". */
-  private static String fixed(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value);
-    return text.equals("-0.00") ? "0.00" : text;
+  public static String value(Coefficient kappa, Messages words) {
+    return kappa
+        .value()
+        .map(value -> fixed(value, words))
+        .orElseGet(() -> words.get("drill.not-defined"));
   }
 
-  public static String range(Coefficient kappa) {
+  /** Two decimals, never "-0.00"; with a plain minus, for terminals. */
+  private static String fixed(double value, Messages words) {
+    return words.number(value, 2).replace('\u2212', '-');
+  }
+
+  public static String range(Coefficient kappa, Messages words) {
     return kappa
         .interval()
-        .map(k -> fixed(k.lower()) + " to " + fixed(k.upper()))
-        .orElse(
-            kappa.value().isEmpty()
-                ? "answers of one kind only"
-                : "no interval: it hangs on single joints");
+        .map(k -> words.get("drill.to", fixed(k.lower(), words), fixed(k.upper(), words)))
+        .orElseGet(
+            () -> words.get(kappa.value().isEmpty() ? "drill.one-kind" : "drill.no-interval"));
   }
 }

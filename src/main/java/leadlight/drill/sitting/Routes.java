@@ -3,6 +3,7 @@ package leadlight.drill.sitting;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadlight.data.JsonText;
@@ -17,13 +18,15 @@ final class Routes {
   /** Posted when the trainee leaves. */
   static final String LEAVE = "leave";
 
+  /** In front of the keys of words that the page's script has. */
+  private static final String PAGE = "drill.page.";
+
   private static final Pattern SPECIMEN = Pattern.compile("specimen/(\\d{1,4})");
   private static final Pattern PICTURE = Pattern.compile("picture/(\\d{1,4})\\.jpg");
 
-  /** The page, its style, its script and its sign: fixed texts packed into the program. */
+  /** The page's style, script and sign: fixed texts packed into the program. */
   private static final Map<String, Reply> FIXED =
       Map.of(
-          "", Reply.html(DrillPage.html()),
           "drill.css",
               Reply.asset(Routes.class, "/leadlight/drill/drill.css", "text/css; charset=utf-8"),
           "drill.js",
@@ -64,10 +67,21 @@ final class Routes {
       return Reply.jpeg(judging.set().picture(picture.get()));
     }
     return switch (path) {
+      case "" -> Reply.html(DrillPage.html(judging.words()));
+      case "words" -> json(pageWords());
       case "state" -> json(views.state());
       case "result" -> judging.next().isEmpty() ? json(views.result()) : Reply.missing();
       default -> Reply.missing();
     };
+  }
+
+  /** The words that the page's script puts together. */
+  private Map<String, String> pageWords() {
+    Map<String, String> said = new TreeMap<>();
+    judging.words().keys().stream()
+        .filter(key -> key.startsWith(PAGE))
+        .forEach(key -> said.put(key.substring(PAGE.length()), judging.words().get(key)));
+    return said;
   }
 
   Reply post(String path, String body) {

@@ -2,7 +2,6 @@ package leadlight.drill.sitting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import leadlight.drill.pool.Known;
@@ -20,8 +19,6 @@ import leadlight.trial.truth.TrueClass;
 
 /** What is told of a joint after it was judged. */
 public final class Telling {
-
-  private static final Messages WORDS = Messages.of("en");
 
   /**
    * A joint, told.
@@ -47,23 +44,33 @@ public final class Telling {
   /** A name with what is said of it. */
   record Line(String name, String text) {}
 
-  private Telling() {}
+  private final Messages words;
 
-  static Told of(Spot spot, DrillAnswer answer) {
+  /** Tells in the words' language. */
+  Telling(Messages words) {
+    this.words = words;
+  }
+
+  Told of(Spot spot, DrillAnswer answer) {
     List<Line> lines = new ArrayList<>();
-    spot.known().ifPresent(known -> lines.add(new Line("In truth", truth(known))));
-    lines.add(new Line("You said", said(answer.said(), answer.finding())));
-    lines.add(new Line("Leadlight", spot.tool().map(Telling::tool).orElse("found no row here")));
-    lookAt(spot).ifPresent(text -> lines.add(new Line("Look at", text)));
-    named(answer).ifPresent(text -> lines.add(new Line("That would be", text)));
+    spot.known().ifPresent(known -> lines.add(new Line(words.get("drill.truth"), truth(known))));
+    lines.add(new Line(words.get("drill.you-said"), said(answer.said(), answer.finding())));
+    lines.add(
+        new Line(
+            words.get("drill.tool"),
+            spot.tool().map(this::tool).orElseGet(() -> words.get("drill.tool.no-row"))));
+    lookAt(spot).ifPresent(text -> lines.add(new Line(words.get("drill.look-at"), text)));
+    named(answer).ifPresent(text -> lines.add(new Line(words.get("drill.would-be"), text)));
     spot.tool().ifPresent(tool -> reasons(tool, lines));
     boolean own = spot.known().isEmpty();
     Outcome outcome = Outcome.of(answer);
     BesideTool beside = BesideTool.of(answer);
     return new Told(
         spot.pin(),
-        id(own ? beside : outcome),
-        own ? beside.words() : headline(outcome, spot.known().orElseThrow()),
+        own ? beside.id() : outcome.id(),
+        own
+            ? words.get("drill.beside." + beside.id())
+            : headline(outcome, spot.known().orElseThrow()),
         own ? beside == BesideTool.AGREED : outcome.isRight() || !outcome.counts(),
         answer.said().id(),
         own
@@ -73,99 +80,108 @@ public final class Telling {
         spot.marks());
   }
 
-  private static String id(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  private static String headline(Outcome outcome, Known known) {
-    String is = known.verdict() == TrueClass.DEFECT ? kinds(known.findings()) : "sound";
+  private String headline(Outcome outcome, Known known) {
+    String is =
+        known.verdict() == TrueClass.DEFECT ? kinds(known.findings()) : words.get("drill.sound");
+    String said = words.get("drill.outcome." + outcome.id());
     return switch (outcome) {
-      case NOT_COUNTED -> outcome.words();
-      case FALSE_ALARM -> outcome.words() + ": this one is sound";
-      default -> outcome.words() + ": " + is;
+      case NOT_COUNTED -> said;
+      case FALSE_ALARM -> words.get("drill.is-sound", said);
+      default -> words.get("drill.is", said, is);
     };
   }
 
-  private static String truth(Known known) {
+  private String truth(Known known) {
     String is =
         switch (known.verdict()) {
-          case ACCEPTABLE -> "sound";
+          case ACCEPTABLE -> words.get("drill.sound");
           case DEFECT -> kinds(known.findings());
           case LIMIT ->
-              "too close to a limit to count"
-                  + (known.findings().isEmpty() ? "" : ": " + kinds(known.findings()));
+              known.findings().isEmpty()
+                  ? words.get("drill.limit")
+                  : words.get("drill.is", words.get("drill.limit"), kinds(known.findings()));
         };
-    String to = known.bridgeTo().isPresent() ? " to pin " + known.bridgeTo().getAsInt() : "";
+    String to =
+        known.bridgeTo().isPresent()
+            ? " " + words.get("drill.to-pin", known.bridgeTo().getAsInt())
+            : "";
     return is + to + " (" + known.how() + ")";
   }
 
-  static String said(Verdict verdict, Optional<FindingKind> finding) {
+  private String said(Verdict verdict, Optional<FindingKind> finding) {
     return switch (verdict) {
-      case ACCEPTABLE, PROCESS_INDICATOR -> "sound";
-      case UNJUDGED -> "not judged: the photo does not decide it";
-      case DEFECT -> finding.map(Telling::kind).orElse("defect of another kind");
+      case ACCEPTABLE, PROCESS_INDICATOR -> words.get("drill.sound");
+      case UNJUDGED -> words.get("drill.unjudged");
+      case DEFECT -> finding.map(this::kind).orElseGet(() -> words.get("drill.defect.other"));
     };
   }
 
-  public static String kind(FindingKind kind) {
-    return WORDS.get("kind." + kind.id());
+  private String kind(FindingKind kind) {
+    return kind(kind, words);
   }
 
-  private static String kinds(List<FindingKind> kinds) {
+  /** What a finding of a kind is called. */
+  public static String kind(FindingKind kind, Messages words) {
+    return words.get("kind." + kind.id());
+  }
+
+  private String kinds(List<FindingKind> kinds) {
     return kinds.isEmpty()
-        ? "defect"
-        : kinds.stream().map(Telling::kind).collect(Collectors.joining(" and "));
+        ? words.get("drill.defect")
+        : kinds.stream()
+            .map(this::kind)
+            .collect(Collectors.joining(" " + words.get("drill.and") + " "));
   }
 
-  private static String tool(ToolSaid tool) {
-    String verdict = VerdictWords.of(tool.verdict(), WORDS);
+  private String tool(ToolSaid tool) {
+    String verdict = VerdictWords.of(tool.verdict(), words);
     if (tool.verdict() == Verdict.UNJUDGED) {
       return verdict + tool.unjudgedBecause().map(why -> ": " + why).orElse("");
     }
-    String findings = tool.remarks().stream().map(Telling::sure).collect(Collectors.joining("; "));
+    String findings = tool.remarks().stream().map(this::sure).collect(Collectors.joining("; "));
     return findings.isEmpty() ? verdict : verdict + ": " + findings;
   }
 
-  private static String sure(ToolSaid.Remark remark) {
-    String percent = WORDS.get("number.percent", remark.percent());
+  private String sure(ToolSaid.Remark remark) {
+    String percent = words.get("number.percent", remark.percent());
     return remark.share().isPresent()
-        ? WORDS.get("finding.no-fillet", percent, kind(remark.kind()))
-        : WORDS.get("finding.sure", kind(remark.kind()), percent);
+        ? words.get("finding.no-fillet", percent, kind(remark.kind()))
+        : words.get("finding.sure", kind(remark.kind()), percent);
   }
 
   /** What the fault looks like: the truth's, or else the tool's. */
-  private static Optional<String> lookAt(Spot spot) {
+  private Optional<String> lookAt(Spot spot) {
     List<FindingKind> kinds =
         spot.known()
             .map(Known::findings)
             .filter(k -> !k.isEmpty())
             .orElseGet(() -> spot.tool().map(ToolSaid::kinds).orElse(List.of()));
-    return kinds.stream().findFirst().map(Telling::plain);
+    return kinds.stream().findFirst().map(this::plain);
   }
 
   /** How the fault that was named would look, where there is none or another. */
-  private static Optional<String> named(DrillAnswer answer) {
+  private Optional<String> named(DrillAnswer answer) {
     Outcome outcome = Outcome.of(answer);
     boolean wrong =
         outcome == Outcome.FALSE_ALARM
             || outcome == Outcome.MISNAMED
             || (outcome == Outcome.NO_TRUTH && BesideTool.of(answer) == BesideTool.OVER_CALLED);
-    return wrong ? answer.finding().map(Telling::plain) : Optional.empty();
+    return wrong ? answer.finding().map(this::plain) : Optional.empty();
   }
 
-  private static String plain(FindingKind kind) {
-    return WORDS.get("kind." + kind.id() + ".plain");
+  private String plain(FindingKind kind) {
+    return words.get("kind." + kind.id() + ".plain");
   }
 
   /** Of the first finding, the worst; the others are only named. */
-  private static void reasons(ToolSaid tool, List<Line> lines) {
+  private void reasons(ToolSaid tool, List<Line> lines) {
     tool.remarks().stream()
         .findFirst()
         .ifPresent(
             remark -> {
-              add("Leadlight saw", String.join("; ", remark.because()), lines);
-              add("Rule", remark.clause(), lines);
-              add("Settle it by", remark.settleBy(), lines);
+              add(words.get("drill.tool-saw"), String.join("; ", remark.because()), lines);
+              add(words.get("drill.rule"), remark.clause(), lines);
+              add(words.get("drill.settle"), remark.settleBy(), lines);
             });
   }
 

@@ -19,6 +19,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
+import leadlight.text.Messages;
 
 /** A set taken in a plain terminal, a line of keys a joint. */
 public final class TerminalDrill {
@@ -27,12 +28,16 @@ public final class TerminalDrill {
   private static final double NS_PER_MS = 1e6;
 
   private final Judging judging;
+  private final Messages words;
+  private final List<Views.Choice> choices;
   private final BufferedReader in;
   private final PrintStream out;
 
   /** Takes what is asked and where. */
   public TerminalDrill(Judging judging, InputStream in, PrintStream out) {
     this.judging = judging;
+    this.words = judging.words();
+    this.choices = new Views(judging).choices();
     this.in = new BufferedReader(new InputStreamReader(in, Charset.defaultCharset()));
     this.out = out;
   }
@@ -63,25 +68,31 @@ public final class TerminalDrill {
     }
   }
 
-  private static String keys() {
-    StringBuilder keys =
-        new StringBuilder("keys: s sound, u not judged: the photo does not decide it,");
-    for (Views.Choice choice : Views.choices()) {
+  private String keys() {
+    StringBuilder keys = new StringBuilder(words.get("drill.terminal.keys"));
+    for (Views.Choice choice : choices) {
       keys.append("\n  ").append(choice.key()).append(' ').append(choice.words());
     }
-    return keys.append("\n  ").append(LEAVE).append(" leave; the same command goes on").toString();
+    return keys.append("\n  ")
+        .append(LEAVE)
+        .append(' ')
+        .append(words.get("drill.terminal.leave"))
+        .toString();
   }
 
   /** False if the person leaves. */
   private boolean specimen(int number, Consumer<String> show) throws IOException, Refused {
     Specimen specimen = judging.set().specimen(number);
     out.println();
-    out.println(judging.name(number) + " of " + judging.specimens());
+    out.println(words.get("drill.of", judging.name(number), judging.specimens()));
     show.accept(specimen.picture());
     out.println(
         specimen.spots().size() == 1
-            ? "Judge the joint in the middle; the body is above."
-            : "The body is above; pins from the left: " + pins(specimen.spots()));
+            ? words.get("drill.terminal.joint")
+            : words.get(
+                "drill.terminal.row",
+                specimen.spots().get(0).pin(),
+                specimen.spots().get(specimen.spots().size() - 1).pin()));
     Set<Integer> done = new HashSet<>();
     judging.answers(number).forEach(a -> done.add(a.pin()));
     for (Spot spot : specimen.spots()) {
@@ -96,14 +107,10 @@ public final class TerminalDrill {
     return true;
   }
 
-  private static String pins(List<Spot> spots) {
-    return spots.get(0).pin() + " to " + spots.get(spots.size() - 1).pin();
-  }
-
   private boolean joint(int specimen, Spot spot) throws IOException, Refused {
     long from = System.nanoTime();
     while (true) {
-      out.print("pin " + spot.pin() + " > ");
+      out.print(words.get("drill.terminal.pin", spot.pin()) + " > ");
       out.flush();
       String line = in.readLine();
       if (line == null || line.strip().equalsIgnoreCase(LEAVE)) {
@@ -112,7 +119,7 @@ public final class TerminalDrill {
       if (take(specimen, spot, line.strip(), (long) ((System.nanoTime() - from) / NS_PER_MS))) {
         return true;
       }
-      out.println("no such key; s, u, 1 to " + Views.choices().size() + ", " + LEAVE);
+      out.println(words.get("drill.terminal.no-key", choices.size(), LEAVE));
     }
   }
 
@@ -123,7 +130,7 @@ public final class TerminalDrill {
       case "u" -> judging.answer(specimen, spot.pin(), Verdict.UNJUDGED, Optional.empty(), tookMs);
       default -> {
         Optional<Views.Choice> choice =
-            Views.choices().stream().filter(c -> c.key().equals(key)).findFirst();
+            choices.stream().filter(c -> c.key().equals(key)).findFirst();
         if (choice.isEmpty()) {
           return false;
         }
@@ -141,9 +148,14 @@ public final class TerminalDrill {
     for (Spot spot : specimen.spots()) {
       DrillAnswer answer =
           answers.stream().filter(a -> a.pin() == spot.pin()).findFirst().orElseThrow();
-      Telling.Told told = Telling.of(spot, answer);
+      Telling.Told told = new Telling(words).of(spot, answer);
       boolean inFull = specimen.spots().size() == 1 || !told.good();
-      out.println("%s pin %d  %s".formatted(judging.name(number), spot.pin(), told.headline()));
+      out.println(
+          "%s %s  %s"
+              .formatted(
+                  judging.name(number),
+                  words.get("drill.terminal.pin", spot.pin()),
+                  told.headline()));
       if (inFull) {
         told.lines().forEach(line -> out.println("  %-14s %s".formatted(line.name(), line.text())));
       }

@@ -12,6 +12,7 @@ import leadlight.drill.skill.Offered;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
+import leadlight.text.Messages;
 
 /** What the page is told, as trees that become JSON. Nothing of the truth before its time. */
 final class Views {
@@ -78,12 +79,14 @@ final class Views {
         choices());
   }
 
-  static List<Choice> choices() {
+  List<Choice> choices() {
+    Messages words = judging.words();
     List<Choice> choices = new ArrayList<>();
     for (FindingKind kind : Offered.KINDS) {
-      choices.add(new Choice("" + (choices.size() + 1), kind.id(), Telling.kind(kind)));
+      choices.add(new Choice("" + (choices.size() + 1), kind.id(), Telling.kind(kind, words)));
     }
-    choices.add(new Choice("" + (choices.size() + 1), Offered.OTHER, "something else"));
+    choices.add(
+        new Choice("" + (choices.size() + 1), Offered.OTHER, words.get("drill.something-else")));
     return choices;
   }
 
@@ -108,12 +111,13 @@ final class Views {
         other ? Optional.of(Offered.OTHER) : answer.finding().map(FindingKind::id));
   }
 
-  private static List<Telling.Told> told(Specimen specimen, List<DrillAnswer> answers) {
+  private List<Telling.Told> told(Specimen specimen, List<DrillAnswer> answers) {
     Map<Integer, DrillAnswer> byPin = new TreeMap<>();
     answers.forEach(a -> byPin.put(a.pin(), a));
     List<Telling.Told> told = new ArrayList<>();
+    Telling telling = new Telling(judging.words());
     for (Spot spot : specimen.spots()) {
-      told.add(Telling.of(spot, byPin.get(spot.pin())));
+      told.add(telling.of(spot, byPin.get(spot.pin())));
     }
     return told;
   }
@@ -124,7 +128,7 @@ final class Views {
     for (int number = 1; number <= judging.specimens(); number++) {
       specimens.add(done(number, specimen(number).told()));
     }
-    return new ResultWords(judging.sitting(), answers).result(specimens);
+    return new ResultWords(judging.sitting(), answers, judging.words()).result(specimens);
   }
 
   /** A specimen by its joint; of a row by its number of joints that are right, or alike. */
@@ -134,9 +138,12 @@ final class Views {
       return new Done(number, one.outcome(), one.headline(), one.good());
     }
     long good = told.stream().filter(Telling.Told::good).count();
-    String word = judging.sitting().set().ownWork() ? "alike" : "not wrong";
+    String so = judging.sitting().set().ownWork() ? "alike" : "not-wrong";
     boolean all = good == told.size();
     return new Done(
-        number, all ? "right" : "row", good + " of " + told.size() + " joints " + word, all);
+        number,
+        all ? "right" : "row",
+        judging.words().get("drill.joints-" + so, good, told.size()),
+        all);
   }
 }

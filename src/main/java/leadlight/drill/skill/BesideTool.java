@@ -1,35 +1,23 @@
 package leadlight.drill.skill;
 
+import java.util.Locale;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
 
 /** A trainee's verdict on their own joint beside the tool's; neither is the truth. */
 public enum BesideTool {
   /** Both call it sound, or both a defect. */
-  AGREED("Agreed", "You and Leadlight agree"),
+  AGREED,
   /** The tool sees a defect where the trainee saw none. */
-  MISSED("Perhaps missed", "Leadlight sees a defect here"),
+  MISSED,
   /** The trainee sees a defect where the tool sees none. */
-  OVER_CALLED("Perhaps over-called", "Leadlight sees no defect here"),
+  OVER_CALLED,
   /** One of them, or both, did not judge it. */
-  NOT_JUDGED("Not judged", "Not judged from the photo");
+  NOT_JUDGED;
 
-  private final String name;
-  private final String words;
-
-  BesideTool(String name, String words) {
-    this.name = name;
-    this.words = words;
-  }
-
-  /** For a table. */
-  public String title() {
-    return name;
-  }
-
-  /** For one joint. */
-  public String words() {
-    return words;
+  /** Its name in files and as key of its words. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   public static BesideTool of(DrillAnswer answer) {

@@ -1,5 +1,6 @@
 package leadlight.drill.skill;
 
+import java.util.Locale;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
@@ -7,33 +8,28 @@ import leadlight.record.DrillAnswer;
 /** What an answer was worth, against the truth. */
 public enum Outcome {
   /** A fault that was called one, and named. */
-  RIGHT("Right"),
+  RIGHT,
   /** A fault that was called one by another name. */
-  MISNAMED("A defect, but another one"),
+  MISNAMED,
   /** A fault that was called sound. */
-  MISSED("Missed"),
+  MISSED,
   /** A sound joint that was called sound. */
-  PASSED("Right"),
+  PASSED,
   /** A sound joint that was called a defect. */
-  FALSE_ALARM("False alarm"),
+  FALSE_ALARM,
   /** A joint that can be judged, and was not. */
-  NOT_JUDGED("Not judged"),
+  NOT_JUDGED,
   /** A joint too close to a limit: no answer is wrong. */
-  NOT_COUNTED("Too close to the limit to count"),
+  NOT_COUNTED,
   /** Own work: nobody knows the truth. */
-  NO_TRUTH("");
+  NO_TRUTH;
 
   static final String LIMIT = "limit";
   static final String DEFECT = "defect";
 
-  private final String words;
-
-  Outcome(String words) {
-    this.words = words;
-  }
-
-  public String words() {
-    return words;
+  /** Its name in files and as key of its words. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** True if the answer was right in verdict and name. */

@@ -29,12 +29,13 @@ public record Reading(Set<String> bad, Set<String> good, Set<String> open, boole
     open = Set.copyOf(open);
     for (String word : bad) {
       if (good.contains(word) || open.contains(word)) {
-        throw new UserError("\"" + word + "\" is named under two of --bad, --good and --open");
+        throw new UserError(
+            "\"" + word + "\" is named under two of --bad-is, --good-is and --open-is");
       }
     }
     for (String word : good) {
       if (open.contains(word)) {
-        throw new UserError("\"" + word + "\" is named under both --good and --open");
+        throw new UserError("\"" + word + "\" is named under both --good-is and --open-is");
       }
     }
   }
@@ -70,7 +71,7 @@ public record Reading(Set<String> bad, Set<String> good, Set<String> open, boole
 
   /** What is wrong with a word that was not named, and what to do. */
   public String unknown(String verdict) {
-    return "\"%s\" is no verdict that is known (%s); correct it, or name it with --bad, --good or --open"
+    return "\"%s\" is no verdict that is known (%s); correct it, or name it with --bad-is, --good-is or --open-is"
         .formatted(
             verdict,
             Stream.of(bad, good, open)

@@ -46,6 +46,20 @@ public record Search(
         all.job, all.board, all.from, all.to, all.connector, all.finding, Optional.of(run), false);
   }
 
+  /** The scorings of a day, without those that a later one replaced. */
+  public static Search ofDay(LocalDate day) {
+    Search all = all();
+    return new Search(
+        all.job,
+        all.board,
+        Optional.of(day),
+        Optional.of(day),
+        all.connector,
+        all.finding,
+        all.run,
+        true);
+  }
+
   /** The same without scorings that a later one replaced. */
   public Search latestOnly() {
     return new Search(job, board, from, to, connector, finding, run, true);

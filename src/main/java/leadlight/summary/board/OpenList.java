@@ -51,10 +51,16 @@ final class OpenList {
     // A heat names pins and no row: of several rows it settles none.
     List<LifeEvent> heats = rows.size() == 1 ? events : List.of();
     rows.values()
-        .forEach(
-            row ->
-                add(Code.BENCH_FAULT, BenchFaults.unsettled(row, last, heats), name(row.get(0))));
+        .forEach(row -> add(Code.BENCH_FAULT, earlierFaults(row, last, heats), name(row.get(0))));
     add(Code.HEATED_SINCE, heatedSince(), "");
+  }
+
+  /** Faults of the bench that the last photo's own verdicts do not say already. */
+  private static List<Integer> earlierFaults(
+      List<Shot> row, List<Shot> last, List<LifeEvent> heats) {
+    List<Integer> pins = new ArrayList<>(BenchFaults.unsettled(row, last, heats));
+    row.stream().filter(last::contains).forEach(s -> pins.removeAll(pins(s, Verdict.DEFECT)));
+    return pins;
   }
 
   /** What tells a row from the others of its board; empty if it has no other. */

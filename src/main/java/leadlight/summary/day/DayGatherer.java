@@ -22,6 +22,7 @@ import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Search;
 import leadlight.record.scoring.Stage;
 import leadlight.statistics.ClusterRate;
+import leadlight.summary.board.BoardStanding;
 
 /** Gathers what a run comes to from the record, one photo at a time. */
 public final class DayGatherer {
@@ -41,12 +42,17 @@ public final class DayGatherer {
 
   /** The summary of a run. */
   public static DaySummary of(JobRecord record, long run, Path folder) {
-    return new DayGatherer(record).gather(run, folder);
+    return of(record, Search.ofRun(run), folder);
   }
 
-  private DaySummary gather(long run, Path folder) {
-    record.scorings(Search.ofRun(run)).forEach(this::add);
-    record.eachPhoto(run, this::refused);
+  /** What the photos that are meant come to, whoever scored them: a run, the bench, by hand. */
+  public static DaySummary of(JobRecord record, Search search, Path folder) {
+    return new DayGatherer(record).gather(search, folder);
+  }
+
+  private DaySummary gather(Search search, Path folder) {
+    record.scorings(search).forEach(this::add);
+    search.run().ifPresent(run -> record.eachPhoto(run, this::refused));
     photos.sort(
         Comparator.comparing((PhotoLine line) -> line.subject().job())
             .thenComparing(line -> line.subject().board())
@@ -140,21 +146,27 @@ public final class DayGatherer {
     List<JobLine> jobs = new ArrayList<>();
     byJob.forEach((job, lines) -> jobs.add(job(job, lines)));
     jobs.sort(
-        Comparator.comparing(JobLine::verdict)
-            .reversed()
+        Comparator.comparing(JobLine::fit)
+            .thenComparing(JobLine::verdict, Comparator.reverseOrder())
             .thenComparing(line -> -line.tally().count(Verdict.DEFECT))
             .thenComparing(line -> -line.tally().count(Verdict.UNJUDGED))
             .thenComparing(JobLine::job));
     return jobs;
   }
 
-  private static JobLine job(String job, List<PhotoLine> lines) {
+  private JobLine job(String job, List<PhotoLine> lines) {
     List<PhotoLine> last = lastStages(lines);
     Tally tally = new Tally();
     last.forEach(line -> tally.add(line.tally()));
     Verdict verdict = last.stream().map(PhotoLine::verdict).reduce(Verdict::worse).orElseThrow();
-    int boards = (int) lines.stream().map(line -> line.subject().board()).distinct().count();
-    return new JobLine(job, boards, verdict, tally, lines);
+    List<String> boards = lines.stream().map(line -> line.subject().board()).distinct().toList();
+    return new JobLine(
+        job, boards.size(), verdict, tally, lines, boards.stream().allMatch(b -> isFit(job, b)));
+  }
+
+  /** How often a joint was heated forbids nothing, so that its limit does not matter here. */
+  private boolean isFit(String job, String board) {
+    return BoardStanding.of(record, job, board, Integer.MAX_VALUE).mayBeHandedBack();
   }
 
   /** The photos of the last stage that each board was photographed at. */

@@ -57,7 +57,7 @@ class ConnectorCommandTest {
   @Test
   void anImportIsWrittenShownAndUsable() {
     Path file = folder.resolve("part.json");
-    assertThat(run("import", FOOTPRINT, "--id", "part", "--out", file.toString())).isZero();
+    assertThat(run("import", FOOTPRINT, "--id", "part", "--file", file.toString())).isZero();
 
     assertThat(text.toString())
         .containsPattern("part +6 +0.50, uneven +0.30-0.60 x 1.20 +stacked")
@@ -70,7 +70,7 @@ class ConnectorCommandTest {
   void anExistingFileIsKept() throws Exception {
     Path file = Files.writeString(folder.resolve("mine.json"), "mine");
 
-    assertThat(run("import", FOOTPRINT, "--out", file.toString())).isEqualTo(2);
+    assertThat(run("import", FOOTPRINT, "--file", file.toString())).isEqualTo(2);
     assertThat(text.toString()).contains("exists and is kept");
     assertThat(file).hasContent("mine");
   }

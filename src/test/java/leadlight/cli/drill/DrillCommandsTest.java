@@ -158,7 +158,7 @@ class DrillCommandsTest {
         drill("new", "--settled", "--record", record, "--count", 2, "--out", set, "--seed", 3);
     assertThat(made.out()).as(made.err()).contains("2 pictures, 2 joints");
     assertThat(take("Grace", "2\n2\n"))
-        .contains("open joint (at the bench, prod: moves)", "sound (at the bench, ");
+        .contains("open joint (at the bench, prodded, it moves)", "sound (at the bench, ");
   }
 
   @Test

@@ -20,6 +20,7 @@ import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
 import leadlight.record.said.Overrule;
 import leadlight.record.said.RecordedJoint;
+import leadlight.text.Messages;
 import leadlight.trial.truth.TrueClass;
 import org.junit.jupiter.api.Test;
 
@@ -67,19 +68,23 @@ class SettledTest {
 
   private static Optional<TrueClass> truth(
       Verdict tool, List<Overrule> people, List<BenchResult> bench) {
-    return Settled.of(joint(tool, people, bench)).map(Known::verdict);
+    return Settled.of(joint(tool, people, bench), Messages.of("en")).map(Known::verdict);
   }
 
   @Test
   void theBenchSettlesWhatItTests() {
     List<BenchResult> moves = List.of(bench(BenchTest.PROD, "moves"));
-    Known open = Settled.of(joint(Verdict.ACCEPTABLE, List.of(), moves)).orElseThrow();
+    Known open =
+        Settled.of(joint(Verdict.ACCEPTABLE, List.of(), moves), Messages.of("en")).orElseThrow();
     assertThat(open.verdict()).isEqualTo(TrueClass.DEFECT);
     assertThat(open.findings()).containsExactly(FindingKind.OPEN);
-    assertThat(open.how()).isEqualTo("at the bench, prod: moves");
+    assertThat(open.how()).isEqualTo("at the bench, prodded, it moves");
 
     List<BenchResult> shorted = List.of(bench(BenchTest.METER, "short"));
-    assertThat(Settled.of(joint(Verdict.UNJUDGED, List.of(), shorted)).orElseThrow().findings())
+    assertThat(
+            Settled.of(joint(Verdict.UNJUDGED, List.of(), shorted), Messages.of("en"))
+                .orElseThrow()
+                .findings())
         .containsExactly(FindingKind.BRIDGE);
     assertThat(truth(Verdict.UNJUDGED, List.of(), List.of(bench(BenchTest.PROD, "firm"))))
         .contains(TrueClass.ACCEPTABLE);

@@ -23,6 +23,7 @@ import leadlight.drill.sitting.PracticeSets;
 import leadlight.drill.skill.DueAgain;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
+import leadlight.text.Messages;
 import leadlight.trial.truth.TrueClass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,7 +51,7 @@ class SetDrawTest {
 
   private static SetRequest request(
       int specimens, Level level, Set<FindingKind> findings, Set<String> lamps) {
-    return new SetRequest("set", specimens, false, level, findings, lamps, 2, 5);
+    return new SetRequest("set", specimens, false, level, findings, lamps, 2, 5, Messages.of("en"));
   }
 
   private static List<PoolJoint> drawn(SetRequest request) {
@@ -119,9 +120,9 @@ class SetDrawTest {
     }
     JSON.writeValue(truth.toFile(), tree);
 
-    assertThat(verdicts(new ScenePool(2).read(folder)))
+    assertThat(verdicts(new ScenePool(2, Messages.of("en")).read(folder)))
         .containsExactly(TrueClass.ACCEPTABLE, TrueClass.ACCEPTABLE, TrueClass.ACCEPTABLE);
-    List<PoolJoint> inThree = new ScenePool(3).read(folder);
+    List<PoolJoint> inThree = new ScenePool(3, Messages.of("en")).read(folder);
     assertThat(verdicts(inThree))
         .containsExactly(TrueClass.DEFECT, TrueClass.LIMIT, TrueClass.ACCEPTABLE);
     assertThat(inThree.get(0).finding()).contains(FindingKind.SIDE_OVERHANG);
@@ -131,11 +132,11 @@ class SetDrawTest {
   void aPhotoInWhichNobodyCanSeeTheJointsIsLeftOut(@TempDir Path folder) throws IOException {
     truthOf("base-station-port-unfit", folder);
 
-    assertThatThrownBy(() -> new ScenePool(2).read(folder))
+    assertThatThrownBy(() -> new ScenePool(2, Messages.of("en")).read(folder))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("no photo");
     truthOf("base-station-port-good", folder);
-    assertThat(new ScenePool(2).read(folder))
+    assertThat(new ScenePool(2, Messages.of("en")).read(folder))
         .isNotEmpty()
         .allMatch(joint -> joint.row().file().equals("base-station-port-good.jpg"));
   }
@@ -166,7 +167,7 @@ class SetDrawTest {
 
   @Test
   void aBridgeIsAskedForOnce() {
-    List<PoolJoint> samples = new ScenePool(2).read(PracticeSets.SAMPLES);
+    List<PoolJoint> samples = new ScenePool(2, Messages.of("en")).read(PracticeSets.SAMPLES);
     Set<FindingKind> bridges = Set.of(FindingKind.BRIDGE);
     long ends =
         samples.stream().filter(j -> j.finding().filter(bridges::contains).isPresent()).count();

@@ -19,6 +19,7 @@ import leadlight.drill.skill.Outcome;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
 import leadlight.statistics.Rate;
+import leadlight.text.Messages;
 import leadlight.trial.truth.TrueClass;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,8 @@ class DrillBrowserTest {
     OpenSet open = OpenSet.read(made);
     set = DataFile.at(made.resolve("practice-set.json")).read(PracticeSet.class);
     try (DrillRecord record = DrillRecord.open(folder.resolve("record"))) {
-      Judging judging = new Judging(open, record, HOSTILE, false, () -> PracticeSets.NOON);
+      Judging judging =
+          new Judging(open, record, HOSTILE, false, () -> PracticeSets.NOON, Messages.of("en"));
       try (DrillServer server = DrillServer.start(judging)) {
         seen = Browser.run("drill.mjs", SHOTS, List.of(server.address(), String.join("", keys())));
         assertThat(left(server)).as("the page's button ends the serving").isTrue();
@@ -166,6 +168,7 @@ class DrillBrowserTest {
     assertThat(seen.get("requests")).isEmpty();
     assertThat(seen.get("axe")).isEmpty();
     assertThat(seen.get("zoomed").asBoolean()).isTrue();
+    assertThat(seen.get("small")).as("targets under 48 pixels").isEmpty();
     seen.get("overflow").forEach(by -> assertThat(by.asInt()).isLessThan(1));
     // The browser itself logs the refusals that the test provokes from within the page.
     seen.get("console").forEach(line -> assertThat(line.asText()).contains("409"));

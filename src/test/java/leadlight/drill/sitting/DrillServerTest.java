@@ -10,8 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import leadlight.drill.set.OpenSet;
 import leadlight.record.DrillRecord;
+import leadlight.serve.Reply;
+import leadlight.text.Messages;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -32,7 +36,9 @@ class DrillServerTest {
     Path made = Files.createDirectories(folder.resolve("set"));
     PracticeSets.make(PracticeSets.request(2, false, 2)).write(made);
     record = DrillRecord.open(folder.resolve("record"));
-    judging = new Judging(OpenSet.read(made), record, "Ada", false, () -> PracticeSets.NOON);
+    judging =
+        new Judging(
+            OpenSet.read(made), record, "Ada", false, () -> PracticeSets.NOON, Messages.of("en"));
     server = DrillServer.start(judging);
     address = URI.create(server.address());
   }
@@ -86,6 +92,30 @@ class DrillServerTest {
             "referrer-policy: no-referrer",
             "cache-control: no-store");
     assertThat(token()).hasSizeGreaterThan(30);
+  }
+
+  @Test
+  void inGermanThePageItsWordsAndItsRefusalsAreGerman() throws Exception {
+    OpenSet set = judging.set();
+    Messages german = Messages.of("de");
+    Judging other = new Judging(set, record, "Grete", false, () -> PracticeSets.NOON, german);
+    Routes routes = new Routes(other);
+    assertThat(text(routes.get("")))
+        .contains("<html lang=\"de\">", "<title>Leadlight-Übung</title>");
+    String words = text(routes.get("words"));
+    String script = Files.readString(Path.of("src/main/resources/leadlight/drill/drill.js"));
+    Matcher said = Pattern.compile("say\\(\"([a-z.-]+)\"").matcher(script);
+    int keys = 0;
+    for (; said.find(); keys++) {
+      assertThat(words).contains("\"" + said.group(1) + "\"");
+    }
+    assertThat(keys).as("words that the script asks for").isGreaterThan(15);
+    assertThat(text(routes.get("state"))).contains("etwas anderes");
+    assertThat(text(routes.post("close", "{\"specimen\":1}"))).contains("Unbeantwortet");
+  }
+
+  private static String text(Reply reply) {
+    return new String(reply.content(), StandardCharsets.UTF_8);
   }
 
   @Test

@@ -16,6 +16,7 @@ import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.record.DrillAnswer;
 import leadlight.record.DrillRecord;
+import leadlight.text.Messages;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,7 +41,7 @@ class JudgingTest {
   }
 
   private Judging judging(DrillRecord record, boolean tellAtEnd) {
-    return new Judging(set, record, "Ada", tellAtEnd, () -> PracticeSets.NOON);
+    return new Judging(set, record, "Ada", tellAtEnd, () -> PracticeSets.NOON, Messages.of("en"));
   }
 
   private int pin(int specimen) {
@@ -112,7 +113,9 @@ class JudgingTest {
       assertThat(first.next()).isEmpty();
       assertThat(judging(record, false).next()).contains(1);
       assertThat(record.sittings("Ada")).hasSize(2);
-      assertThat(new Judging(set, record, "Grace", false, () -> PracticeSets.NOON).answers())
+      assertThat(
+              new Judging(set, record, "Grace", false, () -> PracticeSets.NOON, Messages.of("en"))
+                  .answers())
           .isEmpty();
 
       assertThat(record.erase("Ada")).isEqualTo(2);
@@ -124,7 +127,7 @@ class JudgingTest {
   @Test
   void anErasedNameIsNoLongerInTheFile() throws Exception {
     try (DrillRecord record = record()) {
-      new Judging(set, record, "Zebediah Quill", false, () -> PracticeSets.NOON)
+      new Judging(set, record, "Zebediah Quill", false, () -> PracticeSets.NOON, Messages.of("en"))
           .answer(1, pin(1), Verdict.ACCEPTABLE, Optional.empty(), 1);
       assertThat(content()).contains("Zebediah Quill");
       record.erase("Zebediah Quill");

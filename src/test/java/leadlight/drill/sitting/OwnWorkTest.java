@@ -27,6 +27,7 @@ import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.DrillRecord;
+import leadlight.text.Messages;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,7 +62,11 @@ class OwnWorkTest {
   private static OpenSet open(String name, RowSpec row) {
     Settings settings = new Settings(row, 2, LIMITS.id(), Optional.empty());
     try (Photo photo = new PhotoReader().read(PracticeSets.SAMPLES.resolve(name + ".jpg"))) {
-      return OwnWork.of(new PhotoScorer(settings, LIMITS).score(photo), photo);
+      return OwnWork.of(
+          new PhotoScorer(settings, LIMITS).score(photo),
+          photo,
+          LIMITS.fileId(),
+          Messages.of("en"));
     }
   }
 
@@ -101,7 +106,13 @@ class OwnWorkTest {
         rows.put(row.getKey(), graded);
         DrillServer server =
             DrillServer.start(
-                new Judging(graded.set(), record, "Ada", false, () -> PracticeSets.NOON));
+                new Judging(
+                    graded.set(),
+                    record,
+                    "Ada",
+                    false,
+                    () -> PracticeSets.NOON,
+                    Messages.of("en")));
         servers.add(server);
         arguments.addAll(List.of(server.address(), row.getKey(), graded.keys()));
       }

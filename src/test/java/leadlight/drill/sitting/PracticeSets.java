@@ -15,6 +15,7 @@ import leadlight.drill.set.SetRequest;
 import leadlight.drill.skill.DueAgain;
 import leadlight.drill.skill.Offered;
 import leadlight.grade.limits.AcceptanceSet;
+import leadlight.text.Messages;
 
 /** PracticeSets of the sample pictures. */
 public final class PracticeSets {
@@ -26,12 +27,13 @@ public final class PracticeSets {
   private PracticeSets() {}
 
   public static SetRequest request(int specimens, boolean rows, long seed) {
-    return new SetRequest("samples", specimens, rows, Level.MIXED, Set.of(), Set.of(), 2, seed);
+    return new SetRequest(
+        "samples", specimens, rows, Level.MIXED, Set.of(), Set.of(), 2, seed, Messages.of("en"));
   }
 
   public static MadeSet make(SetRequest request) {
     return SetMaker.make(
-        new ScenePool(2).read(SAMPLES),
+        new ScenePool(2, Messages.of("en")).read(SAMPLES),
         new SetDraw(request, new DueAgain(), Set.of()),
         request,
         AcceptanceSet.load(AcceptanceSet.DEFAULT_ID),

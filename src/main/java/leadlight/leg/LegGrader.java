@@ -13,6 +13,7 @@ import leadlight.grade.limits.Limit;
 import leadlight.leg.find.FoundLeg;
 import leadlight.leg.measure.LegJudgement;
 import leadlight.leg.measure.LegMeter;
+import leadlight.leg.measure.PartingTuning;
 import leadlight.model.BoardSide;
 import leadlight.model.FindingKind;
 import leadlight.model.Quantity;
@@ -35,6 +36,7 @@ final class LegGrader {
   private final BoardSide side;
   private final Optional<Doubt> noSide;
   private final LegJudgement judgement;
+  private final PartingTuning parting;
   private final int widthPx;
   private final int heightPx;
 
@@ -51,6 +53,7 @@ final class LegGrader {
       BoardSide side,
       Optional<Doubt> noSide,
       LegJudgement judgement,
+      PartingTuning parting,
       int widthPx,
       int heightPx) {
     this.limits = limits;
@@ -58,6 +61,7 @@ final class LegGrader {
     this.side = side;
     this.noSide = noSide;
     this.judgement = judgement;
+    this.parting = parting;
     this.widthPx = widthPx;
     this.heightPx = heightPx;
   }
@@ -76,6 +80,7 @@ final class LegGrader {
     if (doubts.isEmpty()) {
       decide(measured.wetted(), wetting, true, findings, doubts, clauses);
       decide(measured.covered(), cover, false, findings, doubts, clauses);
+      parted(measured).ifPresent(doubts::add);
     }
     Verdict verdict = Verdict.ACCEPTABLE;
     if (!findings.isEmpty()) {
@@ -116,6 +121,14 @@ final class LegGrader {
       return Optional.of(new Doubt.LegHidden(leg.match()));
     }
     return noSide;
+  }
+
+  /** A dark line all round that may or may not part the leg from the solder. */
+  private Optional<Doubt> parted(LegMeter.Measured measured) {
+    double depth = measured.parting();
+    return depth >= parting.doubtFrom().value()
+        ? Optional.of(new Doubt.LegParted(depth))
+        : Optional.empty();
   }
 
   private boolean inside(FoundLeg leg) {

@@ -89,6 +89,7 @@ public final class LegJoin {
   private static boolean speaksAgainst(Doubt doubt) {
     return doubt instanceof Doubt.WettingUndecided
         || doubt instanceof Doubt.CoverUndecided
+        || doubt instanceof Doubt.LegParted
         || doubt instanceof Doubt.ShellInView
         || doubt instanceof Doubt.ShellNotTold;
   }

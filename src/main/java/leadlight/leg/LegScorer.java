@@ -10,6 +10,7 @@ import leadlight.leg.find.LegRequest;
 import leadlight.leg.find.LegTuning;
 import leadlight.leg.measure.LegJudgement;
 import leadlight.leg.measure.LegMeter;
+import leadlight.leg.measure.PartingTuning;
 import leadlight.model.BoardSide;
 import leadlight.model.remark.Doubt;
 import leadlight.model.result.GradedLeg;
@@ -20,6 +21,7 @@ public final class LegScorer {
 
   private final LegTuning tuning = LegTuning.builtIn();
   private final LegJudgement judgement = LegJudgement.builtIn();
+  private final PartingTuning parting = PartingTuning.builtIn();
   private final AcceptanceSet limits;
   private final int productClass;
 
@@ -35,7 +37,7 @@ public final class LegScorer {
 
   /** The legs that were found, in the order of their numbers; none if none shows. */
   public List<GradedLeg> score(Frame frame, LegRequest request) {
-    LegMeter meter = new LegMeter(judgement);
+    LegMeter meter = new LegMeter(judgement, parting);
     List<FoundLeg> legs = new LegFinder(frame, tuning, request.side()).find(request);
     Optional<Doubt> noSide =
         request.side() == BoardSide.COMPONENT
@@ -48,6 +50,7 @@ public final class LegScorer {
             request.side(),
             noSide,
             judgement,
+            parting,
             frame.widthPx(),
             frame.heightPx());
     return legs.stream().map(leg -> grader.grade(leg, meter.measure(frame, leg))).toList();

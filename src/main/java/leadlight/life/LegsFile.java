@@ -77,7 +77,8 @@ public record LegsFile(
         read.side,
         read.legs.stream().map(leg -> new LegsSeen.Leg(leg.leg(), leg.verdict())).toList(),
         Optional.empty(),
-        kept.map(path -> path.getParent().getFileName() + "/" + path.getFileName()));
+        kept.map(path -> path.getParent().getFileName() + "/" + path.getFileName()),
+        Optional.empty());
   }
 
   /** The marked picture of an event, if it is still what it was. */
@@ -144,6 +145,7 @@ public record LegsFile(
           first.sha256,
           first.side,
           read.legs.each.stream().map(leg -> new LegsSeen.Leg(leg.leg, leg.verdict)).toList(),
+          Optional.empty(),
           Optional.empty(),
           Optional.empty());
     }

@@ -199,6 +199,13 @@ public final class DayPage {
     return pin.defects() >= MANY * strip.worst() ? "many" : "some";
   }
 
+  /** How many were judged, and how many of them are anchor legs. */
+  String judged(Dpmo dpmo) {
+    return dpmo.legs() == 0
+        ? "" + dpmo.opportunities()
+        : words.get("day.judged.legs", dpmo.opportunities(), dpmo.legs());
+  }
+
   String million(Dpmo dpmo) {
     return dpmo.opportunities() == 0 ? words.get("day.none") : whole(dpmo.value());
   }

@@ -26,8 +26,8 @@ public final class LegsFiles {
     this.out = out;
   }
 
-  /** The report, and the picture that was written. */
-  public record Written(LegsReport report, Path picture) {}
+  /** The report, and the files that were written. */
+  public record Written(LegsReport report, Path json, Path picture) {}
 
   /**
    * Judges and writes.
@@ -47,7 +47,7 @@ public final class LegsFiles {
       WholeFile.write(json, report.json());
       Path picture = out.resolve(name + ".legs.png");
       WholeFile.write(picture, LegsPicture.png(photo.frame(), report.legs()));
-      return new Written(report, picture);
+      return new Written(report, json, picture);
     }
   }
 

@@ -17,8 +17,9 @@ import leadlight.model.UserError;
 /**
  * A list of photos as a table (RFC 4180, UTF-8, first line a header). Columns: {@code photo} (path,
  * from the manifest's folder) and {@code job} are needed; {@code board}, {@code stage}, {@code
- * attempt}, {@code connector}, {@code row}, {@code leads}, {@code pitch_mm}, {@code class} may be
- * left out or empty.
+ * attempt}, {@code connector}, {@code row}, {@code leads}, {@code pitch_mm}, {@code body}, {@code
+ * class}, {@code port}, {@code legs} may be left out or empty; {@code legs} is the side of the
+ * board, "solder" or "component", that a photo of anchor legs shows.
  */
 final class Manifest {
 

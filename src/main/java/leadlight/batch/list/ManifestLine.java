@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadlight.connector.RowRequest;
+import leadlight.model.BoardSide;
 import leadlight.model.BodySide;
 import leadlight.model.UserError;
 import leadlight.model.row.RowSpec;
@@ -33,7 +34,8 @@ final class ManifestLine {
           "pitch_mm",
           "body",
           "class",
-          "port");
+          "port",
+          "legs");
 
   private final Path file;
   private final NamedCsvRecord line;
@@ -73,7 +75,15 @@ final class ManifestLine {
             text("port")),
         row(),
         text("body").map(this::body).or(defaults::body),
-        whole("class", 1, 3).orElse(defaults.productClass()));
+        whole("class", 1, 3).orElse(defaults.productClass()),
+        text("legs").map(this::legs));
+  }
+
+  private BoardSide legs(String side) {
+    return Stream.of(BoardSide.values())
+        .filter(it -> it.id().equals(side))
+        .findFirst()
+        .orElseThrow(() -> wrong("legs", "must be solder or component, is " + side));
   }
 
   private Path photo() {

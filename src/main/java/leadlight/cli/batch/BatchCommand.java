@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import leadlight.app.output.RunReport;
 import leadlight.batch.BatchRun;
 import leadlight.batch.Outcome;
@@ -35,7 +36,8 @@ import picocli.CommandLine.Parameters;
           + "\"final\", with a number from the second time on; without one it is as received. "
           + "Without BOARD it is board 1. A name that ends in [ID] states the connector.",
       "A manifest is a table with the columns photo and job, and, if wanted, board, stage, "
-          + "attempt, connector, row, leads, pitch_mm, body, class.",
+          + "attempt, connector, row, leads, pitch_mm, body, class, port, legs. legs is the side "
+          + "of the board, solder or component, that a photo of the connector's anchor legs shows.",
       "What is in the record with the same content and settings is not scored again; a run that "
           + "was broken off is gone on with. A photo that cannot be used is named and skipped."
     },
@@ -75,7 +77,8 @@ public final class BatchCommand implements Callable<Integer> {
         JobRecord record = options.record();
         BatchRun run = BatchRun.open(what, options.out(), record, setup)) {
       signal.asks(run::stop);
-      return new BatchShow(streams, record, run, options.words()).run(photos).code();
+      LegPhotos legs = new LegPhotos(record, options.shelf(), setup, run.folder());
+      return new BatchShow(streams, record, run, legs, options.words()).run(photos).code();
     }
   }
 
@@ -85,15 +88,18 @@ public final class BatchCommand implements Callable<Integer> {
     private final Streams streams;
     private final JobRecord record;
     private final BatchRun run;
+    private final LegPhotos legs;
     private final Messages words;
     private final Map<RunPhoto.Outcome, Integer> counts = new EnumMap<>(RunPhoto.Outcome.class);
     private ExitStatus worst = ExitStatus.GOOD;
     private int done;
 
-    BatchShow(Streams streams, JobRecord record, BatchRun run, Messages words) {
+    BatchShow(
+        Streams streams, JobRecord record, BatchRun run, LegPhotos legs, Messages words) {
       this.streams = streams;
       this.record = record;
       this.run = run;
+      this.legs = legs;
       this.words = words;
     }
 
@@ -102,12 +108,17 @@ public final class BatchCommand implements Callable<Integer> {
       if (run.resumed()) {
         streams.err().println("leadlight: going on with the run in " + run.folder());
       }
-      run.score(
-          photos,
+      Consumer<Outcome> took =
           outcome -> {
             take(outcome);
             progress.done(++done);
-          });
+          };
+      run.score(photos.stream().filter(it -> it.legs().isEmpty()).toList(), took);
+      for (JobPhoto photo : photos) {
+        if (photo.legs().isPresent() && !run.stopped()) {
+          took.accept(legs.take(photo));
+        }
+      }
       if (run.stopped()) {
         streams.err().println("leadlight: " + stopped(photos.size()));
         return worst;

@@ -19,6 +19,7 @@ import leadlight.cli.option.RecordOption;
 import leadlight.cli.option.RowOptions;
 import leadlight.enrol.Bench;
 import leadlight.grade.limits.AcceptanceSet;
+import leadlight.life.PhotoShelf;
 import leadlight.model.Opinions;
 import leadlight.model.UserError;
 import leadlight.model.result.Settings;
@@ -67,6 +68,11 @@ final class RunOptions {
 
   JobRecord record() {
     return record.open();
+  }
+
+  /** What lies beside the record. */
+  PhotoShelf shelf() {
+    return new PhotoShelf(record.folder());
   }
 
   Defaults defaults() {

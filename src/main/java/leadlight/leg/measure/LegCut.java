@@ -11,13 +11,14 @@ import leadlight.vision.Frame;
 public final class LegCut {
 
   /** Pixels of the land's longer side. */
-  private static final double LENGTH_PX = 96;
+  static final double LENGTH_PX = 96;
 
   /** How far the cut reaches beyond the land, against half of it. */
   private static final double REACH = 1.45;
 
   private final ColourPatch patch;
   private final double pxPerMm;
+  private final double perPhotoPx;
   private final double middleX;
   private final double middleY;
 
@@ -29,7 +30,8 @@ public final class LegCut {
     int height = (int) Math.ceil(heightMm * REACH * pxPerMm);
     this.middleX = (width - 1) / 2.0;
     this.middleY = (height - 1) / 2.0;
-    double factor = Math.min(1, pxPerMm / leg.place().pxPerMm());
+    this.perPhotoPx = pxPerMm / leg.place().pxPerMm();
+    double factor = Math.min(1, perPhotoPx);
     try (Frame small = factor < 0.7 ? frame.shrunk(factor) : null) {
       LandPlace place = small == null ? leg.place() : leg.place().scaled(factor);
       this.patch = (small == null ? frame : small).straightened(toPhoto(place), width, height);
@@ -65,6 +67,29 @@ public final class LegCut {
       }
     }
     return sum;
+  }
+
+  /** The lightest channel, averaged over three by three pixels, pixels from the cut's middle. */
+  double lightest(double x, double y) {
+    double[] rgb = at(x / pxPerMm, y / pxPerMm);
+    return Math.max(rgb[0], Math.max(rgb[1], rgb[2]));
+  }
+
+  int width() {
+    return patch.width();
+  }
+
+  int height() {
+    return patch.height();
+  }
+
+  double pxPerMm() {
+    return pxPerMm;
+  }
+
+  /** Pixels of the cut for each of the photo. */
+  double perPhotoPx() {
+    return perPhotoPx;
   }
 
   private static int within(double at, int size) {

@@ -14,9 +14,11 @@ public final class LegMeter {
   private static final double ROUND_DEG = 360;
 
   private final LegJudgement judgement;
+  private final PartingTuning parting;
 
-  public LegMeter(LegJudgement judgement) {
+  public LegMeter(LegJudgement judgement, PartingTuning parting) {
     this.judgement = judgement;
+    this.parting = parting;
   }
 
   /**
@@ -25,12 +27,14 @@ public final class LegMeter {
    * @param wetted degrees of 360
    * @param covered share of the land
    * @param open share of the hole
+   * @param parting depth of a dark line around the leg, 0 to 1
    */
-  public record Measured(Quantity wetted, Quantity covered, Quantity open) {}
+  public record Measured(Quantity wetted, Quantity covered, Quantity open, double parting) {}
 
-  /** Measures a leg in its photo. */
+  /** Measures a leg in its photo; one that is surely parted from the solder is wetted nowhere. */
   public Measured measure(Frame frame, FoundLeg leg) {
-    LegSectors sectors = new LegSectors(new LegCut(frame, leg), leg.leg());
+    LegCut cut = new LegCut(frame, leg);
+    LegSectors sectors = new LegSectors(cut, leg.leg());
     List<Map<String, Double>> signals = sectors.signals();
     double[] chances = chances(signals, judgement.wetted());
     Counted wetted = count(chances);
@@ -43,10 +47,13 @@ public final class LegMeter {
       area += reach * reach;
     }
     double u = wetted.unsure(judgement.leastDeg().value() / ROUND_DEG);
+    double depth = new PartingLine(parting, cut, leg.leg(), sectors.bright()).depth();
+    boolean parted = depth >= parting.partedFrom().value();
     return new Measured(
-        new Quantity(ROUND_DEG * wetted.share, ROUND_DEG * u, Unit.DEGREE),
+        new Quantity(parted ? 0 : ROUND_DEG * wetted.share, ROUND_DEG * u, Unit.DEGREE),
         new Quantity(covered.share, covered.unsure(judgement.leastShare().value()), Unit.SHARE),
-        new Quantity(open / area, u, Unit.SHARE));
+        new Quantity(open / area, u, Unit.SHARE),
+        depth);
   }
 
   /**

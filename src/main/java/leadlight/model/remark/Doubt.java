@@ -139,6 +139,13 @@ public sealed interface Doubt extends Remark {
   record CoverUndecided(double covered, double uShare, double limit, double kept)
       implements Doubt {}
 
+  /**
+   * A dark line may part a leg from the solder all round: solder that melted on top, perhaps.
+   *
+   * @param depth how much darker than its banks, 0 to 1
+   */
+  record LegParted(double depth) implements Doubt {}
+
   /** From the component side a leg's solder was never shown to be read right. */
   record ComponentSide() implements Doubt {}
 

@@ -16,6 +16,7 @@ import leadlight.model.Verdict;
  * @param legs the legs that were found
  * @param port which of several equal connectors; empty if it was not named
  * @param picture the marked picture as it is kept beside the record, "HASH/NAME"; empty if none is
+ * @param stage id of the work's stage, if it was said
  */
 public record LegsSeen(
     @JsonProperty(required = true) String photo,
@@ -23,7 +24,8 @@ public record LegsSeen(
     @JsonProperty(required = true) String side,
     List<Leg> legs,
     Optional<String> port,
-    Optional<String> picture) {
+    Optional<String> picture,
+    Optional<String> stage) {
 
   /** A leg; a number that the photo does not tell is missing. */
   public record Leg(OptionalInt leg, @JsonProperty(required = true) Verdict verdict) {}
@@ -32,11 +34,17 @@ public record LegsSeen(
   public LegsSeen {
     legs = legs == null ? List.of() : List.copyOf(legs);
     port = port == null ? Optional.empty() : port;
+    stage = stage == null ? Optional.empty() : stage;
   }
 
   /** The same of a connector of several. */
   public LegsSeen at(Optional<String> connector) {
-    return new LegsSeen(photo, sha256, side, legs, connector, picture);
+    return new LegsSeen(photo, sha256, side, legs, connector, picture, stage);
+  }
+
+  /** The same of a stage of the work. */
+  public LegsSeen atStage(String id) {
+    return new LegsSeen(photo, sha256, side, legs, port, picture, Optional.of(id));
   }
 
   /** As the words of a life's event. */

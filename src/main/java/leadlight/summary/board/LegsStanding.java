@@ -17,7 +17,7 @@ import leadlight.record.said.LifeEvent;
  * shows as many legs as were known: a fault is not forgotten because a photo shows other legs, or
  * none.
  */
-final class LegsStanding {
+public final class LegsStanding {
 
   private final Map<Integer, Verdict> numbered = new TreeMap<>();
   private final List<Verdict> others = new ArrayList<>();
@@ -30,7 +30,7 @@ final class LegsStanding {
    * By connector and side. From the component side nothing is ever vouched for, so that its legs
    * count as not judged only where no photo shows the solder side.
    */
-  static List<LegsSeen> of(List<LifeEvent> events) {
+  public static List<LegsSeen> of(List<LifeEvent> events) {
     Map<String, Map<String, LegsStanding>> byPort = new TreeMap<>();
     events.stream()
         .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
@@ -86,6 +86,7 @@ final class LegsStanding {
       legs.add(new LegsSeen.Leg(OptionalInt.empty(), Verdict.UNJUDGED));
     }
     LegsSeen of = last.orElseThrow();
-    return new LegsSeen(of.photo(), of.sha256(), of.side(), legs, of.port(), of.picture());
+    return new LegsSeen(
+        of.photo(), of.sha256(), of.side(), legs, of.port(), of.picture(), of.stage());
   }
 }

@@ -210,10 +210,16 @@ public final class DayGatherer {
     return all;
   }
 
-  private static Dpmo dpmo(Optional<Stage> stage, List<PhotoLine> lines) {
+  private Dpmo dpmo(Optional<Stage> stage, List<PhotoLine> lines) {
     ClusterRate.Builder rate = new ClusterRate.Builder();
     lines.forEach(
         line -> rate.add(board(line), line.tally().count(Verdict.DEFECT), line.tally().judged()));
-    return new Dpmo(stage, rate.rate());
+    int legs = 0;
+    for (List<String> board : lines.stream().map(DayGatherer::board).distinct().toList()) {
+      LegCount count = LegCount.of(record.life(board.get(0), board.get(1)), stage.map(Stage::id));
+      rate.add(board, count.defects(), count.judged());
+      legs += count.judged();
+    }
+    return new Dpmo(stage, rate.rate(), legs);
   }
 }

@@ -6,22 +6,23 @@ import leadlight.statistics.ClusterRate;
 
 /**
  * Defects per million opportunities, one opportunity a soldered termination (IPC-7912), here a
- * judged joint: one that the photo does not show is no opportunity to see a defect. Joints of one
- * board are alike, so the 95 % interval is by board.
+ * judged joint or anchor leg: one that the photo does not show is no opportunity to see a defect.
+ * Joints of one board are alike, so the 95 % interval is by board.
  *
  * @param stage of which stage of the boards; empty: of each board's last
- * @param rate joints that are a defect, of those judged, a cluster a board
+ * @param rate joints and legs that are a defect, of those judged, a cluster a board
+ * @param legs anchor legs among those judged
  */
-public record Dpmo(Optional<Stage> stage, ClusterRate rate) {
+public record Dpmo(Optional<Stage> stage, ClusterRate rate, int legs) {
 
   private static final double MILLION = 1e6;
 
-  /** Joints that are a defect. */
+  /** Joints and legs that are a defect. */
   public int defects() {
     return rate.count();
   }
 
-  /** Judged joints. */
+  /** Judged joints and legs. */
   public int opportunities() {
     return rate.of();
   }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import leadlight.connector.RowRequest;
+import leadlight.model.BoardSide;
 import leadlight.model.BodySide;
 import leadlight.model.UserError;
 import leadlight.record.scoring.Stage;
@@ -43,6 +44,13 @@ class ManifestTest {
   }
 
   @Test
+  void aPhotoOfAnchorLegsSaysItsSide() throws IOException {
+    List<JobPhoto> photos = read("photo,job,legs\na.jpg,j,solder\nb.jpg,j,\n");
+
+    assertThat(photos).extracting(JobPhoto::legs).containsExactly(Optional.of(BoardSide.SOLDER), Optional.empty());
+  }
+
+  @Test
   void whatIsLeftOutIsTakenFromTheCommand() throws IOException {
     JobPhoto photo = read("photo,job\na.jpg,j\n").get(0);
 
@@ -60,6 +68,7 @@ class ManifestTest {
         "photo,job,colour\\na.jpg,j,red | line 1: unknown column \"colour\"",
         "photo,job\\na.jpg,j\\nb.jpg, | line 3, column job: is empty",
         "photo,job,stage\\na.jpg,j,later | line 2, column stage: must be",
+        "photo,job,legs\\na.jpg,j,below | line 2, column legs: must be solder or component, is below",
         "photo,job,class\\na.jpg,j,4 | line 2, column class: must be 1 to 3, is 4",
         "photo,job,body\\na.jpg,j,up | line 2, column body: must be above, right, below or left, is up",
         "photo,job,connector\\na.jpg,j,usb-d | line 2, column connector: no connector",

@@ -12,6 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import leadlight.cli.Run;
 import leadlight.record.JobRecord;
+import leadlight.record.said.LegsSeen;
 import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Search;
 import leadlight.record.scoring.Stage;
@@ -164,6 +165,30 @@ class BatchCommandTest {
     Files.delete(recorded().get(0).results());
 
     assertThat(batch().out()).startsWith("2 photos: 1 scored, 1 unchanged");
+  }
+
+  @Test
+  void photosOfAnchorLegsAreNotedInTheBoardsLifeAndCounted() throws IOException {
+    Path legs = Path.of("src/test/resources/leadlight/leg/legs-010.jpg").toAbsolutePath();
+    Path row = SAMPLES.resolve("base-station-video-good.jpg").toAbsolutePath();
+    day = folder.resolve("day.csv");
+    Files.writeString(
+        day,
+        "photo,job,stage,connector,legs\n%s,0412,final,,\n%s,0412,final,video-a-19-holes,solder\n"
+            .formatted(row, legs));
+
+    assertThat(batch().out()).startsWith("2 photos: 2 scored, 0 unchanged");
+    assertThat(batch().out()).startsWith("2 photos: 0 scored, 2 unchanged");
+
+    try (JobRecord record = JobRecord.open(folder.resolve("record"))) {
+      assertThat(record.life("0412", "1"))
+          .singleElement()
+          .satisfies(event -> assertThat(LegsSeen.of(event).stage()).contains("final"))
+          .satisfies(event -> assertThat(LegsSeen.of(event).legs()).hasSize(4));
+    }
+    Path own = runs().get(0);
+    assertThat(own.resolve("0412/1/final/legs-010.legs.png")).exists();
+    assertThat(Files.readString(own.resolve("summary.html"))).contains(" of them legs");
   }
 
   @Test

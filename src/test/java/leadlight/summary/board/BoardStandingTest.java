@@ -256,7 +256,14 @@ class BoardStandingTest {
 
   private void legs(String side, Optional<String> port, LegsSeen.Leg... legs) {
     LegsSeen seen =
-        new LegsSeen("legs.jpg", "b".repeat(64), side, List.of(legs), port, Optional.empty());
+        new LegsSeen(
+            "legs.jpg",
+            "b".repeat(64),
+            side,
+            List.of(legs),
+            port,
+            Optional.empty(),
+            Optional.empty());
     record.add("job", "board", LifeEvent.said(LifeEvent.Kind.LEGS, seen.words(), "Ada", later()));
   }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class DpmoTest {
 
   private static Dpmo boards(ClusterRate.Part... boards) {
-    return new Dpmo(Optional.of(Stage.FINAL), new ClusterRate(List.of(boards)));
+    return new Dpmo(Optional.of(Stage.FINAL), new ClusterRate(List.of(boards)), 0);
   }
 
   /** Newcombe 1998, Statistics in Medicine 17, 857-872, table I, Wilson's score method. */

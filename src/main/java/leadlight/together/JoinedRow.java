@@ -11,6 +11,7 @@ import leadlight.model.Verdict;
 import leadlight.model.joint.Familiarity;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.joint.Joint;
+import leadlight.model.remark.Doubt;
 import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.model.remark.NoteOfRow;
@@ -164,7 +165,7 @@ public final class JoinedRow {
     Grader.GradedRow together =
         grader.grade(
             settings.row(), joints, SameRow.make(taken.stream().map(JoinedRow::make).toList()));
-    List<GradedJoint> graded = PhotosDiffer.said(together.joints(), taken);
+    List<GradedJoint> graded = contradicted(together.joints(), taken);
     return new ScoredPhoto(
         first.photo(),
         settings,
@@ -176,6 +177,42 @@ public final class JoinedRow {
         first.fitness(),
         first.notVisible(),
         first.cautions());
+  }
+
+  /**
+   * Joints that one photo alone shows sound and another faulty are left to the bench: joined
+   * chances would settle them one way or the other, and each way several photos were worse than
+   * one.
+   */
+  private static List<GradedJoint> contradicted(
+      List<GradedJoint> joints, List<ScoredPhoto> photos) {
+    return joints.stream()
+        .map(joint -> differ(joint.pin(), photos).map(d -> unjudged(joint, d)).orElse(joint))
+        .toList();
+  }
+
+  private static GradedJoint unjudged(GradedJoint joint, Doubt doubt) {
+    return new GradedJoint(
+        joint.joint(), Verdict.UNJUDGED, List.of(), joint.checks(), List.of(doubt), List.of());
+  }
+
+  private static Optional<Doubt> differ(int pin, List<ScoredPhoto> photos) {
+    Optional<ScoredPhoto> sound = first(photos, pin, Verdict.ACCEPTABLE);
+    Optional<ScoredPhoto> faulty = first(photos, pin, Verdict.DEFECT);
+    return sound.flatMap(
+        good ->
+            faulty.map(
+                bad ->
+                    new Doubt.PhotosDiffer(
+                        good.photo().file(),
+                        bad.joints().get(pin - 1).findings().get(0).kind(),
+                        bad.photo().file())));
+  }
+
+  private static Optional<ScoredPhoto> first(List<ScoredPhoto> photos, int pin, Verdict verdict) {
+    return photos.stream()
+        .filter(photo -> photo.joints().get(pin - 1).verdict() == verdict)
+        .findFirst();
   }
 
   private static boolean unfamiliar(ScoredPhoto photo) {

@@ -94,8 +94,7 @@ public final class BatchCommand implements Callable<Integer> {
     private ExitStatus worst = ExitStatus.GOOD;
     private int done;
 
-    BatchShow(
-        Streams streams, JobRecord record, BatchRun run, LegPhotos legs, Messages words) {
+    BatchShow(Streams streams, JobRecord record, BatchRun run, LegPhotos legs, Messages words) {
       this.streams = streams;
       this.record = record;
       this.run = run;

@@ -108,8 +108,7 @@ final class LegPhotos {
         new LegsFiles(setup.limits(), photo.productClass(), place)
             .write(photo.photo(), request)
             .json();
-    LegsSeen seen =
-        LegsFile.seen(json, shelf).at(subject.port()).atStage(subject.stage().id());
+    LegsSeen seen = LegsFile.seen(json, shelf).at(subject.port()).atStage(subject.stage().id());
     record.add(
         subject.job(),
         subject.board(),

@@ -47,7 +47,9 @@ class ManifestTest {
   void aPhotoOfAnchorLegsSaysItsSide() throws IOException {
     List<JobPhoto> photos = read("photo,job,legs\na.jpg,j,solder\nb.jpg,j,\n");
 
-    assertThat(photos).extracting(JobPhoto::legs).containsExactly(Optional.of(BoardSide.SOLDER), Optional.empty());
+    assertThat(photos)
+        .extracting(JobPhoto::legs)
+        .containsExactly(Optional.of(BoardSide.SOLDER), Optional.empty());
   }
 
   @Test

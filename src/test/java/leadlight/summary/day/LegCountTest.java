@@ -29,16 +29,12 @@ class LegCountTest {
             Optional.empty(),
             Optional.of(stage));
     return LifeEvent.said(
-        LifeEvent.Kind.LEGS,
-        seen.words(),
-        "Ada",
-        ZonedDateTime.parse("2026-11-02T08:00:00+01:00"));
+        LifeEvent.Kind.LEGS, seen.words(), "Ada", ZonedDateTime.parse("2026-11-02T08:00:00+01:00"));
   }
 
   @Test
   void aLegThatIsNotJudgedIsNoOpportunity() {
-    LifeEvent seen =
-        legs("solder", "final", Verdict.ACCEPTABLE, Verdict.DEFECT, Verdict.UNJUDGED);
+    LifeEvent seen = legs("solder", "final", Verdict.ACCEPTABLE, Verdict.DEFECT, Verdict.UNJUDGED);
 
     assertThat(LegCount.of(List.of(seen), Optional.empty())).isEqualTo(new LegCount(1, 2));
   }

@@ -20,6 +20,21 @@ public final class LegSectors {
   private static final double[] GAP = {0.45, 0.55, 0.65, 0.75, 0.85, 0.92};
   private static final double[] RING = {0.1, 0.3, 0.5, 0.7, 0.9};
   private static final double[] OUTSIDE = {1.15, 1.3};
+
+  /**
+   * Banks of a thin line lie within this share of the land's longer side. No source: the card of
+   * {@code models/legs/judgement.json} was learned with it.
+   */
+  private static final double WIDE = 0.05;
+
+  private static final double NARROW = 0.02;
+
+  /** How far a line is looked for, share of the way to the hole's edge: short of the edge's own. */
+  private static final double LINE_TO = 0.98;
+
+  /** Darkness below this share of the land's bright end is noise. Common practice, no source. */
+  private static final double DIM = 0.15;
+
   private static final double[] INSIDE_LEG = {0.0, 0.1, 0.2};
 
   /** Sectors to either side that count as neighbours. */
@@ -156,7 +171,9 @@ public final class LegSectors {
           "ring_spread",
           "ring_warm",
           "ring_outer_warm",
-          "ring_slope");
+          "ring_slope",
+          "line",
+          "fine_line");
 
   private double[] own(int sector) {
     double[] gap = new double[GAP.length];
@@ -187,8 +204,42 @@ public final class LegSectors {
       spread(ring),
       warm,
       warm(ring(sector, RING[RING.length - 1])),
-      ring[RING.length - 1] - ring[0]
+      ring[RING.length - 1] - ring[0],
+      line(sector, WIDE),
+      line(sector, NARROW)
     };
+  }
+
+  /**
+   * The deepest thin dark line that the way from the middle to the hole's edge crosses: how much
+   * darker it is than the lightest closely before and behind it. Light of the lightest channel, so
+   * that a fillet that mirrors a coloured board is none.
+   *
+   * @param width how near, share of the land
+   */
+  private double line(int sector, double width) {
+    double reach = LINE_TO * leg.hole().reachMm(dx(sector), dy(sector)) * cut.pxPerMm();
+    double[] light = new double[(int) reach + 1];
+    for (int i = 0; i < light.length; i++) {
+      light[i] = cut.lightest(dx(sector) * i, dy(sector) * i);
+    }
+    int near = (int) Math.max(Math.rint(width * LegCut.LENGTH_PX), Math.ceil(2 * cut.perPhotoPx()));
+    double deepest = 0;
+    for (int i = 0; i < light.length; i++) {
+      double before = lightest(light, i - near, i);
+      double behind = lightest(light, i, i + near);
+      double bank = Math.min(before, behind);
+      deepest = Math.max(deepest, (bank - light[i]) / Math.max(DIM * bright, bank));
+    }
+    return deepest;
+  }
+
+  private static double lightest(double[] light, int from, int to) {
+    double most = 0;
+    for (int i = Math.max(0, from); i <= Math.min(light.length - 1, to); i++) {
+      most = Math.max(most, light[i]);
+    }
+    return most;
   }
 
   /** The hardest change of light across the hole's edge. */

@@ -64,6 +64,12 @@ public final class RingCells {
         cell.put("lighter_than_outside", light[i][k] - light[i][Math.min(last, k + 1)]);
         cell.put("warmer_than_innermost", warm[i][k] - warm[i][0]);
         cell.put("warmer_than_outermost", warm[i][k] - warm[i][last]);
+        cell.put("lighter_than_outermost", light[i][k] - light[i][last]);
+        cell.put("lighter_than_innermost", light[i][k] - light[i][0]);
+        cell.put("step_outward", hardest(light[i], k, last));
+        cell.put("step_inward", hardest(light[i], 0, k));
+        cell.put("step_outward_round", hardestRound(light, k, last));
+        cell.put("step_inward_round", hardestRound(light, 0, k));
         cell.put("light_round", round(light, k));
         cell.put("warm_round", round(warm, k));
         cell.put("light_unlike_round", light[i][k] - round(light, k));
@@ -80,6 +86,31 @@ public final class RingCells {
 
   private static double round(double[][] of, int k) {
     return Arrays.stream(of).mapToDouble(it -> it[k]).average().orElseThrow();
+  }
+
+  /** The hardest change of light between neighbouring cells: where solder ends on the land. */
+  private static double hardest(double[] light, int from, int to) {
+    double most = 0;
+    for (int k = from; k < to; k++) {
+      most = Math.max(most, Math.abs(light[k + 1] - light[k]));
+    }
+    return most;
+  }
+
+  /** The same on the mean over all directions: an edge that runs round the land. */
+  private static double hardestRound(double[][] light, int from, int to) {
+    double most = 0;
+    for (int k = from; k < to; k++) {
+      int inner = k;
+      most =
+          Math.max(
+              most,
+              Arrays.stream(light)
+                  .mapToDouble(it -> Math.abs(it[inner + 1] - it[inner]))
+                  .average()
+                  .orElseThrow());
+    }
+    return most;
   }
 
   /** Spread of light among neighbours: solder is mirror-like, bare copper even. */

@@ -116,9 +116,7 @@ public record Plot(
   private boolean ofCounts() {
     return series.stream()
         .allMatch(
-            s ->
-                s.style == Style.BARS
-                    && s.points.stream().allMatch(p -> p[1] == Math.rint(p[1])));
+            s -> s.style == Style.BARS && s.points.stream().allMatch(p -> p[1] == Math.rint(p[1])));
   }
 
   private void xTicks(Surface on, Axis x) {

@@ -65,7 +65,10 @@ public final class AgreePages {
                 Words.count(study.grades().items().size(), "item"),
                 Words.count(names.size(), "grader"),
                 String.join(", ", names),
-                study.reference().map(r -> "; reference: " + r).orElse("; no reference (--reference GRADER names one)")));
+                study
+                    .reference()
+                    .map(r -> "; reference: " + r)
+                    .orElse("; no reference (--reference GRADER names one)")));
     int complete = study.complete();
     if (complete < study.grades().items().size()) {
       page.strong(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * So many of so many, counted in clusters: joints of one photo, boards of one lot. What lies in one
@@ -16,7 +17,7 @@ public final class ClusterRate implements Rated {
   private final List<Part> parts;
 
   /** Found when it is first asked for, as it takes milliseconds; the same whoever finds it. */
-  private volatile ClusterFit fit;
+  private volatile Optional<ClusterFit> fit = Optional.empty();
 
   /** The counts of one cluster. */
   public record Part(int count, int of) {
@@ -115,11 +116,8 @@ public final class ClusterRate implements Rated {
   }
 
   private ClusterFit fit() {
-    ClusterFit found = fit;
-    if (found == null) {
-      found = ClusterFit.of(parts);
-      fit = found;
-    }
+    ClusterFit found = fit.orElseGet(() -> ClusterFit.of(parts));
+    fit = Optional.of(found);
     return found;
   }
 

@@ -8,9 +8,8 @@ package leadlight.photo.jpeg;
  * @param lastZerosMax bytes of zeros that a picture may end in, if more of them fill it up
  * @param range what makes a block one that no picture can hold
  * @param seam what makes a step in brightness a seam
- * @param shear what makes a part one that was moved sideways
  */
-public record JpegLimits(int scansMax, int lastZerosMax, Range range, Seam seam, Shear shear) {
+public record JpegLimits(int scansMax, int lastZerosMax, Range range, Seam seam) {
 
   /**
    * What makes a block one that no picture can hold.
@@ -41,15 +40,4 @@ public record JpegLimits(int scansMax, int lastZerosMax, Range range, Seam seam,
       double slope,
       double roughShare,
       int blocks) {}
-
-  /**
-   * What makes a part one that was moved sideways.
-   *
-   * @param strength variance of the steps across its border by that of the same border moved back,
-   *     at least
-   * @param units by how many units of blocks it may be moved, at most
-   * @param texture spread of the steps in grey levels, at least
-   * @param blocks blocks on each part of its border, at least
-   */
-  public record Shear(double strength, int units, double texture, int blocks) {}
 }

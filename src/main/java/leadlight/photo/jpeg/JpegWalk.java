@@ -105,9 +105,6 @@ public final class JpegWalk {
     if (SeamTest.anyIn(frame.components(), limits.seam())) {
       throw new JpegDamage("a part of it is brighter or darker than its data can mean");
     }
-    if (ShearTest.isIn(frame.components().get(0), limits.shear())) {
-      throw new JpegDamage("a part of it was moved sideways");
-    }
   }
 
   private long scan(ByteBuffer body, long at) {

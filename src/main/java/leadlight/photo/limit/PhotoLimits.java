@@ -34,10 +34,7 @@ public record PhotoLimits(
       @JsonProperty(required = true) Limit seamLikeness,
       @JsonProperty(required = true) Limit seamSlope,
       @JsonProperty(required = true) Limit seamRoughShare,
-      @JsonProperty(required = true) Limit seamBlocks,
-      @JsonProperty(required = true) Limit shearStrength,
-      @JsonProperty(required = true) Limit shearUnits,
-      @JsonProperty(required = true) Limit shearBlocks) {
+      @JsonProperty(required = true) Limit seamBlocks) {
 
     public JpegLimits jpeg() {
       return new JpegLimits(
@@ -52,12 +49,7 @@ public record PhotoLimits(
               seamLikeness.value(),
               seamSlope.value(),
               seamRoughShare.value(),
-              (int) seamBlocks.value()),
-          new JpegLimits.Shear(
-              shearStrength.value(),
-              (int) shearUnits.value(),
-              seamTexture.value(),
-              (int) shearBlocks.value()));
+              (int) seamBlocks.value()));
     }
   }
 

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Damage that leaves every code whole: units of a picture lost, doubled, exchanged. Where the count
- * of blocks stays right, brightness steps or what is shown moves sideways.
+ * of blocks stays right, brightness steps; that what is shown also moves sideways is not looked at
+ * (docs/trust.md).
  */
 class InStepDamageTest {
 
@@ -44,36 +45,6 @@ class InStepDamageTest {
       units.remove(unit);
       assertThat(damage(units)).isPresent();
     }
-  }
-
-  /** One unit lost, another doubled two rows of units on or more: all between stands one aside. */
-  @Test
-  void mostThatIsMovedSidewaysInStepIsNamed() {
-    int named = 0;
-    int moved = 0;
-    for (int i = 0; i < TRIES; i++) {
-      Optional<String> damage = damage(sheared(i % 2 == 0));
-      named += damage.isPresent() ? 1 : 0;
-      moved +=
-          damage.filter(how -> how.equals("a part of it was moved sideways")).isPresent() ? 1 : 0;
-    }
-    assertThat(named).isGreaterThanOrEqualTo(36);
-    assertThat(moved).isGreaterThanOrEqualTo(16);
-  }
-
-  private List<Integer> sheared(boolean left) {
-    List<Integer> units = coded.all();
-    int rows = 2 * coded.wide();
-    int first = random.nextInt(units.size() - rows - 1);
-    int last = first + rows + random.nextInt(units.size() - first - rows);
-    if (left) {
-      units.remove(first);
-      units.add(last - 1, units.get(last - 1));
-    } else {
-      units.remove(last);
-      units.add(first, units.get(first));
-    }
-    return units;
   }
 
   /** Two units in each other's place: both are garbled, and all between is brighter or darker. */

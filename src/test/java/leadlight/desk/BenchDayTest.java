@@ -246,10 +246,7 @@ class BenchDayTest {
     List<String> files = new ArrayList<>();
     for (Path page :
         List.of(
-            pages.day(),
-            pages.board(0, "en"),
-            pages.sheet(2, "de").orElseThrow(),
-            pages.chart())) {
+            pages.day(), pages.board(0, "en"), pages.sheet(2, "de").orElseThrow(), pages.chart())) {
       files.add(page.toAbsolutePath().toString());
     }
     JsonNode looked = Browser.run("check.mjs", SHOTS, files);

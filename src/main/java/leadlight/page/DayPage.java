@@ -151,12 +151,14 @@ public final class DayPage {
     return SafeText.of(outside);
   }
 
+  /** The sign of a job: what must not be handed back looks like a defect, whatever forbids it. */
+  String sign(JobLine job) {
+    return (job.fit() ? job.verdict() : Verdict.DEFECT).id();
+  }
+
   /** How a job stands after the last stage of each of its boards. */
   String stand(JobLine job) {
     List<String> parts = new ArrayList<>();
-    if (!job.fit()) {
-      parts.add(words.get("day.not-fit"));
-    }
     parts.add(words.counted("day.boards", job.boards()));
     for (Verdict verdict : Verdict.WORST_FIRST) {
       if (job.tally().count(verdict) > 0) {

@@ -103,13 +103,17 @@ public final class SampleCommand {
     @Option(names = "--boards", description = "Draw whole boards (photos), not joints.")
     private boolean boards;
 
-    @Option(names = "--photos", paramLabel = "DIR", description = "Photos, for the work sheet ...")
+    @Option(
+        names = "--photos",
+        paramLabel = "DIR",
+        description = "Photos to cut the work sheet's pictures from.")
     private Optional<Path> photos = Optional.empty();
 
     @Option(
         names = "--reports",
         paramLabel = "DIR",
-        description = "... with these CSV reports, if the lot is a table.")
+        description =
+            "CSV reports that say where the joints of --photos are, if the lot is a table.")
     private Optional<Path> reports = Optional.empty();
 
     @Option(

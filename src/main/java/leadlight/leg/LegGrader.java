@@ -19,6 +19,7 @@ import leadlight.model.FindingKind;
 import leadlight.model.Quantity;
 import leadlight.model.Verdict;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.DoubtOfLeg;
 import leadlight.model.result.GradedLeg;
 
 /**
@@ -112,13 +113,13 @@ final class LegGrader {
     double landPx =
         Math.max(leg.leg().landWidthMm(), leg.leg().landHeightMm()) * leg.place().pxPerMm();
     if (landPx < judgement.leastLandPx().value()) {
-      return Optional.of(new Doubt.LegTooSmall(landPx, judgement.leastLandPx().value()));
+      return Optional.of(new DoubtOfLeg.LegTooSmall(landPx, judgement.leastLandPx().value()));
     }
     if (!inside(leg)) {
-      return Optional.of(new Doubt.LegCropped());
+      return Optional.of(new DoubtOfLeg.LegCropped());
     }
     if (leg.match() <= judgement.hiddenTo().value()) {
-      return Optional.of(new Doubt.LegHidden(leg.match()));
+      return Optional.of(new DoubtOfLeg.LegHidden(leg.match()));
     }
     return noSide;
   }
@@ -127,7 +128,7 @@ final class LegGrader {
   private Optional<Doubt> parted(LegMeter.Measured measured) {
     double depth = measured.parting();
     return depth >= parting.doubtFrom().value()
-        ? Optional.of(new Doubt.LegParted(depth))
+        ? Optional.of(new DoubtOfLeg.LegParted(depth))
         : Optional.empty();
   }
 
@@ -144,7 +145,7 @@ final class LegGrader {
       List<Doubt> doubts,
       List<String> clauses) {
     if (limit.isEmpty()) {
-      doubts.add(new Doubt.NoLegLimit());
+      doubts.add(new DoubtOfLeg.NoLegLimit());
       return;
     }
     double needed = limit.get().value();
@@ -159,8 +160,8 @@ final class LegGrader {
       case NEITHER ->
           doubts.add(
               wetting
-                  ? new Doubt.WettingUndecided(measured.value(), measured.u(), needed, kept)
-                  : new Doubt.CoverUndecided(measured.value(), measured.u(), needed, kept));
+                  ? new DoubtOfLeg.WettingUndecided(measured.value(), measured.u(), needed, kept)
+                  : new DoubtOfLeg.CoverUndecided(measured.value(), measured.u(), needed, kept));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import leadlight.model.BoardSide;
 import leadlight.model.Verdict;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.DoubtOfLeg;
 import leadlight.model.result.GradedLeg;
 import leadlight.model.result.LegSet;
 
@@ -87,11 +88,11 @@ public final class LegJoin {
 
   /** Another photo settles what one did not show, not what one saw. */
   private static boolean speaksAgainst(Doubt doubt) {
-    return doubt instanceof Doubt.WettingUndecided
-        || doubt instanceof Doubt.CoverUndecided
-        || doubt instanceof Doubt.LegParted
-        || doubt instanceof Doubt.ShellInView
-        || doubt instanceof Doubt.ShellNotTold;
+    return doubt instanceof DoubtOfLeg.WettingUndecided
+        || doubt instanceof DoubtOfLeg.CoverUndecided
+        || doubt instanceof DoubtOfLeg.LegParted
+        || doubt instanceof DoubtOfLeg.ShellInView
+        || doubt instanceof DoubtOfLeg.ShellNotTold;
   }
 
   private static LegSet.Joined joined(OptionalInt number, List<LegSet.Seen> seen) {
@@ -100,7 +101,8 @@ public final class LegJoin {
     }
     List<LegSet.Seen> solder = seen.stream().filter(it -> it.side() == BoardSide.SOLDER).toList();
     if (solder.isEmpty()) {
-      return new LegSet.Joined(number, Verdict.UNJUDGED, seen, List.of(new Doubt.LegNotShown()));
+      return new LegSet.Joined(
+          number, Verdict.UNJUDGED, seen, List.of(new DoubtOfLeg.LegNotShown()));
     }
     List<Doubt> doubts =
         solder.stream()

@@ -13,6 +13,7 @@ import leadlight.leg.measure.LegMeter;
 import leadlight.leg.measure.PartingTuning;
 import leadlight.model.BoardSide;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.DoubtOfLeg;
 import leadlight.model.result.GradedLeg;
 import leadlight.vision.Frame;
 
@@ -41,7 +42,7 @@ public final class LegScorer {
     List<FoundLeg> legs = new LegFinder(frame, tuning, request.side()).find(request);
     Optional<Doubt> noSide =
         request.side() == BoardSide.COMPONENT
-            ? Optional.of(new Doubt.ComponentSide())
+            ? Optional.of(new DoubtOfLeg.ComponentSide())
             : BoardAround.noSolderSide(frame, legs);
     LegGrader grader =
         new LegGrader(

@@ -12,6 +12,7 @@ import leadlight.model.Quantity;
 import leadlight.model.Unit;
 import leadlight.model.Verdict;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.DoubtOfLeg;
 import leadlight.model.result.GradedLeg;
 import leadlight.model.result.LegSet;
 import leadlight.model.result.PhotoInfo;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class LegJoinTest {
 
   private static GradedLeg leg(int number, Verdict verdict) {
-    return leg(number, verdict, new Doubt.LegCropped());
+    return leg(number, verdict, new DoubtOfLeg.LegCropped());
   }
 
   private static GradedLeg leg(int number, Verdict verdict, Doubt doubt) {
@@ -63,7 +64,7 @@ class LegJoinTest {
   void theComponentSideAloneVouchesForNothing() {
     LegSet set = LegJoin.of(List.of(shown(BoardSide.COMPONENT, leg(1, Verdict.ACCEPTABLE))), 1);
     assertThat(set.verdict()).isEqualTo(Verdict.UNJUDGED);
-    assertThat(set.legs().get(0).doubts()).containsExactly(new Doubt.LegNotShown());
+    assertThat(set.legs().get(0).doubts()).containsExactly(new DoubtOfLeg.LegNotShown());
   }
 
   @Test
@@ -83,7 +84,7 @@ class LegJoinTest {
 
   @Test
   void whatOnePhotoOfTheSolderSideSawIsNotOutvotedByAnother() {
-    GradedLeg shell = leg(1, Verdict.UNJUDGED, new Doubt.ShellInView(2));
+    GradedLeg shell = leg(1, Verdict.UNJUDGED, new DoubtOfLeg.ShellInView(2));
     assertThat(
             verdicts(
                 1,

@@ -8,7 +8,7 @@ import leadlight.grade.limits.AcceptanceSet;
 import leadlight.leg.find.LegRequest;
 import leadlight.model.BoardSide;
 import leadlight.model.Verdict;
-import leadlight.model.remark.Doubt;
+import leadlight.model.remark.DoubtOfLeg;
 import leadlight.model.result.GradedLeg;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
@@ -80,7 +80,8 @@ class LegScorerTest {
     LegTruth truth = truth("legs-040");
     assertThat(truth.side()).isEqualTo(BoardSide.COMPONENT);
     assertThat(scored(truth, truth.byConnector()))
-        .allSatisfy(leg -> assertThat(leg.doubts()).containsExactly(new Doubt.ComponentSide()));
+        .allSatisfy(
+            leg -> assertThat(leg.doubts()).containsExactly(new DoubtOfLeg.ComponentSide()));
   }
 
   @Test
@@ -91,7 +92,8 @@ class LegScorerTest {
     assertThat(legs)
         .isNotEmpty()
         .allSatisfy(leg -> assertThat(leg.verdict()).isEqualTo(Verdict.UNJUDGED))
-        .anySatisfy(leg -> assertThat(leg.doubts().get(0)).isInstanceOf(Doubt.ShellInView.class));
+        .anySatisfy(
+            leg -> assertThat(leg.doubts().get(0)).isInstanceOf(DoubtOfLeg.ShellInView.class));
   }
 
   @Test
@@ -111,7 +113,7 @@ class LegScorerTest {
               new LegScorer(AcceptanceSet.load("nasa-8739-2"), 2)
                   .score(photo.frame(), truth.byConnector()))
           .hasSize(4)
-          .allSatisfy(leg -> assertThat(leg.doubts()).contains(new Doubt.NoLegLimit()));
+          .allSatisfy(leg -> assertThat(leg.doubts()).contains(new DoubtOfLeg.NoLegLimit()));
     }
   }
 
@@ -126,7 +128,7 @@ class LegScorerTest {
                   .score(cut, truth.byConnector()))
           .filteredOn(leg -> leg.centre().x() > cut.widthPx() - 30)
           .isNotEmpty()
-          .allSatisfy(leg -> assertThat(leg.doubts()).containsExactly(new Doubt.LegCropped()));
+          .allSatisfy(leg -> assertThat(leg.doubts()).containsExactly(new DoubtOfLeg.LegCropped()));
     }
   }
 }

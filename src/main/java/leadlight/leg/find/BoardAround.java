@@ -11,6 +11,7 @@ import leadlight.model.Homography;
 import leadlight.model.PointPx;
 import leadlight.model.picture.ColourPatch;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.DoubtOfLeg;
 import leadlight.vision.Frame;
 
 /**
@@ -60,15 +61,15 @@ public final class BoardAround {
   private Optional<Doubt> doubt(List<FoundLeg> legs) {
     List<Look> looks = legs.stream().map(this::look).flatMap(Optional::stream).toList();
     if (2 * looks.size() < legs.size()) {
-      return Optional.of(new Doubt.ShellNotTold());
+      return Optional.of(new DoubtOfLeg.ShellNotTold());
     }
     double[] contrasts = looks.stream().mapToDouble(Look::contrast).sorted().toArray();
     double contrast = contrasts[contrasts.length / 2];
     if (contrast >= limits.contrast().value()) {
-      return Optional.of(new Doubt.ShellInView(Math.exp(contrast)));
+      return Optional.of(new DoubtOfLeg.ShellInView(Math.exp(contrast)));
     }
     long pale = looks.stream().filter(Look::pale).count();
-    return 2 * pale >= looks.size() ? Optional.of(new Doubt.ShellNotTold()) : Optional.empty();
+    return 2 * pale >= looks.size() ? Optional.of(new DoubtOfLeg.ShellNotTold()) : Optional.empty();
   }
 
   /**

@@ -4,7 +4,33 @@ import java.util.OptionalDouble;
 import leadlight.model.FindingKind;
 
 /** Why a joint is not judged. Chances are 0 to 1; pitches are the row's. */
-public sealed interface Doubt extends Remark {
+public sealed interface Doubt extends Remark
+    permits Doubt.UnfamiliarPhoto,
+        Doubt.UnlikeKnown,
+        Doubt.Covered,
+        Doubt.TooFewPixels,
+        Doubt.Blurred,
+        Doubt.FocusUnknown,
+        Doubt.Glare,
+        Doubt.Possible,
+        Doubt.OpinionsDiffer,
+        Doubt.LimitUndecided,
+        Doubt.OverhangUnknown,
+        Doubt.ToSettle,
+        Doubt.LeadNotSeen,
+        Doubt.NoRoomForFillet,
+        Doubt.FilletNotSeen,
+        Doubt.FirmYetOpen,
+        Doubt.FirmAmountUnknown,
+        Doubt.RuledOut,
+        Doubt.PhotosDiffer,
+        Doubt.NotAsEnrolled,
+        Doubt.BenchUnsure,
+        Doubt.UnlikeShown,
+        Doubt.StarvedNotShown,
+        Doubt.BenchDiffers,
+        Doubt.Earlier,
+        DoubtOfLeg {
 
   /**
    * The photo is of a make on which telling soldered from set down was never shown to work.
@@ -118,64 +144,6 @@ public sealed interface Doubt extends Remark {
   record FilletNotSeen(OptionalDouble measures, OptionalDouble reader) implements Doubt {}
 
   /**
-   * How far solder meets an anchor leg all round may or may not be enough (JCGM 106:2012).
-   *
-   * @param wettedDeg degrees of 360
-   * @param uDeg standard uncertainty
-   * @param limitDeg needed
-   * @param kept probability that it is enough
-   */
-  record WettingUndecided(double wettedDeg, double uDeg, double limitDeg, double kept)
-      implements Doubt {}
-
-  /**
-   * Whether solder covers enough of a leg's land cannot be decided.
-   *
-   * @param covered share covered
-   * @param uShare standard uncertainty
-   * @param limit share needed
-   * @param kept probability that it is enough
-   */
-  record CoverUndecided(double covered, double uShare, double limit, double kept)
-      implements Doubt {}
-
-  /**
-   * A dark line may part a leg from the solder all round: solder that melted on top, perhaps.
-   *
-   * @param depth how much darker than its banks, 0 to 1
-   */
-  record LegParted(double depth) implements Doubt {}
-
-  /** From the component side a leg's solder was never shown to be read right. */
-  record ComponentSide() implements Doubt {}
-
-  /**
-   * Beside the legs lies something else than the board, as a shell does: the photo may show the
-   * component side, though it was said to show the solder side.
-   *
-   * @param ratio how many times lighter the one is than the other
-   */
-  record ShellInView(double ratio) implements Doubt {}
-
-  /** The board is as pale as steel, so a shell beside the legs would not show. */
-  record ShellNotTold() implements Doubt {}
-
-  /**
-   * Too few pixels for a leg.
-   *
-   * @param landPx length of its land
-   * @param neededPx from which legs are judged
-   */
-  record LegTooSmall(double landPx, double neededPx) implements Doubt {}
-
-  /**
-   * A leg's land hardly shows.
-   *
-   * @param match share of its outline that is an edge
-   */
-  record LegHidden(double match) implements Doubt {}
-
-  /**
    * The photo shows an open joint, and yet the lead held when it was pushed.
    *
    * @param toUm how far it may have moved at most, 95 %
@@ -247,19 +215,10 @@ public sealed interface Doubt extends Remark {
    */
   record BenchDiffers(String bench, boolean soldered) implements Doubt {}
 
-  /** The limits in use say nothing of anchor legs on this side. */
-  record NoLegLimit() implements Doubt {}
-
-  /** The land of a leg is cut off by the frame. */
-  record LegCropped() implements Doubt {}
-
   /**
    * Words of a scoring from before doubts had codes.
    *
    * @param words as they were written then
    */
   record Earlier(String words) implements Doubt {}
-
-  /** No photo shows this leg from the solder side. */
-  record LegNotShown() implements Doubt {}
 }

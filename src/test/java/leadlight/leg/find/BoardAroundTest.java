@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.model.PointPx;
 import leadlight.model.remark.Doubt;
+import leadlight.model.remark.DoubtOfLeg;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 
@@ -44,14 +45,14 @@ class BoardAroundTest {
   @Test
   void aShellBesideTheLandIsNone() {
     try (Frame frame = board(275)) {
-      assertThat(said(frame, 200, 200)).get().isInstanceOf(Doubt.ShellInView.class);
+      assertThat(said(frame, 200, 200)).get().isInstanceOf(DoubtOfLeg.ShellInView.class);
     }
   }
 
   @Test
   void aLandInThePicturesCornerMayHaveItsShellOutside() {
     try (Frame frame = board(SIZE)) {
-      assertThat(said(frame, 52, 52)).contains(new Doubt.ShellNotTold());
+      assertThat(said(frame, 52, 52)).contains(new DoubtOfLeg.ShellNotTold());
     }
   }
 }

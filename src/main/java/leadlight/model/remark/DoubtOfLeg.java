@@ -1,0 +1,72 @@
+package leadlight.model.remark;
+
+/** Why an anchor leg is not judged. */
+public sealed interface DoubtOfLeg extends Doubt {
+
+  /**
+   * How far solder meets an anchor leg all round may or may not be enough (JCGM 106:2012).
+   *
+   * @param wettedDeg degrees of 360
+   * @param uDeg standard uncertainty
+   * @param limitDeg needed
+   * @param kept probability that it is enough
+   */
+  record WettingUndecided(double wettedDeg, double uDeg, double limitDeg, double kept)
+      implements DoubtOfLeg {}
+
+  /**
+   * Whether solder covers enough of a leg's land cannot be decided.
+   *
+   * @param covered share covered
+   * @param uShare standard uncertainty
+   * @param limit share needed
+   * @param kept probability that it is enough
+   */
+  record CoverUndecided(double covered, double uShare, double limit, double kept)
+      implements DoubtOfLeg {}
+
+  /**
+   * A dark line may part a leg from the solder all round: solder that melted on top, perhaps.
+   *
+   * @param depth how much darker than its banks, 0 to 1
+   */
+  record LegParted(double depth) implements DoubtOfLeg {}
+
+  /** From the component side a leg's solder was never shown to be read right. */
+  record ComponentSide() implements DoubtOfLeg {}
+
+  /**
+   * Beside the legs lies something else than the board, as a shell does: the photo may show the
+   * component side, though it was said to show the solder side.
+   *
+   * @param ratio how many times lighter the one is than the other
+   */
+  record ShellInView(double ratio) implements DoubtOfLeg {}
+
+  /** The board is as pale as steel, so a shell beside the legs would not show. */
+  record ShellNotTold() implements DoubtOfLeg {}
+
+  /**
+   * Too few pixels for a leg.
+   *
+   * @param landPx length of its land
+   * @param neededPx from which legs are judged
+   */
+  record LegTooSmall(double landPx, double neededPx) implements DoubtOfLeg {}
+
+  /**
+   * A leg's land hardly shows.
+   *
+   * @param match share of its outline that is an edge
+   */
+  record LegHidden(double match) implements DoubtOfLeg {}
+
+  /** The limits in use say nothing of anchor legs on this side. */
+  record NoLegLimit() implements DoubtOfLeg {}
+
+  /** The land of a leg is cut off by the frame. */
+  record LegCropped() implements DoubtOfLeg {}
+
+  /** No photo shows this leg from the solder side. */
+  record LegNotShown() implements DoubtOfLeg {}
+}

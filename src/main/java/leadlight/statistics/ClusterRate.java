@@ -10,7 +10,9 @@ import java.util.Optional;
  * So many of so many, counted in clusters: joints of one photo, boards of one lot. What lies in one
  * cluster is alike, so a cluster tells less than as many units from everywhere. Its interval is
  * that of {@link ClusterFit}, and Wilson's where every unit stands alone; it is never narrower than
- * the latter. The ends are the share itself where there was no event, or nothing else.
+ * the latter. Where whole clusters are hit and all others not at all, a cluster tells no more than
+ * one unit, and the interval is not narrower than Wilson's over clusters. The ends are the share
+ * itself where there was no event, or nothing else.
  */
 public final class ClusterRate implements Rated {
 
@@ -92,14 +94,20 @@ public final class ClusterRate implements Rated {
   @Override
   public double lower() {
     double alone = plain().lower();
-    return eachAlone() || count() == 0 ? alone : Math.min(alone, fit().lower());
+    if (eachAlone() || count() == 0) {
+      return alone;
+    }
+    return Math.min(Math.min(alone, fit().lower()), whole().map(Rate::lower).orElse(1.0));
   }
 
   /** Upper end of the 95 % interval; 1 if there is nothing to rate. */
   @Override
   public double upper() {
     double alone = plain().upper();
-    return eachAlone() || count() == of() ? alone : Math.max(alone, fit().upper());
+    if (eachAlone() || count() == of()) {
+      return alone;
+    }
+    return Math.max(Math.max(alone, fit().upper()), whole().map(Rate::upper).orElse(0.0));
   }
 
   /**
@@ -109,6 +117,15 @@ public final class ClusterRate implements Rated {
    */
   public double designEffect() {
     return eachAlone() ? 1 : 1 + (ownSize() - 1) * fit().likeness();
+  }
+
+  /** The rate of clusters, where those that are hit are hit as a whole. */
+  private Optional<Rate> whole() {
+    boolean allOrNone = parts.stream().allMatch(part -> part.count == 0 || part.count == part.of);
+    int hit = (int) parts.stream().filter(part -> part.count > 0).count();
+    return allOrNone && hit > 0 && hit < parts.size()
+        ? Optional.of(new Rate(hit, parts.size()))
+        : Optional.empty();
   }
 
   private boolean eachAlone() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlight.grade.Grader;
 import leadlight.grade.limits.AcceptanceSet;
+import leadlight.model.FindingKind;
 import leadlight.model.Opinions;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
@@ -187,7 +188,7 @@ public final class JoinedRow {
   private static List<GradedJoint> contradicted(
       List<GradedJoint> joints, List<ScoredPhoto> photos) {
     return joints.stream()
-        .map(joint -> differ(joint.pin(), photos).map(d -> unjudged(joint, d)).orElse(joint))
+        .map(joint -> differ(joint, photos).map(d -> unjudged(joint, d)).orElse(joint))
         .toList();
   }
 
@@ -196,22 +197,31 @@ public final class JoinedRow {
         joint.joint(), Verdict.UNJUDGED, List.of(), joint.checks(), List.of(doubt), List.of());
   }
 
-  private static Optional<Doubt> differ(int pin, List<ScoredPhoto> photos) {
-    Optional<ScoredPhoto> sound = first(photos, pin, Verdict.ACCEPTABLE);
-    Optional<ScoredPhoto> faulty = first(photos, pin, Verdict.DEFECT);
-    return sound.flatMap(
-        good ->
-            faulty.map(
-                bad ->
-                    new Doubt.PhotosDiffer(
-                        good.photo().file(),
-                        bad.joints().get(pin - 1).findings().get(0).kind(),
-                        bad.photo().file())));
+  private static Optional<Doubt> differ(GradedJoint joint, List<ScoredPhoto> photos) {
+    int pin = joint.pin();
+    Optional<ScoredPhoto> sound = first(photos, pin, Verdict.ACCEPTABLE, Verdict.PROCESS_INDICATOR);
+    return first(photos, pin, Verdict.DEFECT)
+        .flatMap(
+            bad -> {
+              FindingKind kind = bad.joints().get(pin - 1).findings().get(0).kind();
+              return sound.isPresent()
+                  ? Optional.of(
+                      new Doubt.PhotosDiffer(sound.get().photo().file(), kind, bad.photo().file()))
+                  : unlessCalled(joint, kind);
+            });
   }
 
-  private static Optional<ScoredPhoto> first(List<ScoredPhoto> photos, int pin, Verdict verdict) {
+  /** What one photo calls no others make good by seeing nothing surely. */
+  private static Optional<Doubt> unlessCalled(GradedJoint joint, FindingKind kind) {
+    return joint.verdict() == Verdict.DEFECT || joint.verdict() == Verdict.UNJUDGED
+        ? Optional.empty()
+        : Optional.of(new Doubt.ToSettle(kind));
+  }
+
+  private static Optional<ScoredPhoto> first(
+      List<ScoredPhoto> photos, int pin, Verdict... verdicts) {
     return photos.stream()
-        .filter(photo -> photo.joints().get(pin - 1).verdict() == verdict)
+        .filter(photo -> List.of(verdicts).contains(photo.joints().get(pin - 1).verdict()))
         .findFirst();
   }
 

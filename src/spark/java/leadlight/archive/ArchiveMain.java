@@ -49,7 +49,14 @@ public final class ArchiveMain {
             line.getErr().println("leadlight-archive: " + wrong.getMessage());
             return ExitStatus.UNUSABLE.code();
           }
-          throw e;
+          line.getErr()
+              .println(
+                  "leadlight-archive: "
+                      + String.valueOf(e.getMessage()).lines().findFirst().orElse("")
+                      + " ("
+                      + e.getClass().getSimpleName()
+                      + ")");
+          return ExitStatus.FAULT.code();
         });
     return command.execute(args);
   }
@@ -70,9 +77,10 @@ public final class ArchiveMain {
               paramLabel = "N",
               description = "Photos between two commits (default: 5000).")
           Integer wave) {
-    if (!Files.isReadable(table)) {
+    if (!Files.isRegularFile(table) || !Files.isReadable(table)) {
       throw new UserError(table + " cannot be read; check the path");
     }
+    Results.plain(table.toString());
     ReadRun.Counts counts =
         Session.with(
             spark ->
@@ -122,6 +130,7 @@ public final class ArchiveMain {
   private static List<String> changes(Results results, String before, String after, String joints) {
     Changes changes = new Changes(results, before, after);
     if (joints != null) {
+      results.refuseExisting(joints);
       changes.write(joints);
     }
     return changes.lines();

@@ -1,6 +1,7 @@
 package leadlight.archive;
 
 import static org.apache.spark.sql.functions.array_join;
+import static org.apache.spark.sql.functions.coalesce;
 import static org.apache.spark.sql.functions.col;
 import static org.apache.spark.sql.functions.count;
 import static org.apache.spark.sql.functions.lit;
@@ -18,6 +19,9 @@ import org.apache.spark.sql.SaveMode;
 /** Joints whose verdict two versions disagree about. */
 final class Changes {
 
+  /** Of a joint that only the other version has read: no row found, refused, or not yet read. */
+  private static final String NOT_READ = "not-read";
+
   private final Dataset<Row> both;
 
   Changes(Results results, String before, String after) {
@@ -28,12 +32,13 @@ final class Changes {
                 is,
                 col("was.asked")
                     .equalTo(col("is.asked"))
-                    .and(col("was.pin").equalTo(col("is.pin"))))
+                    .and(col("was.pin").equalTo(col("is.pin"))),
+                "full_outer")
             .select(
-                col("is.photo").as("photo"),
-                col("is.pin").as("pin"),
-                col("was.verdict").as("before"),
-                col("is.verdict").as("after"),
+                coalesce(col("is.photo"), col("was.photo")).as("photo"),
+                coalesce(col("is.pin"), col("was.pin")).as("pin"),
+                coalesce(col("was.verdict"), lit(NOT_READ)).as("before"),
+                coalesce(col("is.verdict"), lit(NOT_READ)).as("after"),
                 array_join(col("was.findings"), " ").as("findings_before"),
                 array_join(col("is.findings"), " ").as("findings_after"));
   }
@@ -56,10 +61,7 @@ final class Changes {
     return lines;
   }
 
-  /**
-   * Writes the joints to look at again: first those that were good and are not, or are good and
-   * were not a sign of a fault missed before or now; then what is judged by one version alone.
-   */
+  /** Writes the joints to look at again, those first that both versions judge. */
   void write(String folder) {
     both.filter(col("before").notEqual(col("after")))
         .withColumn("first", when(judged("before").and(judged("after")), 0).otherwise(1))
@@ -67,12 +69,12 @@ final class Changes {
         .drop("first")
         .coalesce(1)
         .write()
-        .mode(SaveMode.Overwrite)
+        .mode(SaveMode.ErrorIfExists)
         .option("header", true)
         .csv(folder);
   }
 
   private static Column judged(String column) {
-    return col(column).notEqual(Verdict.UNJUDGED.id());
+    return col(column).notEqual(Verdict.UNJUDGED.id()).and(col(column).notEqual(NOT_READ));
   }
 }

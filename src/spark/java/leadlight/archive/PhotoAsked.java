@@ -1,6 +1,7 @@
 package leadlight.archive;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -91,17 +92,26 @@ final class PhotoAsked {
   /** The photo here; one at an address is fetched by Spark's own means. */
   Local local() {
     String photo = text("photo").orElseThrow(() -> new UserError("no photo is named"));
-    if (!photo.matches("[a-z][a-z0-9]+:.*")) {
-      return new Local(Path.of(line.<String>getAs("folder")).resolve(photo).normalize(), false);
+    if (!photo.matches("[a-z][a-z0-9]+:/.*")) {
+      return new Local(Path.of(photo).normalize(), false);
     }
+    org.apache.hadoop.fs.Path from = new org.apache.hadoop.fs.Path(photo);
+    Local to = new Local(temporary().resolve(from.getName()), true);
     try {
-      org.apache.hadoop.fs.Path from = new org.apache.hadoop.fs.Path(photo);
-      Path to = Files.createTempDirectory("leadlight-archive").resolve(from.getName());
       from.getFileSystem(new Configuration())
-          .copyToLocalFile(false, from, new org.apache.hadoop.fs.Path(to.toUri()), true);
-      return new Local(to, true);
+          .copyToLocalFile(false, from, new org.apache.hadoop.fs.Path(to.file().toUri()), true);
+      return to;
     } catch (IOException e) {
+      to.close();
       throw new UserError(photo + " cannot be fetched: " + e.getMessage());
+    }
+  }
+
+  private static Path temporary() {
+    try {
+      return Files.createTempDirectory("leadlight-archive");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 }

@@ -2,9 +2,11 @@ package leadlight.archive;
 
 import static org.apache.spark.sql.functions.coalesce;
 import static org.apache.spark.sql.functions.col;
+import static org.apache.spark.sql.functions.concat;
 import static org.apache.spark.sql.functions.concat_ws;
 import static org.apache.spark.sql.functions.lit;
 import static org.apache.spark.sql.functions.trim;
+import static org.apache.spark.sql.functions.when;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,6 +29,9 @@ final class PhotoTable {
   static final List<String> ASKED =
       List.of("photo", "connector", "row", "leads", "pitch_mm", "body", "class");
 
+  /** No name holds it. */
+  private static final String BETWEEN = "\u001f";
+
   private static final List<String> KNOWN = known();
 
   private PhotoTable() {}
@@ -40,7 +45,11 @@ final class PhotoTable {
   /** All columns as text, missing ones empty, and {@code asked}, which tells a line from others. */
   static Dataset<Row> read(SparkSession spark, Path file) {
     Dataset<Row> table =
-        spark.read().option("header", true).csv(file.toAbsolutePath().normalize().toString());
+        spark
+            .read()
+            .option("header", true)
+            .option("mode", "FAILFAST")
+            .csv(file.toAbsolutePath().normalize().toString());
     List<String> given = Arrays.asList(table.columns());
     if (!given.contains("photo")) {
       throw new UserError(
@@ -60,11 +69,27 @@ final class PhotoTable {
             .toArray(Column[]::new);
     Column[] asked = ASKED.stream().map(name -> col(name)).toArray(Column[]::new);
     Path folder = file.toAbsolutePath().normalize().getParent();
-    return table
-        .select(columns)
-        .withColumn("asked", concat_ws("|", asked))
-        .dropDuplicates("asked")
-        .withColumn("folder", lit(folder.toString()));
+    Dataset<Row> lines =
+        table
+            .select(columns)
+            .withColumn("photo", absolute(folder))
+            .withColumn("asked", concat_ws(BETWEEN, asked))
+            .distinct();
+    List<Row> twice =
+        lines.groupBy("asked").count().filter("count > 1").select("asked").takeAsList(1);
+    if (!twice.isEmpty()) {
+      throw new UserError(
+          "%s: %s stands there twice, of different sites or lamps; leave one"
+              .formatted(file, twice.get(0).getString(0).split(BETWEEN, 2)[0]));
+    }
+    return lines;
+  }
+
+  /** Two tables may have photos of one name. */
+  private static Column absolute(Path folder) {
+    return when(
+            col("photo").rlike("^([a-z][a-z0-9]+:/|/)").or(col("photo").equalTo("")), col("photo"))
+        .otherwise(concat(lit(folder + "/"), col("photo")));
   }
 
   private static Column text(String name) {

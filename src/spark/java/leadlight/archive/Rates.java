@@ -62,7 +62,7 @@ final class Rates {
     return "%s,%s,%d,%d,%d,%d,%s"
         .formatted(
             row.<String>getAs("version"),
-            row.<Object>getAs("group"),
+            '"' + String.valueOf(row.<Object>getAs("group")).replace("\"", "\"\"") + '"',
             photos,
             joints,
             judged,

@@ -78,7 +78,7 @@ final class ReadRun {
 
   private Dataset<Row> pending(Dataset<Row> table) {
     return new Results(spark, archive)
-        .ofVersion(PhotoScoring.version())
+        .scored(PhotoScoring.version())
         .map(
             done ->
                 table.join(

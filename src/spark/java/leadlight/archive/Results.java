@@ -22,7 +22,32 @@ final class Results {
 
   Results(SparkSession spark, String folder) {
     this.spark = spark;
-    this.folder = folder;
+    this.folder = plain(folder);
+  }
+
+  /** Refuses what Spark would take for a pattern. */
+  static String plain(String path) {
+    if (path.matches(".*[\\[\\]{}*?].*")) {
+      throw new UserError(path + ": a name with one of []{}*? means many to Spark; rename it");
+    }
+    return path;
+  }
+
+  /** Refuses to write over anything. */
+  void refuseExisting(String other) {
+    try {
+      Path path = new Path(plain(other));
+      if (path.getFileSystem(spark.sparkContext().hadoopConfiguration()).exists(path)) {
+        throw new UserError(other + " is there already; name a folder that is not");
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Photos that need not be read again; one that could not be used may be there the next time. */
+  Optional<Dataset<Row>> scored(String version) {
+    return ofVersion(version).map(all -> all.filter(col("outcome").equalTo("scored")));
   }
 
   /** All photos, or none where nothing was read yet. */

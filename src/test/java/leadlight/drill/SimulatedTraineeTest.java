@@ -46,10 +46,10 @@ class SimulatedTraineeTest {
   @Test
   void intervalsHoldTheKnownRateAtLeastAsOftenAsTheySay() {
     DrillSkill skill = DrillSkill.of(60, true);
-    // Wider than need be: this trainee misses each joint by itself, and joints of a photo may be
-    // alike.
-    assertThat(skill.missedCovered().share()).isBetween(0.95, 0.999);
-    assertThat(skill.alarmsCovered().share()).isBetween(0.95, 0.999);
+    // Wider than need be, so that all may hold: this trainee misses each joint by itself, and
+    // joints of a photo may be alike. ClusterRateTest holds how wide.
+    assertThat(skill.missedCovered().share()).isGreaterThanOrEqualTo(0.95);
+    assertThat(skill.alarmsCovered().share()).isGreaterThanOrEqualTo(0.95);
     assertThat(skill.recentCovered().share()).isGreaterThan(0.88);
   }
 

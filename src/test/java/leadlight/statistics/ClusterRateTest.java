@@ -118,4 +118,17 @@ class ClusterRateTest {
     assertThat(none.upper()).isEqualTo(1);
     assertThatThrownBy(() -> new ClusterRate.Part(2, 1)).hasMessageContaining("2 of 1");
   }
+
+  /**
+   * Wilson over photos, by hand: 10 of 200 photos wholly bad tell no more than 10 of 200 joints.
+   */
+  @Test
+  void photosThatAreBadAsAWholeTellNoMoreThanSoManyUnits() {
+    List<Integer> counts = new ArrayList<>(Collections.nCopies(190, 0));
+    counts.addAll(Collections.nCopies(10, 19));
+    ClusterRate rate = rate(19, counts);
+    assertThat(rate.upper()).isGreaterThanOrEqualTo(new Rate(10, 200).upper());
+    assertThat(rate.lower()).isLessThanOrEqualTo(new Rate(10, 200).lower());
+    assertThat(new Rate(10, 200).upper()).isCloseTo(0.0896, within(0.0005));
+  }
 }

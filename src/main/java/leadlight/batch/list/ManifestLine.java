@@ -80,6 +80,13 @@ final class ManifestLine {
   }
 
   private BoardSide legs(String side) {
+    String connector = text("connector").or(() -> defaults.row().connector()).orElse("");
+    if (connector.isEmpty() || connector.endsWith(".json")) {
+      throw wrong(
+          "legs",
+          "needs a connector that Leadlight knows by its id; for another one use leadlight legs and"
+              + " record note --legs-report");
+    }
     return Stream.of(BoardSide.values())
         .filter(it -> it.id().equals(side))
         .findFirst()

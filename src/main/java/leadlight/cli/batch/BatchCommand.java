@@ -113,8 +113,8 @@ public final class BatchCommand implements Callable<Integer> {
             progress.done(++done);
           };
       run.score(photos.stream().filter(it -> it.legs().isEmpty()).toList(), took);
-      for (JobPhoto photo : photos) {
-        if (photo.legs().isPresent() && !run.stopped()) {
+      for (JobPhoto photo : LegPhotos.inOrder(photos)) {
+        if (!run.stopped()) {
           took.accept(legs.take(photo));
         }
       }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import leadlight.app.score.LegsFiles;
 import leadlight.batch.Outcome;
@@ -31,6 +33,9 @@ import leadlight.record.scoring.Subject;
  */
 final class LegPhotos {
 
+  /** Enough of a hash to tell the photos of a day apart. */
+  private static final int NAME_DIGITS = 8;
+
   private final JobRecord record;
   private final PhotoShelf shelf;
   private final RunSetup setup;
@@ -48,30 +53,59 @@ final class LegPhotos {
     this.folder = folder;
   }
 
-  /** Does one; what is wrong with a photo is an outcome. */
-  Outcome take(JobPhoto photo) {
-    try {
-      Optional<LegsSeen> before = setup.again() ? Optional.empty() : noted(photo);
-      return before.isPresent()
-          ? outcome(photo, RunPhoto.Outcome.UNCHANGED, before.get(), Optional.empty())
-          : judged(photo);
-    } catch (UserError e) {
-      return new Outcome(
-          photo,
-          RunPhoto.Outcome.REFUSED,
-          Optional.empty(),
-          Optional.empty(),
-          Optional.of(e.getMessage()));
-    }
+  /** In the order of the work, so that what is noted last is the last that was done. */
+  static List<JobPhoto> inOrder(List<JobPhoto> photos) {
+    return photos.stream()
+        .filter(photo -> photo.legs().isPresent())
+        .sorted(
+            Comparator.comparing((JobPhoto photo) -> photo.subject().stage())
+                .thenComparing(photo -> photo.subject().attempt()))
+        .toList();
   }
 
-  private Optional<LegsSeen> noted(JobPhoto photo) {
-    String hash;
+  /** Does one; what is wrong with a photo is an outcome, what is wrong with the record is not. */
+  Outcome take(JobPhoto photo) {
+    Path json;
     try {
-      hash = Hash.sha256(photo.photo());
+      String hash = hash(photo);
+      Optional<LegsSeen> before = setup.again() ? Optional.empty() : noted(photo, hash);
+      if (before.isPresent()) {
+        return outcome(photo, RunPhoto.Outcome.UNCHANGED, before.get(), Optional.empty());
+      }
+      json = judged(photo, hash);
+    } catch (UserError e) {
+      return bad(photo, RunPhoto.Outcome.REFUSED, e.getMessage());
+    } catch (RuntimeException | Error e) {
+      return bad(photo, RunPhoto.Outcome.FAULT, photo.photo() + ": " + setup.faults().apply(e));
+    }
+    return outcome(photo, RunPhoto.Outcome.SCORED, noted(photo, json), Optional.of(json));
+  }
+
+  private static Outcome bad(JobPhoto photo, RunPhoto.Outcome kind, String line) {
+    return new Outcome(photo, kind, Optional.empty(), Optional.empty(), Optional.of(line));
+  }
+
+  private static String hash(JobPhoto photo) {
+    try {
+      return Hash.sha256(photo.photo());
     } catch (IOException e) {
       throw new UserError(photo.photo() + " cannot be read; check the path");
     }
+  }
+
+  private LegsSeen.Work work(JobPhoto photo) {
+    String how =
+        "%s, class %d, %s, Leadlight %s"
+            .formatted(
+                photo.row().connectorId(),
+                photo.productClass(),
+                setup.limits().id(),
+                setup.context().toolVersion());
+    Subject subject = photo.subject();
+    return new LegsSeen.Work(subject.stage().id(), subject.attempt(), how);
+  }
+
+  private Optional<LegsSeen> noted(JobPhoto photo, String hash) {
     Subject subject = photo.subject();
     return record.life(subject.job(), subject.board()).stream()
         .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
@@ -81,7 +115,7 @@ final class LegPhotos {
                 seen.sha256().equals(hash)
                     && seen.side().equals(side(photo).id())
                     && seen.port().equals(subject.port())
-                    && seen.stage().equals(Optional.of(subject.stage().id())))
+                    && seen.work().equals(Optional.of(work(photo))))
         .findFirst();
   }
 
@@ -89,13 +123,15 @@ final class LegPhotos {
     return photo.legs().orElseThrow();
   }
 
-  private Outcome judged(JobPhoto photo) {
+  /** Judges it into a folder of its own, for two photos may have one name. */
+  private Path judged(JobPhoto photo, String hash) {
     Subject subject = photo.subject();
     Path place =
         folder
             .resolve(FolderName.of(subject.job()))
             .resolve(FolderName.of(subject.board()))
-            .resolve(FolderName.of(subject.words()));
+            .resolve(FolderName.of(subject.words()))
+            .resolve(side(photo).id() + "-" + hash.substring(0, NAME_DIGITS));
     make(place);
     String connector = photo.row().connectorId();
     LegRequest request =
@@ -104,17 +140,20 @@ final class LegPhotos {
             ConnectorLegs.of(ConnectorLibrary.builtIn().find(connector)),
             true,
             LegRequest.LeadsAt.UNKNOWN);
-    Path json =
-        new LegsFiles(setup.limits(), photo.productClass(), place)
-            .write(photo.photo(), request)
-            .json();
-    LegsSeen seen = LegsFile.seen(json, shelf).at(subject.port()).atStage(subject.stage().id());
+    return new LegsFiles(setup.limits(), photo.productClass(), place)
+        .write(photo.photo(), request)
+        .json();
+  }
+
+  private LegsSeen noted(JobPhoto photo, Path json) {
+    Subject subject = photo.subject();
+    LegsSeen seen = LegsFile.seen(json, shelf).at(subject.port()).of(work(photo));
     record.add(
         subject.job(),
         subject.board(),
         LifeEvent.said(
             LifeEvent.Kind.LEGS, seen.words(), setup.person(), ZonedDateTime.now(setup.clock())));
-    return outcome(photo, RunPhoto.Outcome.SCORED, seen, Optional.of(json));
+    return seen;
   }
 
   private static void make(Path place) {

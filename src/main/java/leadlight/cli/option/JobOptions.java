@@ -102,9 +102,16 @@ public final class JobOptions {
     List<String> begun =
         jobs.stream()
             .distinct()
-            .filter(name -> name.toLowerCase(Locale.ROOT).startsWith(begin))
+            .filter(name -> begins(name.toLowerCase(Locale.ROOT), begin))
             .toList();
     return begun.size() == 1 && !jobs.contains(said) ? begun.get(0) : said;
+  }
+
+  /** Whole words alone: job 1 is not the beginning of job 10. */
+  private static boolean begins(String name, String with) {
+    return name.startsWith(with)
+        && (name.length() == with.length()
+            || !Character.isLetterOrDigit(name.charAt(with.length())));
   }
 
   public boolean keep() {

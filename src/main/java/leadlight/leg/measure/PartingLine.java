@@ -11,7 +11,12 @@ import leadlight.leg.find.LegRequest;
  */
 final class PartingLine {
 
+  /**
+   * A place that is lighter than its banks counts against a line, but not without end; no source.
+   */
   private static final double LIGHTER = -0.2;
+
+  /** Longer than wide by less, a hole does not tell which way its leg lies; no source. */
   private static final double ROUND = 1.1;
 
   private final PartingTuning tuning;
@@ -112,7 +117,7 @@ final class PartingLine {
     for (int x = left; x <= right; x++) {
       for (int y = top; y <= bottom; y++) {
         for (int toY = y + leastHeight; toY <= Math.min(bottom, y + mostHeight); toY++) {
-          if (mean(across[x], y, toY) > deepest) {
+          if (atMost(mean(across[x], y, toY)) > deepest) {
             int farthest = Math.min(right, x + mostWidth);
             for (int toX = x + leastWidth; toX <= farthest; toX++) {
               deepest = Math.max(deepest, depth(across, along, x, toX, y, toY, deepest));
@@ -137,11 +142,18 @@ final class PartingLine {
     return longer ? hole : (int) Math.rint(tuning.thickest().value() * hole);
   }
 
-  /** Depth of a rectangle; 0 if its other long side is no deeper than the best so far. */
-  private static double depth(
+  /**
+   * How deep a rectangle can be of which one side is known: no other is deeper than the deepest.
+   */
+  private double atMost(double side) {
+    return (side + tuning.deepest().value()) / 2;
+  }
+
+  /** Depth of a rectangle; 0 if its other long side lets it be no deeper than the best so far. */
+  private double depth(
       double[][] across, double[][] along, int x, int toX, int y, int toY, double best) {
     double second = mean(across[toX], y, toY);
-    if (second <= best) {
+    if (atMost(second) <= best) {
       return 0;
     }
     double first = mean(across[x], y, toY);

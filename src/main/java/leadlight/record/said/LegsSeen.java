@@ -16,7 +16,7 @@ import leadlight.model.Verdict;
  * @param legs the legs that were found
  * @param port which of several equal connectors; empty if it was not named
  * @param picture the marked picture as it is kept beside the record, "HASH/NAME"; empty if none is
- * @param stage id of the work's stage, if it was said
+ * @param work at which stage and attempt, and by what it was judged; empty where nobody said
  */
 public record LegsSeen(
     @JsonProperty(required = true) String photo,
@@ -25,7 +25,25 @@ public record LegsSeen(
     List<Leg> legs,
     Optional<String> port,
     Optional<String> picture,
-    Optional<String> stage) {
+    Optional<Work> work) {
+
+  /**
+   * When a photo was taken, and what it was judged by.
+   *
+   * @param stage id of the stage
+   * @param attempt from 1
+   * @param how all that its verdicts follow from but the photo
+   */
+  public record Work(
+      @JsonProperty(required = true) String stage,
+      @JsonProperty(required = true) int attempt,
+      @JsonProperty(required = true) String how) {
+
+    /** Whether another photo shows the same work, so that neither is the later word. */
+    boolean isOf(Work other) {
+      return stage.equals(other.stage) && attempt == other.attempt;
+    }
+  }
 
   /** A leg; a number that the photo does not tell is missing. */
   public record Leg(OptionalInt leg, @JsonProperty(required = true) Verdict verdict) {}
@@ -34,17 +52,22 @@ public record LegsSeen(
   public LegsSeen {
     legs = legs == null ? List.of() : List.copyOf(legs);
     port = port == null ? Optional.empty() : port;
-    stage = stage == null ? Optional.empty() : stage;
+    work = work == null ? Optional.empty() : work;
   }
 
   /** The same of a connector of several. */
   public LegsSeen at(Optional<String> connector) {
-    return new LegsSeen(photo, sha256, side, legs, connector, picture, stage);
+    return new LegsSeen(photo, sha256, side, legs, connector, picture, work);
   }
 
-  /** The same of a stage of the work. */
-  public LegsSeen atStage(String id) {
-    return new LegsSeen(photo, sha256, side, legs, port, picture, Optional.of(id));
+  /** The same of known work. */
+  public LegsSeen of(Work known) {
+    return new LegsSeen(photo, sha256, side, legs, port, picture, Optional.of(known));
+  }
+
+  /** Whether both are known to show the same work. */
+  public boolean isOfSameWork(LegsSeen other) {
+    return work.isPresent() && other.work.filter(it -> it.isOf(work.get())).isPresent();
   }
 
   /** As the words of a life's event. */

@@ -1,6 +1,7 @@
 package leadlight.summary.board;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,8 @@ import leadlight.record.said.LifeEvent;
  * A connector's anchor legs as they stand after all that was noted of one side. A leg with a number
  * is as it was seen last. A leg without one is taken for another than those before, unless a photo
  * shows as many legs as were known: a fault is not forgotten because a photo shows other legs, or
- * none.
+ * none. Of photos of the same work none is the later word: a fault or a doubt that one shows
+ * stands.
  */
 public final class LegsStanding {
 
@@ -60,6 +62,37 @@ public final class LegsStanding {
   }
 
   private void add(LegsSeen seen) {
+    if (last.filter(seen::isOfSameWork).isPresent()) {
+      addBeside(seen);
+    } else {
+      addAfter(seen);
+    }
+    last = Optional.of(seen);
+  }
+
+  /** Legs without a number are taken for those seen before, worst for worst. */
+  private void addBeside(LegsSeen seen) {
+    List<Verdict> unnamed = new ArrayList<>();
+    for (LegsSeen.Leg leg : seen.legs()) {
+      if (leg.leg().isPresent()) {
+        numbered.merge(leg.leg().getAsInt(), leg.verdict(), Verdict::worse);
+      } else {
+        unnamed.add(leg.verdict());
+      }
+    }
+    unnamed.sort(Comparator.reverseOrder());
+    others.sort(Comparator.reverseOrder());
+    for (int i = 0; i < unnamed.size(); i++) {
+      if (i < others.size()) {
+        others.set(i, others.get(i).worse(unnamed.get(i)));
+      } else {
+        others.add(unnamed.get(i));
+      }
+    }
+    lastShowsNone &= seen.legs().isEmpty();
+  }
+
+  private void addAfter(LegsSeen seen) {
     int known = numbered.size() + others.size();
     if (!seen.legs().isEmpty() && seen.legs().size() >= known) {
       others.clear();
@@ -75,7 +108,6 @@ public final class LegsStanding {
       }
     }
     lastShowsNone = seen.legs().isEmpty();
-    last = Optional.of(seen);
   }
 
   private LegsSeen seen() {
@@ -87,6 +119,6 @@ public final class LegsStanding {
     }
     LegsSeen of = last.orElseThrow();
     return new LegsSeen(
-        of.photo(), of.sha256(), of.side(), legs, of.port(), of.picture(), of.stage());
+        of.photo(), of.sha256(), of.side(), legs, of.port(), of.picture(), of.work());
   }
 }

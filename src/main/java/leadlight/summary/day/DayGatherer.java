@@ -158,15 +158,32 @@ public final class DayGatherer {
     List<PhotoLine> last = lastStages(lines);
     Tally tally = new Tally();
     last.forEach(line -> tally.add(line.tally()));
-    Verdict verdict = last.stream().map(PhotoLine::verdict).reduce(Verdict::worse).orElseThrow();
-    List<String> boards = lines.stream().map(line -> line.subject().board()).distinct().toList();
+    List<BoardStanding> boards =
+        lines.stream()
+            .map(line -> line.subject().board())
+            .distinct()
+            .map(board -> standing(job, board))
+            .toList();
+    // Of legs, too, and of rows whose last photo is of another day.
+    Verdict verdict =
+        Stream.concat(
+                last.stream().map(PhotoLine::verdict), boards.stream().map(BoardStanding::verdict))
+            .reduce(Verdict::worse)
+            .orElseThrow();
     return new JobLine(
-        job, boards.size(), verdict, tally, lines, boards.stream().allMatch(b -> isFit(job, b)));
+        job, boards.size(), verdict, tally, lines, boards.stream().allMatch(DayGatherer::isFit));
   }
 
   /** How often a joint was heated forbids nothing, so that its limit does not matter here. */
-  private boolean isFit(String job, String board) {
-    return BoardStanding.of(record, job, board, Integer.MAX_VALUE).mayBeHandedBack();
+  private BoardStanding standing(String job, String board) {
+    return BoardStanding.of(record, job, board, Integer.MAX_VALUE);
+  }
+
+  /** A person's no counts, whatever the photos show. */
+  private static boolean isFit(BoardStanding board) {
+    return board.mayBeHandedBack()
+        && board.open().stream()
+            .noneMatch(point -> point.code() == BoardStanding.Code.NOT_HANDED_BACK);
   }
 
   /** The photos of the last stage that each board was photographed at. */

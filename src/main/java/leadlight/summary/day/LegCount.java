@@ -29,7 +29,10 @@ record LegCount(int defects, int judged) {
     List<LifeEvent> legs =
         events.stream()
             .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
-            .filter(event -> stage.isEmpty() || LegsSeen.of(event).stage().equals(stage))
+            .filter(
+                event ->
+                    stage.isEmpty()
+                        || LegsSeen.of(event).work().map(LegsSeen.Work::stage).equals(stage))
             .toList();
     Map<String, List<LegsSeen>> byPort =
         LegsStanding.of(legs).stream()

@@ -58,6 +58,11 @@ class PartingLineTest {
   }
 
   @Test
+  void aLineThatLacksOneSideIsDoubtedWhicheverSideItIs() {
+    assertThat(depth(BLACK, 2, false, true)).isGreaterThan(TUNING.doubtFrom().value());
+  }
+
+  @Test
   void aFilletThatMirrorsTheBoardIsNoLine() {
     assertThat(depth(GREEN, 2, true, true)).isLessThan(TUNING.doubtFrom().value());
   }

@@ -245,6 +245,32 @@ class BoardStandingTest {
         .contains(new BoardStanding.Point(Code.HEATED_SINCE, List.of(3), ""));
   }
 
+  private void legsOf(int attempt, Verdict... verdicts) {
+    LegsSeen seen =
+        new LegsSeen(
+            "legs.jpg",
+            "b".repeat(64),
+            "solder",
+            IntStream.rangeClosed(1, verdicts.length)
+                .mapToObj(leg -> leg(leg, verdicts[leg - 1]))
+                .toList(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(new LegsSeen.Work("final", attempt, "as usual")));
+    record.add("job", "board", LifeEvent.said(LifeEvent.Kind.LEGS, seen.words(), "Ada", later()));
+  }
+
+  @Test
+  void ofPhotosOfTheSameWorkNoneMakesAFaultOfTheOtherGood() throws IOException {
+    photo(5, Stage.FINAL, 1);
+    legsOf(1, Verdict.ACCEPTABLE, Verdict.DEFECT);
+    legsOf(1, Verdict.ACCEPTABLE, Verdict.ACCEPTABLE);
+    assertThat(board().mayBeHandedBack()).isFalse();
+    assertThat(board().verdict()).isEqualTo(Verdict.DEFECT);
+    legsOf(2, Verdict.ACCEPTABLE, Verdict.ACCEPTABLE);
+    assertThat(board().mayBeHandedBack()).isTrue();
+  }
+
   private void legs(String side, Verdict... verdicts) {
     legs(
         side,

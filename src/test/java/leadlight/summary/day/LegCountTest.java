@@ -27,7 +27,7 @@ class LegCountTest {
             legs,
             Optional.empty(),
             Optional.empty(),
-            Optional.of(stage));
+            Optional.of(new LegsSeen.Work(stage, 1, "as usual")));
     return LifeEvent.said(
         LifeEvent.Kind.LEGS, seen.words(), "Ada", ZonedDateTime.parse("2026-11-02T08:00:00+01:00"));
   }

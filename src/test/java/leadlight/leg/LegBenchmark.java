@@ -20,6 +20,7 @@ import leadlight.leg.find.LegRequest;
 import leadlight.leg.find.LegTuning;
 import leadlight.leg.measure.LegCut;
 import leadlight.leg.measure.LegSectors;
+import leadlight.leg.measure.PartingTuning;
 import leadlight.leg.measure.RingCells;
 import leadlight.model.BoardSide;
 import leadlight.model.Verdict;
@@ -170,7 +171,8 @@ class LegBenchmark {
                     1 + (random.nextDouble() - 0.5) * 0.06, 1 + (random.nextDouble() - 0.5) * 0.06);
       }
       FoundLeg at = new FoundLeg(found.leg(), found.number(), place, found.match());
-      LegSectors signals = new LegSectors(new LegCut(photo.frame(), at), at.leg());
+      LegSectors signals =
+          new LegSectors(new LegCut(photo.frame(), at), at.leg(), PartingTuning.builtIn());
       String start =
           truth.photo().getFileName() + "," + way + "," + variant + "," + leg.number() + ",";
       String known =

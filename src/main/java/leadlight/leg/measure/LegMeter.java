@@ -34,7 +34,7 @@ public final class LegMeter {
   /** Measures a leg in its photo; one that is surely parted from the solder is wetted nowhere. */
   public Measured measure(Frame frame, FoundLeg leg) {
     LegCut cut = new LegCut(frame, leg);
-    LegSectors sectors = new LegSectors(cut, leg.leg());
+    LegSectors sectors = new LegSectors(cut, leg.leg(), parting);
     List<Map<String, Double>> signals = sectors.signals();
     double[] chances = chances(signals, judgement.wetted());
     Counted wetted = count(chances);

@@ -21,20 +21,6 @@ public final class LegSectors {
   private static final double[] RING = {0.1, 0.3, 0.5, 0.7, 0.9};
   private static final double[] OUTSIDE = {1.15, 1.3};
 
-  /**
-   * Banks of a thin line lie within this share of the land's longer side. No source: the card of
-   * {@code models/legs/judgement.json} was learned with it.
-   */
-  private static final double WIDE = 0.05;
-
-  private static final double NARROW = 0.02;
-
-  /** How far a line is looked for, share of the way to the hole's edge: short of the edge's own. */
-  private static final double LINE_TO = 0.98;
-
-  /** Darkness below this share of the land's bright end is noise. Common practice, no source. */
-  private static final double DIM = 0.15;
-
   private static final double[] INSIDE_LEG = {0.0, 0.1, 0.2};
 
   /** Sectors to either side that count as neighbours. */
@@ -44,8 +30,9 @@ public final class LegSectors {
   private final LegRequest.Leg leg;
   private final double bright;
   private final double board;
+  private final SectorLines lines;
 
-  public LegSectors(LegCut cut, LegRequest.Leg leg) {
+  public LegSectors(LegCut cut, LegRequest.Leg leg, PartingTuning parting) {
     this.cut = cut;
     this.leg = leg;
     List<Double> land = new ArrayList<>();
@@ -60,13 +47,14 @@ public final class LegSectors {
     }
     this.bright = Math.max(1, quantile(land, 0.85));
     this.board = quantile(outside, 0.5);
+    this.lines = new SectorLines(parting.acrossSector(), cut, leg, bright);
   }
 
-  private static double dx(int sector) {
+  static double dx(int sector) {
     return Math.cos(2 * Math.PI * (sector + 0.5) / COUNT);
   }
 
-  private static double dy(int sector) {
+  static double dy(int sector) {
     return Math.sin(2 * Math.PI * (sector + 0.5) / COUNT);
   }
 
@@ -205,41 +193,9 @@ public final class LegSectors {
       warm,
       warm(ring(sector, RING[RING.length - 1])),
       ring[RING.length - 1] - ring[0],
-      line(sector, WIDE),
-      line(sector, NARROW)
+      lines.wide(sector),
+      lines.narrow(sector)
     };
-  }
-
-  /**
-   * The deepest thin dark line that the way from the middle to the hole's edge crosses: how much
-   * darker it is than the lightest closely before and behind it. Light of the lightest channel, so
-   * that a fillet that mirrors a coloured board is none.
-   *
-   * @param width how near, share of the land
-   */
-  private double line(int sector, double width) {
-    double reach = LINE_TO * leg.hole().reachMm(dx(sector), dy(sector)) * cut.pxPerMm();
-    double[] light = new double[(int) reach + 1];
-    for (int i = 0; i < light.length; i++) {
-      light[i] = cut.lightest(dx(sector) * i, dy(sector) * i);
-    }
-    int near = (int) Math.max(Math.rint(width * LegCut.LENGTH_PX), Math.ceil(2 * cut.perPhotoPx()));
-    double deepest = 0;
-    for (int i = 0; i < light.length; i++) {
-      double before = lightest(light, i - near, i);
-      double behind = lightest(light, i, i + near);
-      double bank = Math.min(before, behind);
-      deepest = Math.max(deepest, (bank - light[i]) / Math.max(DIM * bright, bank));
-    }
-    return deepest;
-  }
-
-  private static double lightest(double[] light, int from, int to) {
-    double most = 0;
-    for (int i = Math.max(0, from); i <= Math.min(light.length - 1, to); i++) {
-      most = Math.max(most, light[i]);
-    }
-    return most;
   }
 
   /** The hardest change of light across the hole's edge. */

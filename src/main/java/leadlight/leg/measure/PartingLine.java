@@ -11,14 +11,6 @@ import leadlight.leg.find.LegRequest;
  */
 final class PartingLine {
 
-  /**
-   * A place that is lighter than its banks counts against a line, but not without end; no source.
-   */
-  private static final double LIGHTER = -0.2;
-
-  /** Longer than wide by less, a hole does not tell which way its leg lies; no source. */
-  private static final double ROUND = 1.1;
-
   private final PartingTuning tuning;
   private final LegCut cut;
   private final LegRequest.Leg leg;
@@ -96,7 +88,7 @@ final class PartingLine {
     }
     boolean round =
         Math.max(leg.holeWidthMm(), leg.holeHeightMm())
-            < ROUND * Math.min(leg.holeWidthMm(), leg.holeHeightMm());
+            < tuning.round().value() * Math.min(leg.holeWidthMm(), leg.holeHeightMm());
     boolean wide = leg.holeWidthMm() > leg.holeHeightMm();
     double most = 0;
     if (round || !wide) {
@@ -176,7 +168,7 @@ final class PartingLine {
     }
     double bank = Math.min(before, after);
     double depth = (bank - light[y][x]) / Math.max(dim, bank);
-    return Math.max(LIGHTER, Math.min(tuning.deepest().value(), depth));
+    return Math.max(tuning.lightest().value(), Math.min(tuning.deepest().value(), depth));
   }
 
   private double at(double[][] light, int x, int y) {

@@ -40,7 +40,7 @@ public record LegsSeen(
       @JsonProperty(required = true) String how) {
 
     /** Whether another photo shows the same work, so that neither is the later word. */
-    boolean isOf(Work other) {
+    public boolean isOf(Work other) {
       return stage.equals(other.stage) && attempt == other.attempt;
     }
   }
@@ -68,6 +68,18 @@ public record LegsSeen(
   /** Whether both are known to show the same work. */
   public boolean isOfSameWork(LegsSeen other) {
     return work.isPresent() && other.work.filter(it -> it.isOf(work.get())).isPresent();
+  }
+
+  /**
+   * Whether another is the same photo of the same work, looked at once more: then it stands alone,
+   * whatever this one said. Where nobody said of which work a photo is, the photo itself tells.
+   */
+  public boolean isJudgedAnewBy(LegsSeen other) {
+    boolean otherWork = work.isPresent() && other.work.isPresent() && !isOfSameWork(other);
+    return sha256.equals(other.sha256)
+        && side.equals(other.side)
+        && port.equals(other.port)
+        && !otherWork;
   }
 
   /** As the words of a life's event. */

@@ -17,7 +17,7 @@ import leadlight.record.said.LifeEvent;
  * is as it was seen last. A leg without one is taken for another than those before, unless a photo
  * shows as many legs as were known: a fault is not forgotten because a photo shows other legs, or
  * none. Of photos of the same work none is the later word: a fault or a doubt that one shows
- * stands.
+ * stands. A photo that is judged anew stands as it was judged last, in the place that it had.
  */
 public final class LegsStanding {
 
@@ -34,9 +34,7 @@ public final class LegsStanding {
    */
   public static List<LegsSeen> of(List<LifeEvent> events) {
     Map<String, Map<String, LegsStanding>> byPort = new TreeMap<>();
-    events.stream()
-        .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
-        .map(LegsSeen::of)
+    lastJudged(events)
         .forEach(
             seen ->
                 byPort
@@ -59,6 +57,25 @@ public final class LegsStanding {
                       }
                     }));
     return standing;
+  }
+
+  private static List<LegsSeen> lastJudged(List<LifeEvent> events) {
+    List<LegsSeen> all = new ArrayList<>();
+    for (LifeEvent event : events) {
+      if (event.kind() == LifeEvent.Kind.LEGS) {
+        LegsSeen seen = LegsSeen.of(event);
+        int former = 0;
+        while (former < all.size() && !all.get(former).isJudgedAnewBy(seen)) {
+          former++;
+        }
+        if (former < all.size()) {
+          all.set(former, seen);
+        } else {
+          all.add(seen);
+        }
+      }
+    }
+    return all;
   }
 
   private void add(LegsSeen seen) {

@@ -249,7 +249,7 @@ class BoardStandingTest {
     LegsSeen seen =
         new LegsSeen(
             "legs.jpg",
-            "b".repeat(64),
+            photoHash(),
             "solder",
             IntStream.rangeClosed(1, verdicts.length)
                 .mapToObj(leg -> leg(leg, verdicts[leg - 1]))
@@ -271,6 +271,11 @@ class BoardStandingTest {
     assertThat(board().mayBeHandedBack()).isTrue();
   }
 
+  /** Each time another photo's. */
+  private String photoHash() {
+    return "%064x".formatted(++minute);
+  }
+
   private void legs(String side, Verdict... verdicts) {
     legs(
         side,
@@ -283,13 +288,7 @@ class BoardStandingTest {
   private void legs(String side, Optional<String> port, LegsSeen.Leg... legs) {
     LegsSeen seen =
         new LegsSeen(
-            "legs.jpg",
-            "b".repeat(64),
-            side,
-            List.of(legs),
-            port,
-            Optional.empty(),
-            Optional.empty());
+            "legs.jpg", photoHash(), side, List.of(legs), port, Optional.empty(), Optional.empty());
     record.add("job", "board", LifeEvent.said(LifeEvent.Kind.LEGS, seen.words(), "Ada", later()));
   }
 

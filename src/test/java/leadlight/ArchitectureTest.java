@@ -84,7 +84,8 @@ class ArchitectureTest {
                   "life",
                   "summary",
                   "quality",
-                  "trial")),
+                  "trial",
+                  "batch")),
           // A command parses, calls, prints: of the stages it knows no more than their results.
           Map.entry(
               "cli",

@@ -1,4 +1,4 @@
-package leadlight.cli.batch;
+package leadlight.app.score;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,7 +7,6 @@ import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import leadlight.app.score.LegsFiles;
 import leadlight.batch.Outcome;
 import leadlight.batch.RunSetup;
 import leadlight.batch.list.FolderName;
@@ -29,9 +28,10 @@ import leadlight.record.scoring.Subject;
 
 /**
  * The photos of anchor legs of a run: judged into the run's folder, and noted in the lives of their
- * boards. One that is noted already, of the same board, stage, port and side, is left.
+ * boards. One that is noted already, of the same board, stage, port and side, and was judged last
+ * by the same, is left.
  */
-final class LegPhotos {
+public final class LegsRun {
 
   /** Enough of a hash to tell the photos of a day apart. */
   private static final int NAME_DIGITS = 8;
@@ -46,7 +46,7 @@ final class LegPhotos {
    *
    * @param folder the run's own
    */
-  LegPhotos(JobRecord record, PhotoShelf shelf, RunSetup setup, Path folder) {
+  public LegsRun(JobRecord record, PhotoShelf shelf, RunSetup setup, Path folder) {
     this.record = record;
     this.shelf = shelf;
     this.setup = setup;
@@ -54,7 +54,7 @@ final class LegPhotos {
   }
 
   /** In the order of the work, so that what is noted last is the last that was done. */
-  static List<JobPhoto> inOrder(List<JobPhoto> photos) {
+  public static List<JobPhoto> inOrder(List<JobPhoto> photos) {
     return photos.stream()
         .filter(photo -> photo.legs().isPresent())
         .sorted(
@@ -64,7 +64,7 @@ final class LegPhotos {
   }
 
   /** Does one; what is wrong with a photo is an outcome, what is wrong with the record is not. */
-  Outcome take(JobPhoto photo) {
+  public Outcome take(JobPhoto photo) {
     Path json;
     try {
       String hash = hash(photo);
@@ -107,6 +107,7 @@ final class LegPhotos {
 
   private Optional<LegsSeen> noted(JobPhoto photo, String hash) {
     Subject subject = photo.subject();
+    LegsSeen.Work own = work(photo);
     return record.life(subject.job(), subject.board()).stream()
         .filter(event -> event.kind() == LifeEvent.Kind.LEGS)
         .map(LegsSeen::of)
@@ -115,8 +116,9 @@ final class LegPhotos {
                 seen.sha256().equals(hash)
                     && seen.side().equals(side(photo).id())
                     && seen.port().equals(subject.port())
-                    && seen.work().equals(Optional.of(work(photo))))
-        .findFirst();
+                    && seen.work().filter(work -> work.isOf(own)).isPresent())
+        .reduce((before, after) -> after)
+        .filter(seen -> seen.work().equals(Optional.of(own)));
   }
 
   private static BoardSide side(JobPhoto photo) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import leadlight.app.output.RunReport;
+import leadlight.app.score.LegsRun;
 import leadlight.batch.BatchRun;
 import leadlight.batch.Outcome;
 import leadlight.batch.RunSetup;
@@ -77,7 +78,7 @@ public final class BatchCommand implements Callable<Integer> {
         JobRecord record = options.record();
         BatchRun run = BatchRun.open(what, options.out(), record, setup)) {
       signal.asks(run::stop);
-      LegPhotos legs = new LegPhotos(record, options.shelf(), setup, run.folder());
+      LegsRun legs = new LegsRun(record, options.shelf(), setup, run.folder());
       return new BatchShow(streams, record, run, legs, options.words()).run(photos).code();
     }
   }
@@ -88,13 +89,13 @@ public final class BatchCommand implements Callable<Integer> {
     private final Streams streams;
     private final JobRecord record;
     private final BatchRun run;
-    private final LegPhotos legs;
+    private final LegsRun legs;
     private final Messages words;
     private final Map<RunPhoto.Outcome, Integer> counts = new EnumMap<>(RunPhoto.Outcome.class);
     private ExitStatus worst = ExitStatus.GOOD;
     private int done;
 
-    BatchShow(Streams streams, JobRecord record, BatchRun run, LegPhotos legs, Messages words) {
+    BatchShow(Streams streams, JobRecord record, BatchRun run, LegsRun legs, Messages words) {
       this.streams = streams;
       this.record = record;
       this.run = run;
@@ -113,7 +114,7 @@ public final class BatchCommand implements Callable<Integer> {
             progress.done(++done);
           };
       run.score(photos.stream().filter(it -> it.legs().isEmpty()).toList(), took);
-      for (JobPhoto photo : LegPhotos.inOrder(photos)) {
+      for (JobPhoto photo : LegsRun.inOrder(photos)) {
         if (!run.stopped()) {
           took.accept(legs.take(photo));
         }

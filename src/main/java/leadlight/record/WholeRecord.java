@@ -10,11 +10,13 @@ import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import leadlight.model.UserError;
+import leadlight.record.book.ScoringReader;
 import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Backup;
 import leadlight.record.file.Chain;
@@ -26,7 +28,10 @@ import leadlight.record.file.EntryKind;
 import leadlight.record.file.Rewriting;
 import leadlight.record.file.Seal;
 
-/** What is done with a record as a whole: proven, copied, moved; results that its chain proves. */
+/**
+ * What is done with a record as a whole: proven, copied, moved, how far it goes; results that its
+ * chain proves.
+ */
 public abstract sealed class WholeRecord implements AutoCloseable permits JobRecord {
 
   private static final int PIPE_BYTES = 1 << 16;
@@ -83,6 +88,11 @@ public abstract sealed class WholeRecord implements AutoCloseable permits JobRec
   /** As {@link #troubles()}; also whether this is the record that a seal was printed of. */
   public List<String> troubles(Optional<Seal> seal) {
     return database.read(handle -> new Check(handle).troubles(seal));
+  }
+
+  /** The last day on which a photo was scored; empty if none ever was. */
+  public Optional<LocalDate> lastDay() {
+    return database.read(handle -> new ScoringReader(handle).lastDay());
   }
 
   /** The head of the chain that proves the record. */

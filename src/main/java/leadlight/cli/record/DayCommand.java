@@ -2,7 +2,6 @@ package leadlight.cli.record;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.app.output.OutputFolder;
@@ -15,7 +14,6 @@ import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
 import leadlight.model.Verdict;
 import leadlight.record.JobRecord;
-import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Search;
 import leadlight.summary.day.DayGatherer;
 import leadlight.summary.day.DaySummary;
@@ -63,7 +61,7 @@ public final class DayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (JobRecord open = record.existing()) {
-      LocalDate day = asked.or(() -> last(open)).orElseThrow(() -> none("the record"));
+      LocalDate day = asked.or(open::lastDay).orElseThrow(() -> none("the record"));
       Path folder = out.resolve(day.toString());
       DaySummary summary = DayGatherer.of(open, Search.ofDay(day), folder);
       if (summary.photos() == 0) {
@@ -86,13 +84,6 @@ public final class DayCommand implements Callable<Integer> {
           summary.jobs().stream().map(JobLine::verdict).reduce(Verdict::worse).orElseThrow();
       return (fit ? ExitStatus.of(worst) : ExitStatus.DEFECT).code();
     }
-  }
-
-  private static Optional<LocalDate> last(JobRecord record) {
-    return record.scorings(Search.all()).stream()
-        .map(Scoring::scoredAt)
-        .map(at -> at.toLocalDate())
-        .max(Comparator.naturalOrder());
   }
 
   private static UserError none(String where) {

@@ -3,6 +3,7 @@ package leadlight.record.book;
 import java.nio.file.Path;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -36,12 +37,16 @@ public final class ScoringReader {
           + " FROM scoring s JOIN board b ON b.id = s.board_id JOIN job j ON j.id = b.job_id"
           + " JOIN photo p ON p.id = s.photo_id JOIN method m ON m.id = s.method_id";
 
-  /** Of equal photo, board, stage, row and class only the last. */
+  /** Of equal photo, board, stage, row and class only the last of those up to a day. */
   private static final String LATEST =
       "s.id = (SELECT max(o.id) FROM scoring o JOIN photo q ON q.id = o.photo_id"
           + " WHERE o.board_id = s.board_id AND o.stage = s.stage AND o.attempt = s.attempt"
           + " AND q.file_name = p.file_name AND o.connector = s.connector AND o.leads = s.leads"
-          + " AND o.product_class = s.product_class AND o.port IS NOT DISTINCT FROM s.port)";
+          + " AND o.product_class = s.product_class AND o.port IS NOT DISTINCT FROM s.port"
+          + " AND substr(o.scored_at, 1, 10) <= ?)";
+
+  /** No day is later. */
+  private static final String EVER = "9999-12-31";
 
   private final Handle handle;
 
@@ -102,6 +107,14 @@ public final class ScoringReader {
         .list();
   }
 
+  /** The last day on which a photo was scored, in the zone it was scored in. */
+  public Optional<LocalDate> lastDay() {
+    return handle
+        .select("SELECT max(substr(scored_at, 1, 10)) AS day FROM scoring")
+        .map((row, context) -> Optional.ofNullable(row.getString("day")).map(LocalDate::parse))
+        .one();
+  }
+
   /** The scorings that are meant, oldest first, one after the other. */
   public void each(Search search, Consumer<Scoring> take) {
     List<String> where = new ArrayList<>(List.of("TRUE"));
@@ -121,7 +134,7 @@ public final class ScoringReader {
                     "s.id IN (SELECT r.scoring_id FROM run_photo r WHERE r.run_id = ?)",
                     run));
     if (search.latest()) {
-      where.add(LATEST);
+      add(where, values, LATEST, search.to().map(LocalDate::toString).orElse(EVER));
     }
     String sql = SELECT + " WHERE " + String.join(" AND ", where) + " ORDER BY s.id";
     try (Stream<Scoring> found =

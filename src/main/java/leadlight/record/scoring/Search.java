@@ -14,7 +14,8 @@ import leadlight.model.FindingKind;
  * @param connector the connector's id
  * @param finding a joint has this finding, as it counts
  * @param run the run that they belong to
- * @param latest only the last scoring of each photo of a board's stage by one row and class
+ * @param latest only the last scoring, up to the last day, of each photo of a board's stage by one
+ *     row and class
  */
 public record Search(
     Optional<String> job,
@@ -46,7 +47,7 @@ public record Search(
         all.job, all.board, all.from, all.to, all.connector, all.finding, Optional.of(run), false);
   }
 
-  /** The scorings of a day, without those that a later one replaced. */
+  /** The scorings of a day, without those that a later one of that day replaced. */
   public static Search ofDay(LocalDate day) {
     Search all = all();
     return new Search(
@@ -58,6 +59,11 @@ public record Search(
         all.finding,
         all.run,
         true);
+  }
+
+  /** Whether a day is one of those that are meant. */
+  public boolean isOn(LocalDate day) {
+    return from.filter(day::isBefore).isEmpty() && to.filter(day::isAfter).isEmpty();
   }
 
   /** The same without scorings that a later one replaced. */

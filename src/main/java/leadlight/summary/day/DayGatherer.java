@@ -3,7 +3,6 @@ package leadlight.summary.day;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +19,6 @@ import leadlight.record.said.RecordedRow;
 import leadlight.record.scoring.RunPhoto;
 import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Search;
-import leadlight.record.scoring.Stage;
-import leadlight.statistics.ClusterRate;
 import leadlight.summary.board.BoardStanding;
 
 /** Gathers what a run comes to from the record, one photo at a time. */
@@ -30,14 +27,16 @@ public final class DayGatherer {
   private static final int MOST_REASONS = 12;
 
   private final JobRecord record;
+  private final Search search;
   private final List<PhotoLine> photos = new ArrayList<>();
   private final Tally total = new Tally();
   private final Map<String, PinStrip> strips = new TreeMap<>();
   private final Map<String, Reason> reasons = new TreeMap<>();
   private final List<Retake> retakes = new ArrayList<>();
 
-  private DayGatherer(JobRecord record) {
+  private DayGatherer(JobRecord record, Search search) {
     this.record = record;
+    this.search = search;
   }
 
   /** The summary of a run. */
@@ -47,10 +46,10 @@ public final class DayGatherer {
 
   /** What the photos that are meant come to, whoever scored them: a run, the bench, by hand. */
   public static DaySummary of(JobRecord record, Search search, Path folder) {
-    return new DayGatherer(record).gather(search, folder);
+    return new DayGatherer(record, search).gather(folder);
   }
 
-  private DaySummary gather(Search search, Path folder) {
+  private DaySummary gather(Path folder) {
     record.scorings(search).forEach(this::add);
     search.run().ifPresent(run -> record.eachPhoto(run, this::refused));
     photos.sort(
@@ -67,7 +66,7 @@ public final class DayGatherer {
         List.copyOf(strips.values()),
         reasonLines(),
         retakes,
-        dpmo(),
+        new DayRates(record, search).of(photos),
         new StagePairs(record).of(photos));
   }
 
@@ -155,7 +154,7 @@ public final class DayGatherer {
   }
 
   private JobLine job(String job, List<PhotoLine> lines) {
-    List<PhotoLine> last = lastStages(lines);
+    List<PhotoLine> last = DayRates.lastStages(lines);
     Tally tally = new Tally();
     last.forEach(line -> tally.add(line.tally()));
     List<BoardStanding> boards =
@@ -186,24 +185,6 @@ public final class DayGatherer {
             .noneMatch(point -> point.code() == BoardStanding.Code.NOT_HANDED_BACK);
   }
 
-  /** The photos of the last stage that each board was photographed at. */
-  private static List<PhotoLine> lastStages(List<PhotoLine> lines) {
-    Map<List<String>, PhotoLine> last = new HashMap<>();
-    lines.forEach(line -> last.put(board(line), line));
-    return lines.stream()
-        .filter(
-            line -> {
-              PhotoLine end = last.get(board(line));
-              return line.subject().stage() == end.subject().stage()
-                  && line.subject().attempt() == end.subject().attempt();
-            })
-        .toList();
-  }
-
-  private static List<String> board(PhotoLine line) {
-    return List.of(line.subject().job(), line.subject().board());
-  }
-
   private List<Reason> reasonLines() {
     return reasons.values().stream()
         .sorted(
@@ -212,31 +193,5 @@ public final class DayGatherer {
                 .thenComparing(reason -> reason.doubt().topic()))
         .limit(MOST_REASONS)
         .toList();
-  }
-
-  private List<Dpmo> dpmo() {
-    List<Dpmo> all = new ArrayList<>();
-    for (Stage stage : Stage.values()) {
-      List<PhotoLine> lines =
-          photos.stream().filter(line -> line.subject().stage() == stage).toList();
-      if (!lines.isEmpty()) {
-        all.add(dpmo(Optional.of(stage), lines));
-      }
-    }
-    all.add(dpmo(Optional.empty(), lastStages(photos)));
-    return all;
-  }
-
-  private Dpmo dpmo(Optional<Stage> stage, List<PhotoLine> lines) {
-    ClusterRate.Builder rate = new ClusterRate.Builder();
-    lines.forEach(
-        line -> rate.add(board(line), line.tally().count(Verdict.DEFECT), line.tally().judged()));
-    int legs = 0;
-    for (List<String> board : lines.stream().map(DayGatherer::board).distinct().toList()) {
-      LegCount count = LegCount.of(record.life(board.get(0), board.get(1)), stage.map(Stage::id));
-      rate.add(board, count.defects(), count.judged());
-      legs += count.judged();
-    }
-    return new Dpmo(stage, rate.rate(), legs);
   }
 }

@@ -7,10 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import leadlight.app.output.FaultLog;
+import leadlight.app.output.Version;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.model.UserError;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -21,6 +24,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "leadlight-archive",
     mixinStandardHelpOptions = true,
+    versionProvider = ArchiveMain.VersionLine.class,
     description = "Reads an archive of photos again, many at once. It never certifies a board.")
 public final class ArchiveMain {
 
@@ -30,6 +34,17 @@ public final class ArchiveMain {
   @Spec private CommandSpec spec;
 
   private ArchiveMain() {}
+
+  /** What {@code --version} prints: the program's, and what its results are kept under. */
+  static final class VersionLine implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+      return new String[] {
+        "leadlight-archive " + Version.number() + "; reads as version " + PhotoScoring.version()
+      };
+    }
+  }
 
   /** Runs a command and leaves with its exit status. */
   public static void main(String[] args) {
@@ -43,22 +58,22 @@ public final class ArchiveMain {
     command.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     command.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
     command.setParameterExceptionHandler(ArchiveMain::misused);
-    command.setExecutionExceptionHandler(
-        (e, line, parsed) -> {
-          if (e instanceof UserError wrong) {
-            line.getErr().println("leadlight-archive: " + wrong.getMessage());
-            return ExitStatus.UNUSABLE.code();
-          }
-          line.getErr()
-              .println(
-                  "leadlight-archive: "
-                      + String.valueOf(e.getMessage()).lines().findFirst().orElse("")
-                      + " ("
-                      + e.getClass().getSimpleName()
-                      + ")");
-          return ExitStatus.FAULT.code();
-        });
-    return command.execute(args);
+    command.setExecutionExceptionHandler((e, line, parsed) -> failed(line, e));
+    try {
+      return command.execute(args);
+    } catch (Error e) {
+      // What the machine refuses, as memory or a library: no stack trace on the terminal either.
+      return failed(command, e);
+    }
+  }
+
+  private static int failed(CommandLine command, Throwable e) {
+    if (e instanceof UserError) {
+      command.getErr().println("leadlight-archive: " + e.getMessage());
+      return ExitStatus.UNUSABLE.code();
+    }
+    command.getErr().println("leadlight-archive: " + FaultLog.write(e));
+    return ExitStatus.FAULT.code();
   }
 
   private static int misused(ParameterException e, String[] args) {
@@ -66,7 +81,11 @@ public final class ArchiveMain {
     return ExitStatus.UNUSABLE.code();
   }
 
-  @Command(name = "read", description = "Reads the photos of a table that were not read yet.")
+  @Command(
+      name = "read",
+      mixinStandardHelpOptions = true,
+      versionProvider = VersionLine.class,
+      description = "Reads the photos of a table that were not read yet.")
   int read(
       @Parameters(paramLabel = "TABLE", description = "CSV: photo, connector or leads and pitch_mm")
           Path table,
@@ -96,7 +115,11 @@ public final class ArchiveMain {
     }
   }
 
-  @Command(name = "rates", description = "How many joints are defects, by what they share.")
+  @Command(
+      name = "rates",
+      mixinStandardHelpOptions = true,
+      versionProvider = VersionLine.class,
+      description = "How many joints are defects, by what they share.")
   int rates(
       @Parameters(paramLabel = "FOLDER", description = "The archive.") String archive,
       @Option(
@@ -104,7 +127,10 @@ public final class ArchiveMain {
               required = true,
               description = "connector, pin, lamp, site or version.")
           String by,
-      @Option(names = "--version", paramLabel = "V", description = "Of one version of the reader.")
+      @Option(
+              names = "--of",
+              paramLabel = "V",
+              description = "Of the opinions of one version (default: of each version).")
           String version) {
     Session.with(spark -> Rates.of(new Results(spark, archive), by, version)).forEach(this::say);
     return ExitStatus.GOOD.code();
@@ -112,11 +138,23 @@ public final class ArchiveMain {
 
   @Command(
       name = "changes",
+      mixinStandardHelpOptions = true,
+      versionProvider = VersionLine.class,
       description = "What changed between two versions, and which joints to look at again.")
   int changes(
       @Parameters(paramLabel = "FOLDER", description = "The archive.") String archive,
-      @Option(names = "--before", required = true, paramLabel = "V") String before,
-      @Option(names = "--after", required = true, paramLabel = "V") String after,
+      @Option(
+              names = "--before",
+              required = true,
+              paramLabel = "V",
+              description = "The one version.")
+          String before,
+      @Option(
+              names = "--after",
+              required = true,
+              paramLabel = "V",
+              description = "The other version.")
+          String after,
       @Option(
               names = "--joints",
               paramLabel = "FOLDER",

@@ -224,20 +224,13 @@ class ArchiveTest {
   }
 
   @Test
-  void theProgramRefusesInALine() {
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int status =
-        ArchiveMain.run(
-            new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            "read",
-            temp.resolve("no.csv").toString(),
-            "--out",
-            archive);
-    assertThat(status).isEqualTo(2);
-    assertThat(err.toString(StandardCharsets.UTF_8))
-        .contains("no.csv cannot be read")
-        .hasLineCount(1);
+  void ratesAreOfTheVersionThatIsAskedFor() {
+    Results results = new Results(spark, archive);
+    assertThat(Rates.of(results, "site", PhotoScoring.version()))
+        .isEqualTo(Rates.of(results, "site", null));
+    assertThatThrownBy(() -> Rates.of(results, "site", "older"))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("holds nothing of version older");
   }
 
   @Test

@@ -125,6 +125,7 @@ public final class ArchiveMain {
       @Option(
               names = "--by",
               required = true,
+              paramLabel = "WHAT",
               description = "connector, pin, lamp, site or version.")
           String by,
       @Option(

@@ -101,6 +101,20 @@ class ScoreAgainTest {
   }
 
   @Test
+  void aJobIsNoOtherForBeginningOrCountingAlike() {
+    Path out = folder.resolve("out");
+    plainly(out, "--job", "4", "--by", "Ada");
+    score(out);
+    assertThat(plainly(out, "--job", "04", "--by", "Ada").out())
+        .contains("recorded as scoring 3: 04,");
+    assertThat(plainly(out, "--job", "4", "--by", "Ada").out())
+        .contains("recorded as scoring 1: 4,");
+    assertThat(plainly(out, "--job", "0412", "--by", "Ada").out())
+        .contains("recorded as scoring 2: 0412 logger Weir Lane,");
+    assertThat(troubles()).isEmpty();
+  }
+
+  @Test
   void theRecordIsMindedWhereWhatLiesBesideItIsElsewhere() throws IOException {
     Path out = folder.resolve("out");
     score(out);

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import java.util.function.UnaryOperator;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.FindingKind;
 import leadlight.model.Opinions;
@@ -33,11 +35,6 @@ class JoinedRowTest {
   private static final AcceptanceSet LIMITS = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
 
   private static ScoredPhoto otherFile(ScoredPhoto photo, List<Note> notes) {
-    return otherFile(photo, photo.joints(), notes);
-  }
-
-  private static ScoredPhoto otherFile(
-      ScoredPhoto photo, List<GradedJoint> joints, List<Note> notes) {
     PhotoInfo was = photo.photo();
     return new ScoredPhoto(
         new PhotoInfo(
@@ -52,7 +49,7 @@ class JoinedRowTest {
         photo.settings(),
         photo.row(),
         photo.view(),
-        joints,
+        photo.joints(),
         photo.verdict(),
         notes,
         photo.fitness(),
@@ -78,8 +75,11 @@ class JoinedRowTest {
     }
   }
 
-  @Test
-  void whatOnePhotoShowsSoundAndAnotherFaultyIsLeftToTheBench() {
+  /** What two photos of one row come to where a sound joint of the first is changed in either. */
+  private static void join(
+      UnaryOperator<GradedJoint> inFirst,
+      UnaryOperator<GradedJoint> inOther,
+      BiConsumer<GradedJoint, GradedJoint> soundAndJoined) {
     RowSpec row = RowSpec.plain(12, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
     Settings settings = new Settings(row, 2, LIMITS.id(), Optional.empty(), Opinions.BOTH);
     try (Photo photo =
@@ -90,24 +90,19 @@ class JoinedRowTest {
               .filter(joint -> joint.verdict() == Verdict.ACCEPTABLE)
               .findFirst()
               .orElseThrow();
-      List<GradedJoint> joints = new ArrayList<>(scored.joints());
-      Note because = new NoteOfRow.UnsolderedByBench("ring");
-      joints.set(
-          sound.pin() - 1, OpenByJoin.of(sound, 0.99, because, LIMITS.rule(FindingKind.OPEN, 2)));
-      ScoredPhoto faulty = otherFile(scored, joints, scored.rowNotes());
-
-      ScoredPhoto joined =
+      int at = sound.pin() - 1;
+      ScoredPhoto first = with(scored, at, inFirst.apply(sound));
+      ScoredPhoto other = otherFile(with(scored, at, inOther.apply(sound)), scored.rowNotes());
+      List<GradedJoint> joined =
           new JoinedRow(LIMITS)
               .of(
                   List.of(
-                      new JoinedRow.View(photo.frame(), scored),
-                      new JoinedRow.View(photo.frame(), faulty)))
-              .scored();
-
-      assertThat(joined.joints().get(sound.pin() - 1).doubts())
-          .containsExactly(
-              new Doubt.PhotosDiffer("nudge-007-a.jpg", FindingKind.OPEN, "other.jpg"));
-      assertThat(joined.joints())
+                      new JoinedRow.View(photo.frame(), first),
+                      new JoinedRow.View(photo.frame(), other)))
+              .scored()
+              .joints();
+      soundAndJoined.accept(sound, joined.get(at));
+      assertThat(joined)
           .filteredOn(joint -> joint.pin() != sound.pin())
           .extracting(GradedJoint::verdict)
           .containsExactlyElementsOf(
@@ -116,6 +111,87 @@ class JoinedRowTest {
                   .map(GradedJoint::verdict)
                   .toList());
     }
+  }
+
+  private static ScoredPhoto with(ScoredPhoto photo, int at, GradedJoint joint) {
+    List<GradedJoint> joints = new ArrayList<>(photo.joints());
+    joints.set(at, joint);
+    return new ScoredPhoto(
+        photo.photo(),
+        photo.settings(),
+        photo.row(),
+        photo.view(),
+        joints,
+        photo.verdict(),
+        photo.rowNotes(),
+        photo.fitness(),
+        photo.notVisible(),
+        photo.cautions());
+  }
+
+  private static GradedJoint faulty(GradedJoint joint) {
+    Note because = new NoteOfRow.UnsolderedByBench("ring");
+    return OpenByJoin.of(joint, 0.99, because, LIMITS.rule(FindingKind.OPEN, 2));
+  }
+
+  private static GradedJoint judged(GradedJoint joint, Verdict verdict, Doubt... doubts) {
+    return new GradedJoint(
+        joint.joint(), verdict, List.of(), joint.checks(), List.of(doubts), List.of());
+  }
+
+  private static GradedJoint indicated(GradedJoint joint) {
+    return judged(joint, Verdict.PROCESS_INDICATOR);
+  }
+
+  private static GradedJoint doubtful(GradedJoint joint) {
+    return judged(joint, Verdict.UNJUDGED, new Doubt.Glare(0.4));
+  }
+
+  @Test
+  void whatOnePhotoShowsSoundAndAnotherFaultyIsLeftToTheBench() {
+    join(
+        UnaryOperator.identity(),
+        JoinedRowTest::faulty,
+        (sound, joined) ->
+            assertThat(joined.doubts())
+                .containsExactly(
+                    new Doubt.PhotosDiffer("nudge-007-a.jpg", FindingKind.OPEN, "other.jpg")));
+  }
+
+  @Test
+  void whatOnePhotoShowsSolderedButUntidyAndAnotherFaultyIsLeftToTheBenchToo() {
+    join(
+        JoinedRowTest::faulty,
+        JoinedRowTest::indicated,
+        (sound, joined) ->
+            assertThat(joined.doubts())
+                .containsExactly(
+                    new Doubt.PhotosDiffer("other.jpg", FindingKind.OPEN, "nudge-007-a.jpg")));
+  }
+
+  @Test
+  void untidyInOnePhotoAndSoundInAnotherIsNoContradiction() {
+    join(
+        JoinedRowTest::indicated,
+        UnaryOperator.identity(),
+        (sound, joined) -> assertThat(joined.verdict()).isEqualTo(sound.verdict()));
+  }
+
+  @Test
+  void whatOnePhotoCallsFaultyNoDoubtfulOneMakesGood() {
+    join(
+        JoinedRowTest::doubtful,
+        JoinedRowTest::faulty,
+        (sound, joined) ->
+            assertThat(joined.doubts()).containsExactly(new Doubt.ToSettle(FindingKind.OPEN)));
+  }
+
+  @Test
+  void doubtfulInOnePhotoAndSoundInAnotherIsJudgedByBoth() {
+    join(
+        JoinedRowTest::doubtful,
+        UnaryOperator.identity(),
+        (sound, joined) -> assertThat(joined.verdict()).isEqualTo(sound.verdict()));
   }
 
   @Test

@@ -1,9 +1,10 @@
-"""How often intervals by cluster hold: the first tables of docs/quality-coverage.md, by NumPy and SciPy.
+"""How often intervals by cluster hold: the first four tables of docs/quality-coverage.md, by NumPy and SciPy.
 
     python coverage.py [STUDIES]
 
 The arithmetic of leadlight.statistics.ClusterFit once more: beta-binomial counts, Jeffreys' prior of
-the share, Beta(1, 4) of the likeness; never narrower than Wilson's interval of each unit alone.
+the share, Beta(1, 4) of the likeness; never narrower than Wilson's interval of each unit alone, nor, where every
+cluster is hit as a whole or not at all, than Wilson's of clusters.
 """
 import sys
 
@@ -12,9 +13,11 @@ from scipy.special import gammaln
 from scipy.stats import norm
 
 Z = norm.ppf(.975)
-LOGITS = np.linspace(np.log(1e-5), np.log(.97 / .03), 300)
+LOGITS = np.linspace(np.log(1e-5), np.log(.999 / .001), 350)
 SHARES = 1 / (1 + np.exp(-LOGITS))
-LIKENESSES = 1 - (1 - (np.arange(32) + .5) / 32) ** (1 / 4)
+ODDS = np.exp(np.linspace(-9.2, 9.2, 48))
+LIKENESSES = ODDS / (1 + ODDS)
+PRIOR = np.log(LIKENESSES) - 4 * np.log(1 + ODDS)
 
 
 def wilson(share, size):
@@ -27,7 +30,7 @@ def wilson(share, size):
 def logs(size):
     """Logarithm of the likelihood of each count of a cluster, by share and likeness."""
     count = np.arange(size + 1)[:, None, None]
-    weight = ((1 - LIKENESSES) / LIKENESSES)[None, None, :]
+    weight = 1 / ODDS[None, None, :]
     a, b = SHARES[None, :, None] * weight, (1 - SHARES)[None, :, None] * weight
     return (gammaln(a + count) - gammaln(a) + gammaln(b + size - count) - gammaln(b)
             - gammaln(a + b + size) + gammaln(a + b)).reshape(size + 1, -1)
@@ -47,12 +50,17 @@ def held(share, likeness, clusters, size, studies, kinds):
     counts = dice.binomial(size, own)
     table = np.apply_along_axis(lambda c: np.bincount(c, minlength=size + 1), 1, counts)
     fit = (table.astype(float) @ logs(size)).reshape(studies, len(SHARES), -1)
-    fit += .5 * (np.log(SHARES) + np.log(1 - SHARES))[None, :, None]
+    fit += .5 * (np.log(SHARES) + np.log(1 - SHARES))[None, :, None] + PRIOR[None, None, :]
     weights = np.exp(fit - fit.max((1, 2), keepdims=True)).sum(2)
     below = (weights / weights.sum(1, keepdims=True)).cumsum(1)
     alone = wilson(counts.sum(1) / (clusters * size), clusters * size)
     lower = np.minimum(SHARES[(below < .025).sum(1)], alone[0])
     upper = np.maximum(SHARES[np.minimum((below < .975).sum(1), len(SHARES) - 1)], alone[1])
+    hit = (counts > 0).sum(1)
+    whole = ((counts == 0) | (counts == size)).all(1) & (hit > 0) & (hit < clusters)
+    each = wilson(hit / clusters, clusters)
+    lower = np.where(whole, np.minimum(lower, each[0]), lower)
+    upper = np.where(whole, np.maximum(upper, each[1]), upper)
     return (np.mean((lower <= share) & (share <= upper)), np.mean(lower > share),
             np.mean(upper < share), np.mean((alone[0] <= share) & (share <= alone[1])))
 
@@ -74,3 +82,5 @@ if __name__ == "__main__":
            for k, m in ((20, 2), (16, 5), (16, 57), (16, 200))], STUDIES)
     lines([(p, r, k, m) for p in (.02, .04) for r in (.05, .1, .3)
            for k, m in ((20, 19), (40, 19), (100, 19), (16, 57))], STUDIES, kinds=True)
+    lines([(p, r, k, m) for p in (.02, .05, .2) for r in (.6, .85, .95)
+           for k, m in ((10, 19), (20, 19), (40, 19), (100, 19), (20, 5))], STUDIES)

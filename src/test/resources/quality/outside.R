@@ -28,12 +28,13 @@ w <- sapply(items, function(i) cohen(ab[ab$item != i, ]))
 h <- qt(.975, length(w) - 1) * sqrt((length(w) - 1) / length(w) * sum((w - mean(w))^2)) / (1 - v)
 put("aiag A and B", c(v, 1 - (1 - v) * exp(h), 1 - (1 - v) * exp(-h)))
 
-# Share and likeness of beta-binomial counts: Jeffreys' prior, likeness Beta(1, 4); ends and mean likeness.
+# Share and likeness of beta-binomial counts: Jeffreys' prior, likeness Beta(1, 4), even in both logits; ends and mean likeness.
 clusters <- function(y, n, b = 4) {
   u <- aggregate(w ~ y + n, data.frame(y = y, n = n, w = 1), sum)
-  x <- seq(-20, 20, length.out = 4001); r <- 1 - (1 - (seq_len(200) - .5) / 200)^(1 / b)
-  l <- sapply(r, function(r) { a <- plogis(x) * (1 - r) / r; z <- plogis(-x) * (1 - r) / r
-    .5 * (plogis(x, log.p = TRUE) + plogis(-x, log.p = TRUE)) +
+  x <- seq(-20, 20, length.out = 4001); v <- seq(-12, 12, length.out = 481); r <- plogis(v)
+  l <- sapply(v, function(v) { s <- exp(-v); a <- plogis(x) * s; z <- plogis(-x) * s
+    plogis(v, log.p = TRUE) + b * plogis(-v, log.p = TRUE) +
+      .5 * (plogis(x, log.p = TRUE) + plogis(-x, log.p = TRUE)) +
       rowSums(sapply(seq_len(nrow(u)), function(i) u$w[i] * (lbeta(a + u$y[i], z + u$n[i] - u$y[i]) - lbeta(a, z)))) })
   w <- exp(l - max(l)); m <- rowSums(w); s <- cumsum((c(0, head(m, -1)) + m) / 2)
   c(plogis(approx(s / max(s), x, c(.025, .975), ties = "ordered")$y), sum(t(w) * r) / sum(w))
@@ -43,6 +44,8 @@ put("clusters, no fault", clusters(rep(0, 5), rep(19, 5)))
 put("clusters, uneven photos", clusters(c(0, 0), c(1, 19)))
 put("clusters, even photos", clusters(rep(2, 30), rep(20, 30)))
 put("clusters, many photos", clusters(c(rep(0, 100), 1, 2, 3), rep(19, 103)))
+put("clusters, whole photos", clusters(c(rep(0, 190), rep(19, 10)), rep(19, 200)))
+put("clusters, nearly whole photos", clusters(c(rep(0, 95), 19, 19, 18, 19, 17), rep(19, 100)))
 
 # Variance components by REML: AIAG gauge study, whole and with readings left out.
 suppressMessages(library(nlme))

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import leadlight.data.DataFile;
 import org.apache.commons.numbers.gamma.LogGamma;
 
@@ -16,7 +17,8 @@ import org.apache.commons.numbers.gamma.LogGamma;
  * are weighed by how well they fit, after the prior of {@code models/statistics/clusters.json}. The
  * share has Jeffreys' prior; its interval is the middle 95 % of what the data leave (Brown, Cai and
  * DasGupta 2001, Statistical Science 16:101-133, for units that stand alone). By two passes over a
- * grid in the logit of the share, the second where the first left any weight.
+ * grid even in the logits of both, the second where the first left any weight: so clusters that are
+ * hit as a whole or not at all, with a likeness next to 1, are told as finely as clusters of none.
  *
  * @param lower lower end of the 95 % interval of the share
  * @param upper upper end
@@ -31,79 +33,104 @@ record ClusterFit(double lower, double upper, double likeness) {
   /** Logit of the first and last share looked at: two in a thousand million from either end. */
   private static final double FARTHEST = 20;
 
+  /** Logit of the least and greatest likeness: one in ten thousand from either end. */
+  private static final double ALIKE = 9.2;
+
   /** Logarithm of a weight, by the largest, from which on down nothing is to be seen any more. */
   private static final double NOTHING = -25;
 
   /** Fits what has a unit at least. */
   static ClusterFit of(List<ClusterRate.Part> parts) {
     Likelihood likelihood = new Likelihood(parts);
-    Grid coarse = new Grid(likelihood, -FARTHEST, FARTHEST, COARSE);
-    return new Grid(likelihood, coarse.firstSeen(), coarse.lastSeen(), FINE).fit();
+    Axis shares = new Axis(-FARTHEST, FARTHEST, COARSE);
+    Axis likenesses = new Axis(-ALIKE, ALIKE, LIKENESSES);
+    Grid coarse = new Grid(likelihood, shares, likenesses);
+    Axis finer = shares.where(coarse.bestOfShares(), FINE);
+    return new Grid(likelihood, finer, likenesses.where(coarse.bestOfLikenesses(), LIKENESSES))
+        .fit();
+  }
+
+  /** Places that are even in a logit. */
+  private record Axis(double from, double to, int count) {
+
+    double step() {
+      return (to - from) / (count - 1);
+    }
+
+    /** Value and rest to 1 at a place, which may lie between two. */
+    double value(double place) {
+      return 1 / (1 + Math.exp(-(from + place * step())));
+    }
+
+    double rest(double place) {
+      return 1 / (1 + Math.exp(from + place * step()));
+    }
+
+    /** The part that any weight was seen in. */
+    Axis where(double[] best, int places) {
+      double least = Arrays.stream(best).max().orElseThrow() + NOTHING;
+      int first = 0;
+      while (best[first] < least) {
+        first++;
+      }
+      int last = best.length - 1;
+      while (best[last] < least) {
+        last--;
+      }
+      return new Axis(
+          from + step() * Math.max(0, first - 1),
+          from + step() * Math.min(count - 1, last + 1),
+          places);
+    }
   }
 
   /** How well shares and likenesses fit, on a grid of both. */
   private static final class Grid {
 
-    private final double from;
-    private final double step;
-    private final double[] likenesses = new double[LIKENESSES];
+    private final Axis shares;
+    private final Axis likenesses;
     private final double[][] logs;
 
-    /** Logarithm of the largest weight of each share. */
-    private final double[] best;
-
-    Grid(Likelihood likelihood, double from, double to, int shares) {
-      this.from = from;
-      step = (to - from) / (shares - 1);
-      for (int j = 0; j < LIKENESSES; j++) {
-        // Middles of parts that the prior makes equally likely: Beta(1, b) has this quantile.
-        double quantile = (j + 0.5) / LIKENESSES;
-        likenesses[j] = 1 - Math.pow(1 - quantile, 1 / Rules.BUILT_IN.likenessPrior());
-      }
-      logs = new double[shares][LIKENESSES];
-      best = new double[shares];
-      for (int i = 0; i < shares; i++) {
-        double share = 1 / (1 + Math.exp(-(from + i * step)));
-        double rest = 1 / (1 + Math.exp(from + i * step));
+    Grid(Likelihood likelihood, Axis shares, Axis likenesses) {
+      this.shares = shares;
+      this.likenesses = likenesses;
+      logs = new double[shares.count][likenesses.count];
+      for (int i = 0; i < shares.count; i++) {
+        double share = shares.value(i);
+        double rest = shares.rest(i);
         double prior = Rules.BUILT_IN.sharePrior() * (Math.log(share) + Math.log(rest));
-        for (int j = 0; j < LIKENESSES; j++) {
-          double size = (1 - likenesses[j]) / likenesses[j];
-          logs[i][j] = prior + likelihood.log(share * size, rest * size);
+        for (int j = 0; j < likenesses.count; j++) {
+          double alike = likenesses.value(j);
+          double unlike = likenesses.rest(j);
+          // Beta(1, b) in the logit: r (1 - r)^b.
+          double own = Math.log(alike) + Rules.BUILT_IN.likenessPrior() * Math.log(unlike);
+          double size = unlike / alike;
+          logs[i][j] = prior + own + likelihood.log(share * size, rest * size);
         }
-        best[i] = Arrays.stream(logs[i]).max().orElseThrow();
       }
     }
 
-    private double most() {
-      return Arrays.stream(best).max().orElseThrow();
+    /** Logarithm of the largest weight of each share. */
+    double[] bestOfShares() {
+      return Arrays.stream(logs).mapToDouble(it -> Arrays.stream(it).max().orElseThrow()).toArray();
     }
 
-    double firstSeen() {
-      int i = 0;
-      while (best[i] < most() + NOTHING) {
-        i++;
-      }
-      return from + step * Math.max(0, i - 1);
-    }
-
-    double lastSeen() {
-      int i = best.length - 1;
-      while (best[i] < most() + NOTHING) {
-        i--;
-      }
-      return from + step * Math.min(best.length - 1, i + 1);
+    double[] bestOfLikenesses() {
+      return IntStream.range(0, likenesses.count)
+          .mapToDouble(j -> Arrays.stream(logs).mapToDouble(it -> it[j]).max().orElseThrow())
+          .toArray();
     }
 
     ClusterFit fit() {
-      double most = most();
-      double[] weights = new double[best.length];
+      double most = Arrays.stream(bestOfShares()).max().orElseThrow();
+      double[] weights = new double[shares.count];
       double sum = 0;
       double alike = 0;
       for (int i = 0; i < weights.length; i++) {
-        for (int j = 0; j < LIKENESSES; j++) {
+        for (int j = 0; j < likenesses.count; j++) {
           double weight = Math.exp(logs[i][j] - most);
           weights[i] += weight;
-          alike += weight * likenesses[j];
+          alike += weight * likenesses.value(j);
         }
         sum += weights[i];
       }
@@ -124,7 +151,7 @@ record ClusterFit(double lower, double upper, double likeness) {
         i++;
         more = (weights[i - 1] + weights[i]) / 2;
       }
-      return 1 / (1 + Math.exp(-(from + step * (i - 1 + wanted / more))));
+      return shares.value(i - 1 + wanted / more);
     }
   }
 

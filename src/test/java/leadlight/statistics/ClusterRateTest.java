@@ -36,6 +36,18 @@ class ClusterRateTest {
     return counts;
   }
 
+  private static List<Integer> nearlyWhole() {
+    List<Integer> counts = new ArrayList<>(Collections.nCopies(95, 0));
+    counts.addAll(List.of(19, 19, 18, 19, 17));
+    return counts;
+  }
+
+  private static List<Integer> whole() {
+    List<Integer> counts = new ArrayList<>(Collections.nCopies(190, 0));
+    counts.addAll(Collections.nCopies(10, 19));
+    return counts;
+  }
+
   @Test
   void unitsThatStandAloneGiveWilsonsInterval() {
     ClusterRate.Builder each = new ClusterRate.Builder();
@@ -54,7 +66,8 @@ class ClusterRateTest {
         Arguments.of("no fault", rate(19, 0, 0, 0, 0, 0)),
         Arguments.of("uneven photos", new ClusterRate(List.of(part(0, 1), part(0, 19)))),
         Arguments.of("even photos", rate(20, Collections.nCopies(30, 2))),
-        Arguments.of("many photos", rate(19, many())));
+        Arguments.of("many photos", rate(19, many())),
+        Arguments.of("nearly whole photos", rate(19, nearlyWhole())));
   }
 
   @ParameterizedTest
@@ -124,11 +137,39 @@ class ClusterRateTest {
    */
   @Test
   void photosThatAreBadAsAWholeTellNoMoreThanSoManyUnits() {
-    List<Integer> counts = new ArrayList<>(Collections.nCopies(190, 0));
-    counts.addAll(Collections.nCopies(10, 19));
-    ClusterRate rate = rate(19, counts);
+    ClusterRate rate = rate(19, whole());
     assertThat(rate.upper()).isGreaterThanOrEqualTo(new Rate(10, 200).upper());
     assertThat(rate.lower()).isLessThanOrEqualTo(new Rate(10, 200).lower());
     assertThat(new Rate(10, 200).upper()).isCloseTo(0.0896, within(0.0005));
+  }
+
+  /**
+   * R, {@code outside.R}: likeness next to 1, and more than a plain grid up to 0.67 let through.
+   */
+  @Test
+  void wholePhotosAreFoundToBeAsAlikeAsTheyAre() {
+    ClusterRate rate = rate(19, whole());
+    ClusterFit fit = ClusterFit.of(whole().stream().map(count -> part(count, 19)).toList());
+
+    assertThat(fit.lower()).isCloseTo(wholeInR(0), withinPercentage(1));
+    assertThat(fit.upper()).isCloseTo(wholeInR(1), withinPercentage(1));
+    assertThat(fit.likeness()).isCloseTo(wholeInR(2), within(0.005)).isGreaterThan(0.9);
+    assertThat(rate.designEffect()).isGreaterThan(0.9 * 19);
+  }
+
+  private static double wholeInR(int figure) {
+    return OutsideR.figure("clusters, whole photos", figure);
+  }
+
+  @Test
+  void aPhotoThatIsHitInPartLeavesWholePhotosAlike() {
+    List<Integer> counts = new ArrayList<>(whole());
+    counts.set(counts.size() - 1, 18);
+
+    ClusterRate rate = rate(19, counts);
+
+    assertThat(rate.designEffect()).isGreaterThan(0.85 * 19);
+    assertThat(rate.upper() - rate.lower())
+        .isGreaterThan(3 * (rate.plain().upper() - rate.plain().lower()));
   }
 }

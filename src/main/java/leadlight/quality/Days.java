@@ -37,13 +37,16 @@ public final class Days {
     return Integer.parseInt(matcher.group(group));
   }
 
-  /** Dates by time, numbers by size, all else as text. */
+  /** Dates by time, numbers by size, stages as the work goes, all else as text. */
   public static Comparator<String> order(List<String> names) {
     if (names.stream().allMatch(name -> of(name).isPresent())) {
       return Comparator.comparing(name -> of(name).orElseThrow());
     }
     if (names.stream().allMatch(name -> name.matches("\\d{1,9}"))) {
       return Comparator.comparing(Integer::valueOf);
+    }
+    if (names.stream().allMatch(name -> Stages.place(name).isPresent())) {
+      return Comparator.comparing(name -> Stages.place(name).orElseThrow());
     }
     return Comparator.naturalOrder();
   }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import leadlight.model.UserError;
 
 /**
@@ -23,9 +24,14 @@ public final class Table {
   private final List<String> header;
   private final List<Row> rows = new ArrayList<>();
 
-  private Table(String name, List<NamedCsvRecord> records) {
+  private Table(String name, List<String> header, List<Row> rows) {
     this.name = name;
-    this.header = records.isEmpty() ? List.of() : records.get(0).getHeader();
+    this.header = header;
+    this.rows.addAll(rows);
+  }
+
+  private Table(String name, List<NamedCsvRecord> records) {
+    this(name, records.isEmpty() ? List.of() : records.get(0).getHeader(), List.of());
     records.forEach(r -> rows.add(new Row(r)));
     for (Row row : rows) {
       if (row.cells.getFieldCount() > header.size()) {
@@ -91,6 +97,11 @@ public final class Table {
   /** Whether there is a column of that name. */
   public boolean has(String column) {
     return header.contains(column);
+  }
+
+  /** The same with some of its lines alone. */
+  public Table where(Predicate<Row> keep) {
+    return new Table(name, header, rows.stream().filter(keep).toList());
   }
 
   /** The lines below the header, in order. */

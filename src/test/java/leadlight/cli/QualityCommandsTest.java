@@ -313,7 +313,7 @@ class QualityCommandsTest {
     PrintStream sink = new PrintStream(out, true, StandardCharsets.UTF_8);
     int status =
         Main.run(
-            new ByteArrayInputStream("x\na\n".repeat(13).getBytes(StandardCharsets.UTF_8)),
+            new ByteArrayInputStream("x\nAcceptable\n".repeat(13).getBytes(StandardCharsets.UTF_8)),
             sink,
             sink,
             "sample",
@@ -473,6 +473,29 @@ class QualityCommandsTest {
   }
 
   @Test
+  void aStageThatIsNamedCountsAloneInATableToo() throws IOException {
+    Path table =
+        file(
+            "stages.csv",
+            "day,board,stage,verdict",
+            "2026-11-01,a,as-received,defect",
+            "2026-11-02,a,final,acceptable");
+
+    assertThat(run("chart", table, "--stage", "as received").out())
+        .contains("1 in 1", "1 joint of other stages is left out: only as received counts.");
+    assertThat(run("chart", table).out()).contains("0 in 1", "1 joint of earlier stages");
+  }
+
+  @Test
+  void lampsThatDifferAreNotSentToWiderLimits() throws IOException {
+    Path lamps = file("lamps.csv", "group,units,count", "ring,500,5", "side,500,60");
+
+    assertThat(run("chart", lamps, "--per", "lamp").out())
+        .contains("they differ more", "unlike each other")
+        .doesNotContain("--laney");
+  }
+
+  @Test
   void zeroDefectsAreSaidToTellNothingYet() throws IOException {
     Run run = run("chart", file("j.csv", "day,verdict", "2026-11-24,acceptable"), "--kind", "dpmo");
 
@@ -489,5 +512,9 @@ class QualityCommandsTest {
     assertOneLine(run("chart", file("d.csv", "day,verdict", ",defect")), "\"day\" is empty");
     assertOneLine(run("chart", "--record", folder.resolve("none")), "no record");
     assertOneLine(run("chart", "x.csv", "--kind", "z"), "--kind z");
+    Path days = file("e.csv", "day,verdict", "2026-11-24,defect");
+    assertOneLine(run("chart", days, "--stage", "final"), "no column \"stage\"");
+    Path stages = file("f.csv", "day,stage,verdict", "2026-11-24,final,defect");
+    assertOneLine(run("chart", stages, "--stage", "after-rework"), "no line of stage after-rework");
   }
 }

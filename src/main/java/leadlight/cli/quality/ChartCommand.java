@@ -1,7 +1,9 @@
 package leadlight.cli.quality;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +15,9 @@ import leadlight.cli.terminal.PageShow;
 import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
 import leadlight.quality.Days;
+import leadlight.quality.LeftOut;
 import leadlight.quality.Page;
+import leadlight.quality.Stages;
 import leadlight.quality.Table;
 import leadlight.quality.chart.ChartData;
 import leadlight.quality.chart.ChartKind;
@@ -62,7 +66,7 @@ public final class ChartCommand implements Callable<Integer> {
       paramLabel = "COLUMN",
       defaultValue = "day",
       description =
-          "day, connector, operator, pin, stage, finding, or any column (default:"
+          "day, connector, operator, pin, stage, finding, or any column, as lamp (default:"
               + " ${DEFAULT-VALUE}).")
   private String by;
 
@@ -70,7 +74,9 @@ public final class ChartCommand implements Callable<Integer> {
 
   @Option(
       names = "--unordered",
-      description = "The groups do not follow in time; so it is for connector, operator and pin.")
+      description =
+          "The groups do not follow in time; so it is for connector, operator, lamp, pin, finding"
+              + " and stage.")
   private boolean unordered;
 
   @Option(
@@ -103,7 +109,7 @@ public final class ChartCommand implements Callable<Integer> {
   @Option(
       names = "--stage",
       paramLabel = "STAGE",
-      description = "Only this stage of the record; by default each board's last.")
+      description = "Only this stage; by default each board's last.")
   private Optional<String> stage = Optional.empty();
 
   @Option(
@@ -122,10 +128,7 @@ public final class ChartCommand implements Callable<Integer> {
     boolean rare = Set.of("g", "t").contains(kind.toLowerCase(Locale.ROOT));
     ChartKind chosen = rare ? ChartKind.P : kind();
     Optional<Table> table = data.map(file -> Table.read(file));
-    ChartData read =
-        table
-            .map(it -> ChartData.read(it, chosen, by, words.reading(false)))
-            .orElseGet(() -> ofRecord(chosen));
+    ChartData read = table.map(it -> ofTable(it, chosen)).orElseGet(() -> ofRecord(chosen));
     if (rare) {
       rare(read);
     } else {
@@ -181,17 +184,31 @@ public final class ChartCommand implements Callable<Integer> {
     return new ControlChart.Design(ordered, all ? plain.rules() : rules, baseline, laney);
   }
 
+  private ChartData ofTable(Table table, ChartKind chosen) {
+    Optional<Stage> only = stage();
+    if (only.isEmpty()) {
+      return ChartData.read(table, chosen, by, words.reading(false));
+    }
+    if (!table.has("stage")) {
+      throw new UserError(table.name() + " has no column \"stage\"; leave --stage out");
+    }
+    String id = only.get().id();
+    Table kept = table.where(row -> Stages.same(row.text("stage"), id));
+    if (kept.rows().isEmpty()) {
+      throw new UserError(table.name() + " has no line of stage " + id);
+    }
+    ChartData read = ChartData.read(kept, chosen, by, words.reading(false));
+    List<String> left = new ArrayList<>(read.left());
+    int others = table.rows().size() - kept.rows().size();
+    if (others > 0) {
+      left.add(
+          0, LeftOut.ofStages(others, "joint", "other", "only " + only.get().words() + " counts"));
+    }
+    return new ChartData(read.groups(), read.findings(), read.looked(), left);
+  }
+
   private ChartData ofRecord(ChartKind chosen) {
-    Optional<Stage> only =
-        stage.map(
-            name ->
-                Stage.of(name)
-                    .orElseThrow(
-                        () ->
-                            new UserError(
-                                "--stage "
-                                    + name
-                                    + " is none; as-received, after-rework or final")));
+    Optional<Stage> only = stage();
     try (JobRecord open = record.existing()) {
       long lost = RecordJoints.withoutRow(open);
       if (lost > 0) {
@@ -202,6 +219,16 @@ public final class ChartCommand implements Callable<Integer> {
       }
       return RecordJoints.read(open, by, only, chosen, words.reading(false));
     }
+  }
+
+  private Optional<Stage> stage() {
+    return stage.map(
+        name ->
+            Stage.of(name)
+                .orElseThrow(
+                    () ->
+                        new UserError(
+                            "--stage " + name + " is none; as-received, after-rework or final")));
   }
 
   private ChartKind kind() {

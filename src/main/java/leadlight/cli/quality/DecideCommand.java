@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -140,17 +141,22 @@ public final class DecideCommand implements Callable<Integer> {
     return units == 0
         ? List.of()
         : List.of(
-            "%d more results are filled in; the plan had decided before them, they do not count."
-                .formatted(units));
+            units == 1
+                ? "1 more result is filled in; the plan had decided before it, it does not count."
+                : "%d more results are filled in; the plan had decided before them, they do not count."
+                    .formatted(units));
   }
 
   private String asked(BufferedReader in, String item) {
-    String answer = "";
-    while (!answer.equals("a") && !answer.equals("d")) {
+    while (true) {
       streams.err().print(item + ": acceptable (a) or defect (d)? ");
-      answer = line(in, item);
+      String answer = line(in, item).toLowerCase(Locale.ROOT);
+      for (String word : List.of(SampleResults.GOOD, SampleResults.BAD)) {
+        if (!answer.isEmpty() && word.startsWith(answer)) {
+          return word;
+        }
+      }
     }
-    return answer.equals("a") ? SampleResults.GOOD : SampleResults.BAD;
   }
 
   private static String line(BufferedReader in, String item) {

@@ -161,9 +161,13 @@ public final class ChartPages {
       return "; limits are %s times as wide (Laney's p' and u', 2002)"
           .formatted(Words.fixed(chart.spread(), 2));
     }
-    return p < RULES.overdispersedP()
+    if (p >= RULES.overdispersedP()) {
+      return "";
+    }
+    return chart.design().ordered()
         ? "; they differ more, so some signals are only that: --laney widens the limits by it"
-        : "";
+        : "; they differ more. It takes joints as unlike each other: where those of one photo are"
+            + " alike, groups of few photos differ more by chance";
   }
 
   private static String falseAlarms(ControlChart chart) {

@@ -186,7 +186,7 @@ public final class OtherChartPages {
         .text(
             "Groups enter as standard deviations from the centre of the "
                 + chart.kind().word()
-                + " chart; with few counts a group that promise holds only roughly.")
+                + " chart; with few counts a group, that promise holds only roughly.")
         .page(title + " by " + by);
   }
 

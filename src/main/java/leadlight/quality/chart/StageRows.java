@@ -5,24 +5,25 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leadlight.quality.Stages;
 import leadlight.quality.Table;
 
 /** The lines of each board's last stage: defects that were mended since are not counted again. */
 public final class StageRows {
 
-  /** Stages in their order; the record's names. */
-  private static final List<String> ORDER = List.of("as-received", "after-rework", "final");
-
   private StageRows() {}
 
   /**
-   * All lines if there is no column stage or the stages are what is compared; else those of each
-   * board's last stage.
+   * All lines if there is no column stage, if the stages are what is compared, or if there is one
+   * alone; else those of each board's last stage.
    *
    * @throws leadlight.model.UserError if a stage is unknown, or stages are mixed without a board
    */
   public static List<Table.Row> last(Table table, String by) {
     if (!table.has("stage") || by.equals("stage")) {
+      return table.rows();
+    }
+    if (table.rows().stream().mapToInt(StageRows::stage).distinct().count() == 1) {
       return table.rows();
     }
     Map<List<String>, Integer> last = new HashMap<>();
@@ -49,12 +50,11 @@ public final class StageRows {
 
   /** Stage, then attempt. */
   private static int stage(Table.Row row) {
-    String name = row.text("stage").toLowerCase(java.util.Locale.ROOT).replaceAll("[\\s_]+", "-");
-    int at = ORDER.indexOf(name);
-    if (at < 0) {
-      throw row.trouble("stage", "\"" + name + "\" is no stage; " + String.join(", ", ORDER));
-    }
-    int attempt = row.maybe("attempt").isPresent() ? row.count("attempt") : 1;
-    return 1000 * at + Math.min(999, attempt);
+    String name = row.text("stage");
+    int place =
+        Stages.place(name)
+            .orElseThrow(
+                () -> row.trouble("stage", "\"" + name + "\" is no stage; " + Stages.names()));
+    return row.maybe("attempt").isPresent() ? place - 1 + row.count("attempt") : place;
   }
 }

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import leadlight.model.UserError;
 import leadlight.quality.OutsideR;
+import leadlight.quality.Stages;
 import leadlight.quality.Table;
 import leadlight.quality.grades.Reading;
 import org.junit.jupiter.api.Test;
@@ -222,11 +223,20 @@ class OtherChartsTest {
         .containsExactly(new Subgroup("2026-11-01", 1, 1), new Subgroup("2026-11-02", 1, 0));
     assertThat(last.left()).hasSize(2);
     assertThat(last.left().get(0)).startsWith("1 joint of earlier stages is left out");
-    assertThat(ChartData.read(table, ChartKind.P, "stage", WORDS).groups()).hasSize(2);
+    assertThat(ChartData.read(table, ChartKind.P, "stage", WORDS).groups())
+        .as("in the order of the work")
+        .extracting(Subgroup::name)
+        .containsExactly("as-received", "final");
+    Table received = table.where(row -> Stages.same(row.text("stage"), "as received"));
+    assertThat(ChartData.read(received, ChartKind.P, "day", WORDS).groups())
+        .containsExactly(new Subgroup("2026-11-01", 2, 2));
     assertThatThrownBy(
             () ->
                 ChartData.read(
-                    table("day,stage,verdict", "2026-11-01,final,defect"),
+                    table(
+                        "day,stage,verdict",
+                        "2026-11-01,as-received,defect",
+                        "2026-11-02,final,acceptable"),
                     ChartKind.P,
                     "day",
                     WORDS))

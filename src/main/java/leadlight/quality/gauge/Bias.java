@@ -21,6 +21,16 @@ public record Bias(int parts, Estimate mean, double p, Optional<Estimate> slope)
 
   private static final double TAIL = 0.025;
 
+  /** Whether chance alone would give as large a mean in fewer than one study in twenty. */
+  boolean isMoreThanChance() {
+    return p < 2 * TAIL;
+  }
+
+  /** Whether an interval leaves no room for none. */
+  static boolean isBeyondNone(Estimate e) {
+    return e.lower() > 0 || e.upper() < 0;
+  }
+
   /** A reading of a part whose value is known. */
   public record Known(String part, double reference, double value) {}
 

@@ -23,12 +23,30 @@ final class GaugeDecisions {
   private final Page.Builder details;
   private final Set<String> undecidable = new LinkedHashSet<>();
   private final List<String> fitness = new ArrayList<>();
+  private final List<String> bias = new ArrayList<>();
+  private final List<String> untested = new ArrayList<>();
 
   /** Risks and parts near each limit go into the details. */
   GaugeDecisions(Flips flips, GaugeRules rules, Page.Builder details) {
     this.flips = flips;
     this.rules = rules;
     this.details = details;
+  }
+
+  /** Takes whether a measure that limits are set for is read right on average. */
+  void right(String measure, Optional<Bias> known) {
+    if (known.isEmpty()) {
+      untested.add(measure);
+    }
+    known.map(b -> GaugeWords.wrong(measure, b)).ifPresent(bias::add);
+  }
+
+  private String rightness() {
+    return String.join("", bias)
+        + (untested.isEmpty()
+            ? ""
+            : " Whether %s is read right on average was not tested: --known names values that are."
+                .formatted(String.join(", ", untested)));
   }
 
   void add(ClassLimit limit, Cells cells, Spread spread, Optional<Sureness> sureness) {
@@ -121,7 +139,7 @@ final class GaugeDecisions {
         fitness.isEmpty()
             ? "No class limit applies to these measures; a tolerance of yours is named by --tolerance,"
                 + " the leads' width, for the classes' side overhang, by --lead-width."
-            : "This microscope and lamp are " + String.join("; ", fitness) + ".";
+            : "This microscope and lamp are " + String.join("; ", fitness) + "." + rightness();
     String byVerdict =
         flips.parts().isEmpty()
             ? ""
@@ -135,9 +153,10 @@ final class GaugeDecisions {
             ? ""
             : undecidable.isEmpty()
                 ? " No part was found that it cannot judge."
-                : " It cannot judge reliably: "
-                    + Words.named(List.copyOf(undecidable))
-                    + "; settle these at the bench.";
+                : " It cannot judge %s reliably: %s; settle these at the bench."
+                    .formatted(
+                        Words.count(undecidable.size(), "part"),
+                        Words.named(List.copyOf(undecidable)));
     page.strong(byLimit + byVerdict + cannot);
   }
 }

@@ -133,6 +133,9 @@ public final class GaugePages {
         .chart(GaugePlots.components(name, spread));
     drift(name);
     bias(name);
+    if (limits.stream().anyMatch(limit -> limit.measure().equals(name))) {
+      decisions.right(name, Bias.of(input.known(name)));
+    }
     for (ClassLimit limit : limits) {
       if (limit.measure().equals(name)) {
         decisions.add(limit, cells, spread, sureness);

@@ -79,6 +79,24 @@ public final class GaugeWords {
         Words.significant(e.lower()) + " to " + Words.significant(e.upper()));
   }
 
+  /** What a bias takes from the plain verdict, beginning with a blank; empty if it is chance. */
+  static String wrong(String measure, Bias b) {
+    String how =
+        b.isMoreThanChance()
+            ? "is read %s%s too %s on average"
+                .formatted(
+                    Words.significant(Math.abs(b.mean().value())),
+                    unit(measure),
+                    b.mean().value() < 0 ? "low" : "high")
+            : b.slope()
+                .filter(Bias::isBeyondNone)
+                .map(e -> "is read wrong by a share of its value")
+                .orElse("");
+    return how.isEmpty()
+        ? ""
+        : " But %s %s, which none of this allows for: see to it first.".formatted(measure, how);
+  }
+
   static String bias(Bias b, String unit) {
     String mean =
         "Bias against known values of %d parts: %s%s (%s to %s), %s."
@@ -88,7 +106,9 @@ public final class GaugeWords {
                 unit,
                 Words.significant(b.mean().lower()),
                 Words.significant(b.mean().upper()),
-                b.p() < 0.05 ? "more than chance (" + Words.p(b.p()) + ")" : "no more than chance");
+                b.isMoreThanChance()
+                    ? "more than chance (" + Words.p(b.p()) + ")"
+                    : "no more than chance");
     String slope =
         b.slope()
             .map(
@@ -98,7 +118,7 @@ public final class GaugeWords {
                             Words.percent(e.value()),
                             Words.fixed(100 * e.lower(), 1),
                             Words.percent(e.upper()),
-                            e.lower() > 0 || e.upper() < 0 ? ", more than chance" : ""))
+                            Bias.isBeyondNone(e) ? ", more than chance" : ""))
             .orElse(" Linearity needs three parts of different values.");
     return mean + slope;
   }

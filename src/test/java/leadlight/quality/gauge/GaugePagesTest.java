@@ -194,6 +194,37 @@ class GaugePagesTest {
         .hasMessageContaining("is known as 1.0 and as 2.0");
   }
 
+  /** Twenty parts whose lamps read 0.03 too low; what is known of them says so. */
+  private GaugeInput low(double known) throws IOException {
+    List<String> lines = new ArrayList<>(List.of("part,operator,trial,measure,value,reference"));
+    for (int part = 1; part <= 20; part++) {
+      for (String lamp : List.of("ring", "dome")) {
+        for (int trial = 1; trial <= 2; trial++) {
+          double value = 0.1 * part - 0.03 + 0.001 * ((part * 7 + trial * 3 + lamp.length()) % 5);
+          lines.add("p%d,%s,%d,x_mm,%.3f,%s".formatted(part, lamp, trial, value, of(part, known)));
+        }
+      }
+    }
+    return read(lines.toArray(String[]::new));
+  }
+
+  private static String of(int part, double known) {
+    return Double.isNaN(known) ? "" : "%.3f".formatted(0.1 * part + known);
+  }
+
+  @Test
+  void aGaugeThatReadsWrongOnAverageIsNotPlainlyGoodEnough() throws IOException {
+    ClassLimit limit = new ClassLimit("x_mm", 2, 1, "a drawing");
+
+    assertThat(Pages.strong(page(low(0), limit)))
+        .contains("good enough for class 2")
+        .contains("But x_mm is read 0.028")
+        .contains("mm too low on average, which none of this allows for");
+    assertThat(Pages.strong(page(low(-0.028), limit))).doesNotContain("But x_mm", "not tested");
+    assertThat(Pages.strong(page(low(Double.NaN), limit)))
+        .contains("Whether x_mm is read right on average was not tested");
+  }
+
   @Test
   void aTrendOverDaysIsTold() throws IOException {
     List<String> lines = new ArrayList<>(List.of("part,operator,trial,measure,value,day"));

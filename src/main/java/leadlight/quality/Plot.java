@@ -22,6 +22,8 @@ public record Plot(
     LINE,
     DASHED,
     POINTS,
+    /** Two points each: the ends of an interval. */
+    SPANS,
     /** Larger marks, for what needs attention. */
     ALARM,
     BARS
@@ -151,7 +153,9 @@ public record Plot(
   }
 
   private static void sample(Surface on, Style style, double x, double y) {
-    if (style == Style.LINE || style == Style.DASHED) {
+    if (style == Style.SPANS) {
+      span(on, x + 13, y - 7, y + 7);
+    } else if (style == Style.LINE || style == Style.DASHED) {
       segment(on, style, x, y, x + 26, y);
     } else {
       mark(on, style, x + 13, y);
@@ -168,11 +172,20 @@ public record Plot(
       } else if (s.style == Style.POINTS || s.style == Style.ALARM) {
         mark(on, s.style, px, py);
       }
+      if (i % 2 == 1 && s.style == Style.SPANS) {
+        span(on, px, y.at(s.points.get(i - 1)[1]), py);
+      }
       if (i > 0 && (s.style == Style.LINE || s.style == Style.DASHED)) {
         double[] before = s.points.get(i - 1);
         segment(on, s.style, x.at(before[0]), y.at(before[1]), px, py);
       }
     }
+  }
+
+  private static void span(Surface on, double x, double y0, double y1) {
+    on.line(x, y0, x, y1, GREY, 1.8);
+    on.line(x - 6, y0, x + 6, y0, GREY, 1.8);
+    on.line(x - 6, y1, x + 6, y1, GREY, 1.8);
   }
 
   private static void mark(Surface on, Style style, double x, double y) {

@@ -283,4 +283,18 @@ class PlotTest {
     assertThat(Words.count(2, "joint")).isEqualTo("2 joints");
     assertThatThrownBy(() -> Words.fixed(Double.NaN, 2)).hasMessageContaining("NaN");
   }
+
+  @Test
+  void anIntervalStandsUprightFromEndToEnd() {
+    Paper paper = draw(List.of("a", "b"), series(Plot.Style.SPANS, 0, 0, 0, 10, 1, 2, 1, 8));
+
+    List<double[]> upright =
+        paper.ofWidth(1.8).stream()
+            .filter(line -> line[0] == line[2] && Math.max(line[1], line[3]) > TOP)
+            .toList();
+    assertThat(upright).as("but for the legend's, above the frame").hasSize(2);
+    assertThat(upright.get(0)[1]).isCloseTo(BASE, within(1e-9));
+    assertThat(upright.get(0)[3]).isCloseTo(TOP, within(1e-9));
+    assertThat(upright.get(1)[0]).isCloseTo(LEFT + 0.75 * (RIGHT - LEFT), within(1e-9));
+  }
 }

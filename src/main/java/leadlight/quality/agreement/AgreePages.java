@@ -59,6 +59,9 @@ public final class AgreePages {
 
   private void setUp() {
     List<String> names = study.appraisers();
+    if (!study.appraisals().isEmpty()) {
+      page.strong(AgreeSummary.words(study.appraisals(), limits));
+    }
     page.text(
         "%s, %s: %s%s."
             .formatted(
@@ -173,12 +176,13 @@ public final class AgreePages {
                 + limits.miss().source()
                 + "; a rate is acceptable by its value, its interval says how far to trust that."
                 + " An open decision is neither missed nor a false alarm, but it is not right.")
+        .chart(AgreeSummary.plot(appraisals))
         .grid(List.of("grader", "figure", "verdict", "value (95 %)"), rows)
         .text(
             "System effectiveness, items on which all graders were right every time: "
                 + Words.rate(study.system())
-                + ". Joints of one photo are alike, so intervals count photos; as if every grade"
-                + " stood alone, misses are "
+                + ". Joints of one photo are alike, and so are grades of one item: intervals count"
+                + " photos, or items; as if every grade stood alone, misses are "
                 + String.join(
                     "; ",
                     appraisals.stream()

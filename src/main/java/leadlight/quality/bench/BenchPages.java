@@ -2,7 +2,6 @@ package leadlight.quality.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import leadlight.quality.Page;
 import leadlight.quality.Plot;
 import leadlight.quality.Plot.Series;
@@ -83,24 +82,21 @@ public final class BenchPages {
 
   private static Plot plot(BenchTally tally) {
     List<ClusterRate> rates = List.copyOf(tally.byMonth().values());
-    List<double[]> points = points(rates, ClusterRate::share);
+    List<double[]> shares = new ArrayList<>();
+    List<double[]> ends = new ArrayList<>();
+    for (int i = 0; i < rates.size(); i++) {
+      shares.add(new double[] {i, 100 * rates.get(i).share()});
+      ends.add(new double[] {i, 100 * rates.get(i).lower()});
+      ends.add(new double[] {i, 100 * rates.get(i).upper()});
+    }
     return new Plot(
         "Verdicts proved wrong at the bench",
         "month",
         "share of those tried, %",
         List.copyOf(tally.byMonth().keySet()),
         List.of(
-            new Series("95 %", Style.DASHED, points(rates, ClusterRate::upper)),
-            new Series("", Style.DASHED, points(rates, ClusterRate::lower)),
-            new Series("share", Style.LINE, points),
-            new Series("", Style.POINTS, points)));
-  }
-
-  private static List<double[]> points(
-      List<ClusterRate> rates, java.util.function.ToDoubleFunction<ClusterRate> of) {
-    return new ArrayList<>(
-        IntStream.range(0, rates.size())
-            .mapToObj(i -> new double[] {i, 100 * of.applyAsDouble(rates.get(i))})
-            .toList());
+            new Series("95 %", Style.SPANS, ends),
+            new Series("share", Style.LINE, shares),
+            new Series("", Style.POINTS, shares)));
   }
 }

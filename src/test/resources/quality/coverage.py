@@ -1,4 +1,4 @@
-"""How often intervals by cluster hold: the first four tables of docs/quality-coverage.md, by NumPy and SciPy.
+"""How often intervals by cluster hold: the first four tables of docs/quality-coverage.md and its last, by NumPy and SciPy.
 
     python coverage.py [STUDIES]
 
@@ -10,7 +10,7 @@ import sys
 
 import numpy as np
 from scipy.special import gammaln
-from scipy.stats import norm
+from scipy.stats import norm, t
 
 Z = norm.ppf(.975)
 LOGITS = np.linspace(np.log(1e-5), np.log(.999 / .001), 350)
@@ -74,6 +74,21 @@ def lines(cases, studies, kinds=False):
               " | ".join(f"{100 * rate:.1f} %" for rate in rates), "|")
 
 
+def biases(studies):
+    """Bias by part, a t interval (leadlight.quality.gauge.Bias): of these operators, and of operators at large."""
+    print("| operators | parts, trials | reproducibility to repeatability | of these operators | of operators at large |")
+    print("|---|---|---|---|---|")
+    dice = np.random.default_rng(2026)
+    for operators, parts, trials in ((1, 10, 3), (3, 10, 3), (3, 10, 2), (6, 10, 3)):
+        for spread in (0, .5, 1.15):
+            own = dice.normal(0, spread, (studies, operators))
+            read = own[:, None, :] + dice.normal(0, 1 / np.sqrt(trials), (studies, parts, operators))
+            part = read.mean(2)
+            mean, half = part.mean(1), t.ppf(.975, parts - 1) * part.std(1, ddof=1) / np.sqrt(parts)
+            print(f"| {operators} | {parts}, {trials} | {spread:g} | {100 * np.mean(abs(mean - own.mean(1)) < half):.1f} % |"
+                  f" {100 * np.mean(abs(mean) < half):.1f} % |")
+
+
 if __name__ == "__main__":
     STUDIES = int(sys.argv[1]) if len(sys.argv) > 1 else 1000
     lines([(p, r, k, 19) for p in (.005, .02, .04) for r in (0, .05, .1, .3) for k in (10, 20, 40, 100)],
@@ -84,3 +99,4 @@ if __name__ == "__main__":
            for k, m in ((20, 19), (40, 19), (100, 19), (16, 57))], STUDIES, kinds=True)
     lines([(p, r, k, m) for p in (.02, .05, .2) for r in (.6, .85, .95)
            for k, m in ((10, 19), (20, 19), (40, 19), (100, 19), (20, 5))], STUDIES)
+    biases(20 * STUDIES)

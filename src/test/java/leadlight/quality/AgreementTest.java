@@ -167,6 +167,30 @@ class AgreementTest {
     double distance = 1 - interval.value();
     assertThat(Math.log((1 - interval.lower()) / distance) * distance / 2.0452296421327)
         .isCloseTo(Outside.figure("jackknife error fleiss"), within(1e-12));
+    assertR(kappa, 0);
+    assertR(calls.ac1(), 1);
+  }
+
+  /** R, straight from the papers of Fleiss 1971 and Gwet 2008: kappa and AC1 with their ends. */
+  private static void assertR(Coefficient coefficient, int which) {
+    Estimate interval = coefficient.interval().orElseThrow();
+    assertThat(interval.value()).isCloseTo(OutsideR.figure("fleiss", which), within(1e-12));
+    assertThat(interval.lower()).isCloseTo(OutsideR.figure("fleiss lower", which), within(1e-9));
+    assertThat(interval.upper()).isCloseTo(OutsideR.figure("fleiss upper", which), within(1e-9));
+  }
+
+  /** R, the AIAG study: Cohen's kappa of A and B with its ends, an item left out at a time. */
+  @Test
+  void repeatsOfAnItemAreNotCountedAsIndependent() {
+    Grades grades = Grades.of(Grades.read(Outside.FOLDER.resolve("aiag-attribute.csv"), PASS_FAIL));
+    AgreementStudy.Pair pair =
+        new AgreementStudy(grades, PASS_FAIL, Optional.of("reference")).pairs().get(0);
+    Estimate kappa = pair.calls().kappa().interval().orElseThrow();
+
+    assertThat(List.of(pair.one(), pair.other())).containsExactly("A", "B");
+    assertThat(kappa.value()).isCloseTo(OutsideR.figure("aiag A and B", 0), within(1e-12));
+    assertThat(kappa.lower()).isCloseTo(OutsideR.figure("aiag A and B", 1), within(1e-9));
+    assertThat(kappa.upper()).isCloseTo(OutsideR.figure("aiag A and B", 2), within(1e-9));
   }
 
   @Test

@@ -120,9 +120,29 @@ class GaugeTest {
     assertThat(flips.operators().get("ring").plain()).isEqualTo(new Rate(0, 3));
     assertThat(flips.operators().get("dome").plain()).isEqualTo(new Rate(1, 2));
     assertThat(flips.undecided()).containsEntry("a", new Rate(1, 3));
-    assertThat(flips.flipping()).isEqualTo(new Rate(1, 2));
+    assertThat(flips.flipping().plain()).isEqualTo(new Rate(1, 2));
     assertThat(flips.verdicts().plain()).isEqualTo(new Rate(1, 5));
     assertThat(flips.verdicts().clusters()).as("by part").isEqualTo(2);
+  }
+
+  @Test
+  void aBlurredPhotoThatChangesAllJointsOfABoardIsOneBoardsWord() {
+    List<Flips.Said> verdicts = new ArrayList<>();
+    for (int joint = 0; joint < 30; joint++) {
+      String part = "board " + (1 + joint / 10) + " pin " + (1 + joint % 10);
+      for (int trial = 0; trial < 3; trial++) {
+        boolean blurred = joint < 10 && trial == 2;
+        verdicts.add(new Flips.Said(part, "dome", blurred ? "unjudged" : "acceptable"));
+      }
+    }
+    Flips flips = Flips.of(verdicts, Set.of("unjudged"));
+
+    assertThat(flips.flipping().plain()).isEqualTo(new Rate(10, 30));
+    assertThat(flips.flipping().clusters()).isEqualTo(3);
+    assertThat(flips.flipping().upper())
+        .as("Wilson, 1 of 3 boards, by hand 79 %; 10 of 30 joints 51 %")
+        .isGreaterThanOrEqualTo(0.79);
+    assertThat(flips.operators().get("dome").clusters()).isEqualTo(3);
   }
 
   /**

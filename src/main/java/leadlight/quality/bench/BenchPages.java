@@ -55,11 +55,11 @@ public final class BenchPages {
 
   private static String missing(BenchTally tally) {
     int untried = tally.passedTried().of() - tally.passedTried().count();
-    return ("What is missing: %d passed joints were never tried, so faults among them are not"
+    return ("What is missing: %s never tried, so faults among them are not"
             + " counted. A firm lead rules out an open joint and nothing else, a meter that reads as"
             + " it should an open one and a short; other findings are not settled by them. A person"
             + " mostly looks where the tool called, so overrules say little of misses.")
-        .formatted(untried);
+        .formatted(Words.count(untried, "passed joint") + (untried == 1 ? " was" : " were"));
   }
 
   /** Begg and Greenes: both groups of the tool's verdicts by what was tried of each. */

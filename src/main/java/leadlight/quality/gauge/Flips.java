@@ -8,16 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import leadlight.quality.grades.Grades;
 import leadlight.statistics.ClusterRate;
 import leadlight.statistics.Rate;
 
 /**
- * How often the verdict of a part changes over repeats.
+ * How often the verdict of a part changes over repeats. Joints of one board ("BOARD pin 3") are
+ * photographed together, so a blurred photo changes them all: rates are by board, or by part where
+ * parts are no joints.
  *
  * @param parts verdicts other than the part's most frequent one, of all its verdicts
  * @param undecided verdicts that decide nothing, of all, by part
- * @param operators verdicts other than the part's most frequent one, by operator; verdicts of one
- *     part are alike
+ * @param operators verdicts other than the part's most frequent one, by operator
  */
 public record Flips(
     Map<String, Rate> parts, Map<String, Rate> undecided, Map<String, ClusterRate> operators) {
@@ -54,7 +56,7 @@ public record Flips(
     for (Said said : verdicts) {
       operators
           .computeIfAbsent(said.operator(), who -> new ClusterRate.Builder())
-          .add(said.part(), !said.verdict().equals(usual(byPart.get(said.part()))));
+          .add(Grades.cluster(said.part()), !said.verdict().equals(usual(byPart.get(said.part()))));
     }
     Map<String, ClusterRate> rates = new TreeMap<>();
     operators.forEach((who, counted) -> rates.put(who, counted.rate()));
@@ -71,14 +73,16 @@ public record Flips(
   }
 
   /** Parts that flip at least once, of all. */
-  public Rate flipping() {
-    return new Rate((int) parts.values().stream().filter(r -> r.count() > 0).count(), parts.size());
+  public ClusterRate flipping() {
+    ClusterRate.Builder all = new ClusterRate.Builder();
+    parts.forEach((part, rate) -> all.add(Grades.cluster(part), rate.count() > 0));
+    return all.rate();
   }
 
   /** Verdicts that are not their part's most frequent, of all. */
   public ClusterRate verdicts() {
     ClusterRate.Builder all = new ClusterRate.Builder();
-    parts.forEach((part, rate) -> all.add(part, rate.count(), rate.of()));
+    parts.forEach((part, rate) -> all.add(Grades.cluster(part), rate.count(), rate.of()));
     return all.rate();
   }
 }

@@ -32,7 +32,7 @@ final class GaugeFlips {
       page.heading("Verdicts that change")
           .text(rows.isEmpty() ? "Every part got one verdict throughout." : "")
           .grid(
-              List.of(operatorWord, "other than the part's usual verdict (95 %, by part)"),
+              List.of(operatorWord, "other than the part's usual verdict (95 %, by board)"),
               operators)
           .grid(List.of("part", "other than usual", "no decision"), rows);
     }

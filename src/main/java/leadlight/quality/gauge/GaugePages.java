@@ -181,7 +181,12 @@ public final class GaugePages {
     }
     Optional<Bias> bias = Bias.of(known);
     details.text(
-        bias.map(b -> GaugeWords.bias(b, GaugeWords.unit(name)))
+        bias.map(
+                b ->
+                    GaugeWords.bias(b, GaugeWords.unit(name))
+                        + " That is of every "
+                        + operatorWord
+                        + " of this study together; another one differs as reproducibility says.")
             .orElse("Bias: one part has a known value; two or more are needed."));
   }
 

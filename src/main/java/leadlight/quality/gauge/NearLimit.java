@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import leadlight.quality.Words;
 import leadlight.quality.gauge.variance.Cells;
+import leadlight.quality.grades.Grades;
 import leadlight.statistics.ClusterRate;
 import leadlight.statistics.Rate;
 
@@ -32,7 +33,7 @@ public final class NearLimit {
         double distance = limit.distance(cells.partMean(i)) / gaugeSd;
         Rate mine = flips.get(cells.parts().get(i));
         if (mine != null && distance >= from && distance < end) {
-          rate.add(cells.parts().get(i), mine.count(), mine.of());
+          rate.add(Grades.cluster(cells.parts().get(i)), mine.count(), mine.of());
           parts++;
         }
       }

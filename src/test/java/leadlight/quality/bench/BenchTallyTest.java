@@ -150,7 +150,7 @@ class BenchTallyTest {
             .map(block -> ((Page.Text) block).text())
             .reduce("", String::concat);
     assertThat(words)
-        .contains("1 passed joints were never tried")
+        .contains("1 passed joint was never tried")
         .contains("Begg and Greenes")
         .contains("0.0 % of all bad joints passed");
   }

@@ -184,6 +184,7 @@ class GaugePagesTest {
     assertThat(Pages.words(page))
         .contains("Bias against known values of 3 parts: 0.2")
         .contains("changes by 10.0 % of the value")
+        .contains("of every lamp of this study together; another one differs")
         .contains("more than chance");
     assertThat(Pages.plots(page)).hasSize(3);
     assertThatThrownBy(

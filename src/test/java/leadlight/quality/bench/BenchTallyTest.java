@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.quality.Page;
+import leadlight.quality.agreement.Pages;
 import leadlight.quality.bench.Settled.Bench;
 import leadlight.statistics.Rate;
 import org.junit.jupiter.api.Test;
@@ -136,6 +137,21 @@ class BenchTallyTest {
     assertThat(verdict(all(unsure, good(59))))
         .as("15 of 185, up to 13 %")
         .startsWith("Not known yet: 185 calls were settled");
+  }
+
+  /**
+   * By hand, as Begg and Greenes 1983: of ten passed joints two were tried and one was bad, so five
+   * are; the one that was called is bad: 5 of 6.
+   */
+  @Test
+  void faultsAmongUntriedJointsAreReckonedFromTriedOnesOfTheirVerdict() {
+    List<Settled> joints = new ArrayList<>(Collections.nCopies(8, passed(null)));
+    joints.add(passed(Bench.FIRM));
+    joints.add(passed(Bench.OPEN));
+    joints.add(called(FindingKind.OPEN, Bench.OPEN));
+
+    assertThat(Pages.words(BenchPages.page(BenchTally.of(joints))))
+        .contains("83.3 % of all bad joints passed");
   }
 
   @Test

@@ -11,6 +11,9 @@ import leadlight.quality.Table;
 /** The lines of each board's last stage: defects that were mended since are not counted again. */
 public final class StageRows {
 
+  /** No stage is repeated more often; a larger number is one that was mistyped. */
+  private static final int MOST_TIMES = 900;
+
   private StageRows() {}
 
   /**
@@ -55,6 +58,8 @@ public final class StageRows {
         Stages.place(name)
             .orElseThrow(
                 () -> row.trouble("stage", "\"" + name + "\" is no stage; " + Stages.names()));
-    return row.maybe("attempt").isPresent() ? place - 1 + row.count("attempt") : place;
+    return row.maybe("attempt").isPresent()
+        ? place - 1 + Math.min(MOST_TIMES, row.count("attempt"))
+        : place;
   }
 }

@@ -11,21 +11,21 @@ import leadlight.grade.limits.Feature;
 import leadlight.grade.limits.JointGeometry;
 import leadlight.grade.limits.Limit;
 import leadlight.leg.find.FoundLeg;
-import leadlight.leg.measure.LegJudgement;
-import leadlight.leg.measure.LegMeter;
-import leadlight.leg.measure.PartingTuning;
+import leadlight.leg.read.LegReader;
+import leadlight.leg.read.Reach;
 import leadlight.model.BoardSide;
 import leadlight.model.FindingKind;
 import leadlight.model.Quantity;
+import leadlight.model.Unit;
 import leadlight.model.Verdict;
 import leadlight.model.remark.Doubt;
 import leadlight.model.remark.DoubtOfLeg;
 import leadlight.model.result.GradedLeg;
 
 /**
- * Judges a measured leg in one product class: enough solder all round and over the land, decided
- * with the measures' uncertainty (JCGM 106:2012). Fill of the hole is never stated: it does not
- * show.
+ * Judges a leg that was read in one product class: enough solder all round and over the land,
+ * decided by the probability that a limit is kept (JCGM 106:2012). From the component side faults
+ * are called and nothing is vouched for. Fill of the hole is never stated: it does not show.
  */
 final class LegGrader {
 
@@ -35,16 +35,15 @@ final class LegGrader {
   private final AcceptanceSet limits;
   private final int productClass;
   private final BoardSide side;
-  private final Optional<Doubt> noSide;
-  private final LegJudgement judgement;
-  private final PartingTuning parting;
+  private final Optional<Doubt> otherSide;
+  private final LegJudging judging;
   private final int widthPx;
   private final int heightPx;
 
   /**
    * Takes what all legs of a photo are judged by.
    *
-   * @param noSide why none is judged from this side; empty if they are
+   * @param otherSide why the photo is not taken for one of this side; empty if it is
    * @param widthPx columns of the photo
    * @param heightPx its rows
    */
@@ -52,42 +51,41 @@ final class LegGrader {
       AcceptanceSet limits,
       int productClass,
       BoardSide side,
-      Optional<Doubt> noSide,
-      LegJudgement judgement,
-      PartingTuning parting,
+      Optional<Doubt> otherSide,
+      LegJudging judging,
       int widthPx,
       int heightPx) {
     this.limits = limits;
     this.productClass = productClass;
     this.side = side;
-    this.noSide = noSide;
-    this.judgement = judgement;
-    this.parting = parting;
+    this.otherSide = otherSide;
+    this.judging = judging;
     this.widthPx = widthPx;
     this.heightPx = heightPx;
   }
 
   /** The verdict. */
-  GradedLeg grade(FoundLeg leg, LegMeter.Measured measured) {
+  GradedLeg grade(FoundLeg leg, LegReader.Reading read) {
     boolean solder = side == BoardSide.SOLDER;
     Optional<Limit> wetting =
         limit(solder ? Feature.LEG_SOURCE_WETTING : Feature.LEG_DESTINATION_WETTING);
     Optional<Limit> cover =
         limit(solder ? Feature.LEG_SOURCE_LAND_COVERAGE : Feature.LEG_DESTINATION_LAND_COVERAGE);
-    List<Doubt> doubts = new ArrayList<>();
-    List<FindingKind> findings = new ArrayList<>();
-    List<String> clauses = new ArrayList<>();
-    unfit(leg).ifPresent(doubts::add);
-    if (doubts.isEmpty()) {
-      decide(measured.wetted(), wetting, true, findings, doubts, clauses);
-      decide(measured.covered(), cover, false, findings, doubts, clauses);
-      parted(measured).ifPresent(doubts::add);
+    Found found = new Found();
+    unfit(leg, read).ifPresent(found.doubts::add);
+    if (found.doubts.isEmpty()) {
+      found.decide(read, read.wetted(), wetting, true);
+      found.decide(read, read.covered(), cover, false);
+      if (!solder) {
+        found.doubts.clear();
+        found.doubts.add(new DoubtOfLeg.ComponentSide());
+      }
     }
     Verdict verdict = Verdict.ACCEPTABLE;
-    if (!findings.isEmpty()) {
+    if (!found.findings.isEmpty()) {
       verdict = Verdict.DEFECT;
-      doubts.clear();
-    } else if (!doubts.isEmpty()) {
+      found.doubts.clear();
+    } else if (!found.doubts.isEmpty()) {
       verdict = Verdict.UNJUDGED;
     }
     return new GradedLeg(
@@ -96,12 +94,16 @@ final class LegGrader {
         leg.outline(),
         leg.match(),
         verdict,
-        findings.stream().distinct().toList(),
-        measured.wetted(),
-        measured.covered(),
-        measured.open(),
-        doubts,
-        clauses);
+        found.findings.stream().distinct().toList(),
+        quantity(read.wetted(), Unit.DEGREE),
+        quantity(read.covered(), Unit.SHARE),
+        quantity(read.open(), Unit.SHARE),
+        found.doubts,
+        found.clauses);
+  }
+
+  private static Quantity quantity(Reach reach, Unit unit) {
+    return new Quantity(reach.mean(), reach.u(), unit);
   }
 
   private Optional<Limit> limit(Feature feature) {
@@ -109,59 +111,50 @@ final class LegGrader {
   }
 
   /** Why a leg cannot be judged at all. */
-  private Optional<Doubt> unfit(FoundLeg leg) {
+  private Optional<Doubt> unfit(FoundLeg leg, LegReader.Reading read) {
     double landPx =
         Math.max(leg.leg().landWidthMm(), leg.leg().landHeightMm()) * leg.place().pxPerMm();
-    if (landPx < judgement.leastLandPx().value()) {
-      return Optional.of(new DoubtOfLeg.LegTooSmall(landPx, judgement.leastLandPx().value()));
+    if (landPx < judging.leastLandPx().value()) {
+      return Optional.of(new DoubtOfLeg.LegTooSmall(landPx, judging.leastLandPx().value()));
     }
-    if (!inside(leg)) {
+    if (!leg.inside(widthPx, heightPx)) {
       return Optional.of(new DoubtOfLeg.LegCropped());
     }
-    if (leg.match() <= judgement.hiddenTo().value()) {
+    if (leg.match() <= judging.hiddenTo().value()) {
       return Optional.of(new DoubtOfLeg.LegHidden(leg.match()));
     }
-    return noSide;
-  }
-
-  /** A dark line all round that may or may not part the leg from the solder. */
-  private Optional<Doubt> parted(LegMeter.Measured measured) {
-    double depth = measured.parting();
-    return depth >= parting.doubtFrom().value()
-        ? Optional.of(new DoubtOfLeg.LegParted(depth))
-        : Optional.empty();
-  }
-
-  private boolean inside(FoundLeg leg) {
-    return leg.outline().stream()
-        .allMatch(at -> at.x() >= 0 && at.y() >= 0 && at.x() < widthPx && at.y() < heightPx);
-  }
-
-  private void decide(
-      Quantity measured,
-      Optional<Limit> limit,
-      boolean wetting,
-      List<FindingKind> findings,
-      List<Doubt> doubts,
-      List<String> clauses) {
-    if (limit.isEmpty()) {
-      doubts.add(new DoubtOfLeg.NoLegLimit());
-      return;
+    if (read.burntOut() >= judging.burntFrom().value()) {
+      return Optional.of(new DoubtOfLeg.LegBurntOut(read.burntOut()));
     }
-    double needed = limit.get().value();
-    double kept =
-        Conformance.probability(measured.value(), measured.u(), needed, limit.get().bound());
-    switch (Conformance.zone(kept, limits.decisionLevel())) {
-      case KEPT -> {}
-      case PASSED -> {
-        findings.add(measured.value() == 0 ? FindingKind.OPEN : FindingKind.INSUFFICIENT);
-        clauses.add(limit.get().basis().words());
+    return otherSide;
+  }
+
+  /** What comes of the limits, one after the other. */
+  private final class Found {
+
+    private final List<Doubt> doubts = new ArrayList<>();
+    private final List<FindingKind> findings = new ArrayList<>();
+    private final List<String> clauses = new ArrayList<>();
+
+    void decide(LegReader.Reading read, Reach reach, Optional<Limit> limit, boolean wetting) {
+      if (limit.isEmpty()) {
+        doubts.add(new DoubtOfLeg.NoLegLimit());
+        return;
       }
-      case NEITHER ->
-          doubts.add(
-              wetting
-                  ? new DoubtOfLeg.WettingUndecided(measured.value(), measured.u(), needed, kept)
-                  : new DoubtOfLeg.CoverUndecided(measured.value(), measured.u(), needed, kept));
+      double needed = limit.get().value();
+      double kept = reach.atLeast(needed);
+      switch (Conformance.zone(kept, limits.decisionLevel())) {
+        case KEPT -> {}
+        case PASSED -> {
+          findings.add(read.wetted().none() > 0.5 ? FindingKind.OPEN : FindingKind.INSUFFICIENT);
+          clauses.add(limit.get().basis().words());
+        }
+        case NEITHER ->
+            doubts.add(
+                wetting
+                    ? new DoubtOfLeg.WettingUndecided(reach.mean(), reach.u(), needed, kept)
+                    : new DoubtOfLeg.CoverUndecided(reach.mean(), reach.u(), needed, kept));
+      }
     }
   }
 }

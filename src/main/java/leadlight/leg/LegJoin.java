@@ -90,9 +90,7 @@ public final class LegJoin {
   private static boolean speaksAgainst(Doubt doubt) {
     return doubt instanceof DoubtOfLeg.WettingUndecided
         || doubt instanceof DoubtOfLeg.CoverUndecided
-        || doubt instanceof DoubtOfLeg.LegParted
-        || doubt instanceof DoubtOfLeg.ShellInView
-        || doubt instanceof DoubtOfLeg.ShellNotTold;
+        || doubt instanceof DoubtOfLeg.ShellInView;
   }
 
   private static LegSet.Joined joined(OptionalInt number, List<LegSet.Seen> seen) {

@@ -2,15 +2,13 @@ package leadlight.leg;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import leadlight.grade.limits.AcceptanceSet;
-import leadlight.leg.find.BoardAround;
 import leadlight.leg.find.FoundLeg;
 import leadlight.leg.find.LegFinder;
 import leadlight.leg.find.LegRequest;
 import leadlight.leg.find.LegTuning;
-import leadlight.leg.measure.LegJudgement;
-import leadlight.leg.measure.LegMeter;
-import leadlight.leg.measure.PartingTuning;
+import leadlight.leg.read.LegReader;
 import leadlight.model.BoardSide;
 import leadlight.model.remark.Doubt;
 import leadlight.model.remark.DoubtOfLeg;
@@ -21,8 +19,8 @@ import leadlight.vision.Frame;
 public final class LegScorer {
 
   private final LegTuning tuning = LegTuning.builtIn();
-  private final LegJudgement judgement = LegJudgement.builtIn();
-  private final PartingTuning parting = PartingTuning.builtIn();
+  private final LegJudging judging = LegJudging.builtIn();
+  private final LegReader reader = new LegReader();
   private final AcceptanceSet limits;
   private final int productClass;
 
@@ -38,22 +36,27 @@ public final class LegScorer {
 
   /** The legs that were found, in the order of their numbers; none if none shows. */
   public List<GradedLeg> score(Frame frame, LegRequest request) {
-    LegMeter meter = new LegMeter(judgement, parting);
     List<FoundLeg> legs = new LegFinder(frame, tuning, request.side()).find(request);
-    Optional<Doubt> noSide =
-        request.side() == BoardSide.COMPONENT
-            ? Optional.of(new DoubtOfLeg.ComponentSide())
-            : BoardAround.noSolderSide(frame, legs);
+    List<LegReader.Reading> read = legs.stream().map(leg -> reader.read(frame, leg)).toList();
     LegGrader grader =
         new LegGrader(
             limits,
             productClass,
             request.side(),
-            noSide,
-            judgement,
-            parting,
+            otherSide(request.side(), read),
+            judging,
             frame.widthPx(),
             frame.heightPx());
-    return legs.stream().map(leg -> grader.grade(leg, meter.measure(frame, leg))).toList();
+    return IntStream.range(0, legs.size())
+        .mapToObj(i -> grader.grade(legs.get(i), read.get(i)))
+        .toList();
+  }
+
+  /** Why a photo that is said to show the solder side is not taken for one. */
+  private Optional<Doubt> otherSide(BoardSide told, List<LegReader.Reading> read) {
+    double chance = read.stream().mapToDouble(LegReader.Reading::componentSide).average().orElse(0);
+    return told == BoardSide.SOLDER && chance >= judging.componentFrom().value()
+        ? Optional.of(new DoubtOfLeg.ShellInView(chance))
+        : Optional.empty();
   }
 }

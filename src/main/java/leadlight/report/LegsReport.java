@@ -47,7 +47,11 @@ public record LegsReport(PhotoInfo photo, BoardSide side, int productClass, List
   }
 
   private static List<Note> notVisible() {
-    return List.of(new NoteOfRow.HoleFill(), new NoteOfRow.UnderLump(), new NoteOfRow.OtherSide());
+    return List.of(
+        new NoteOfRow.HoleFill(),
+        new NoteOfRow.UnderLump(),
+        new NoteOfRow.OtherSide(),
+        new NoteOfRow.LegsOfPhotographs());
   }
 
   /** The report, UTF-8. */

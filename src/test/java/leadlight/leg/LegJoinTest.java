@@ -84,7 +84,7 @@ class LegJoinTest {
 
   @Test
   void whatOnePhotoOfTheSolderSideSawIsNotOutvotedByAnother() {
-    GradedLeg shell = leg(1, Verdict.UNJUDGED, new DoubtOfLeg.ShellInView(2));
+    GradedLeg shell = leg(1, Verdict.UNJUDGED, new DoubtOfLeg.ShellInView(0.9));
     assertThat(
             verdicts(
                 1,

@@ -99,6 +99,11 @@ record LegTruth(Path photo, BoardSide side, String part, JsonNode json) {
     return exact() ? node(leg).get("covered_reach").get(sector).asDouble() : -1;
   }
 
+  /** Share of the land that something above it hides, or 0 where the truth does not tell. */
+  double hidden(TrueLeg leg) {
+    return node(leg).path("hidden").asDouble(0);
+  }
+
   private JsonNode node(TrueLeg leg) {
     for (JsonNode each : json.get("legs")) {
       if (each.get("leg").asInt() == leg.number()) {

@@ -15,10 +15,25 @@ import leadlight.model.PointPx;
 public record FoundLeg(LegRequest.Leg leg, int number, LandPlace place, double match) {
 
   private static final int OUTLINE_POINTS = 36;
+  private static final double HALF = 0.5;
 
   /** The land's outline in the photo. */
   public List<PointPx> outline() {
     return IntStream.range(0, OUTLINE_POINTS).mapToObj(this::outlineAt).toList();
+  }
+
+  /**
+   * Whether all of the land lies in a picture of a size; a pixel reaches half a one beyond its
+   * middle.
+   */
+  public boolean inside(int widthPx, int heightPx) {
+    return outline().stream()
+        .allMatch(
+            at ->
+                at.x() >= -HALF
+                    && at.y() >= -HALF
+                    && at.x() < widthPx - HALF
+                    && at.y() < heightPx - HALF);
   }
 
   private PointPx outlineAt(int point) {

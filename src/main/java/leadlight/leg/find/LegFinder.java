@@ -46,7 +46,7 @@ public final class LegFinder {
             .toList();
     List<FoundLeg> found = new ArrayList<>();
     for (LandSearch.Hit hit : search.distinct(ofOneScale(refined))) {
-      found.add(new FoundLeg(leg, leg.number(), hit.place(), hit.score()));
+      found.add(new FoundLeg(leg, leg.number(), copper(leg, hit.place()), hit.score()));
     }
     if (leg.number() > 0) {
       return found.stream().limit(1).toList();
@@ -55,6 +55,14 @@ public final class LegFinder {
         Comparator.<FoundLeg>comparingDouble(it -> Math.rint(it.place().centre().y() / 50))
             .thenComparingDouble(it -> it.place().centre().x()));
     return found;
+  }
+
+  /** The outline that shows is the mask's; the copper lies a margin inside. */
+  private LandPlace copper(LegRequest.Leg leg, LandPlace mask) {
+    double margin = 2 * tuning.together().marginMm().value();
+    return mask.stretched(
+        leg.landWidthMm() / (leg.landWidthMm() + margin),
+        leg.landHeightMm() / (leg.landHeightMm() + margin));
   }
 
   /** The scale of the best outline, or of a larger one around it that is almost as good. */
@@ -90,11 +98,37 @@ public final class LegFinder {
               tuning.leastScale().value() * scale * lengthMm,
               tuning.mostScale().value() * scale * lengthMm));
     }
-    List<FoundLeg> laid =
+    List<List<FoundLeg>> laid =
         new PatternFit(frame, tuning, pattern, halfShown).fit(hits, request.leadsAt());
-    List<FoundLeg> refined = laid.stream().map(this::refined).toList();
-    double match = refined.stream().mapToDouble(FoundLeg::match).average().orElse(0);
-    return match < tuning.foundFrom().value() ? List.of() : held(laid, refined);
+    if (laid.isEmpty()) {
+      return List.of();
+    }
+    List<FoundLeg> refined = laid.get(0).stream().map(this::refined).toList();
+    if (match(refined) < tuning.foundFrom().value()) {
+      return List.of();
+    }
+    List<FoundLeg> together =
+        laid.stream()
+            .map(legs -> new LegsTogether(frame, tuning, halfShown, legs, pattern.extentMm()))
+            .map(LegsTogether::placed)
+            .max(Comparator.comparingDouble(this::shown))
+            .orElseThrow();
+    return shown(together) < tuning.together().least().value() * shown(refined)
+        ? held(laid.get(0), refined)
+        : together;
+  }
+
+  /** Mean of the legs that lie in the picture. */
+  private double shown(List<FoundLeg> legs) {
+    return legs.stream()
+        .filter(leg -> leg.inside(frame.widthPx(), frame.heightPx()))
+        .mapToDouble(FoundLeg::match)
+        .average()
+        .orElse(0);
+  }
+
+  private static double match(List<FoundLeg> legs) {
+    return legs.stream().mapToDouble(FoundLeg::match).average().orElse(0);
   }
 
   /** Legs whose own outline hardly shows are placed by those whose does. */

@@ -28,6 +28,7 @@ import leadlight.data.Figure;
  * @param halfShown weight of the better half of an outline on the component side, where the shell
  *     may hide the other
  * @param likeBest score against the best from which a larger outline, or another leg, counts
+ * @param together how all legs of a part are placed at once
  */
 public record LegTuning(
     @JsonProperty(required = true) Figure searchLengthPx,
@@ -49,7 +50,34 @@ public record LegTuning(
     @JsonProperty(required = true) Figure otherShape,
     @JsonProperty(required = true) Figure wellFrom,
     @JsonProperty(required = true) Figure halfShown,
-    @JsonProperty(required = true) Figure likeBest) {
+    @JsonProperty(required = true) Figure likeBest,
+    @JsonProperty(required = true) Together together) {
+
+  /**
+   * How all legs of a part are placed at once.
+   *
+   * @param lengthPx length of a land in the picture in which they are
+   * @param marginMm by how much the mask usually stands back from the copper
+   * @param marginSpreadMm its spread
+   * @param skew spread of the ratio of the scales along and across, natural logarithm
+   * @param ownSpreadMm how far a leg may lie beside its place in the part
+   * @param holds share of an outline that a deviation of one spread is worth
+   * @param firstStepPx first step of the search
+   * @param lastStepPx last
+   * @param finer ratio of a step to the next
+   * @param least match of all placed at once, against that of each alone, from which they count
+   */
+  public record Together(
+      @JsonProperty(required = true) Figure lengthPx,
+      @JsonProperty(required = true) Figure marginMm,
+      @JsonProperty(required = true) Figure marginSpreadMm,
+      @JsonProperty(required = true) Figure skew,
+      @JsonProperty(required = true) Figure ownSpreadMm,
+      @JsonProperty(required = true) Figure holds,
+      @JsonProperty(required = true) Figure firstStepPx,
+      @JsonProperty(required = true) Figure lastStepPx,
+      @JsonProperty(required = true) Figure finer,
+      @JsonProperty(required = true) Figure least) {}
 
   public static LegTuning builtIn() {
     return DataFile.builtIn("legs/search.json").read(LegTuning.class);

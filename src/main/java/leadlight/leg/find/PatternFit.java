@@ -67,10 +67,10 @@ final class PatternFit {
   }
 
   /**
-   * The legs where the pattern fits best; none if it fits nowhere. Without numbers if it fits
-   * almost as well turned half round.
+   * The legs where the pattern fits best; none if it fits nowhere. Where it fits almost as well
+   * turned half round, both, without numbers.
    */
-  List<FoundLeg> fit(List<LandSearch.Hit> hits, LegRequest.LeadsAt leadsAt) {
+  List<List<FoundLeg>> fit(List<LandSearch.Hit> hits, LegRequest.LeadsAt leadsAt) {
     List<Laid> laid =
         IntStream.range(0, hits.size())
             .parallel()
@@ -95,13 +95,18 @@ final class PatternFit {
         laid.stream().filter(it -> it.turnedFrom(best)).findFirst().map(this::settled);
     boolean numbered =
         turned.isEmpty() || turned.get().score() < tuning.toldApartTo().value() * best.score();
-    List<FoundLeg> legs = new ArrayList<>();
-    for (LegRequest.Leg leg : pattern.legs()) {
-      legs.add(
-          new FoundLeg(
-              likest(best, leg), numbered ? leg.number() : 0, best.place(leg), best.score()));
-    }
-    return legs;
+    return numbered
+        ? List.of(legs(best, true))
+        : List.of(legs(best, false), legs(turned.get(), false));
+  }
+
+  private List<FoundLeg> legs(Laid laid, boolean numbered) {
+    return pattern.legs().stream()
+        .map(
+            leg ->
+                new FoundLeg(
+                    likest(laid, leg), numbered ? leg.number() : 0, laid.place(leg), laid.score()))
+        .toList();
   }
 
   private static boolean agrees(Laid laid, LegRequest.LeadsAt leadsAt) {

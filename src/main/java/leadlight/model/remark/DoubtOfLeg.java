@@ -25,26 +25,16 @@ public sealed interface DoubtOfLeg extends Doubt {
   record CoverUndecided(double covered, double uShare, double limit, double kept)
       implements DoubtOfLeg {}
 
-  /**
-   * A dark line may part a leg from the solder all round: solder that melted on top, perhaps.
-   *
-   * @param depth how much darker than its banks, 0 to 1
-   */
-  record LegParted(double depth) implements DoubtOfLeg {}
-
-  /** From the component side a leg's solder was never shown to be read right. */
+  /** From the component side faults are called, and nothing is vouched for. */
   record ComponentSide() implements DoubtOfLeg {}
 
   /**
-   * Beside the legs lies something else than the board, as a shell does: the photo may show the
-   * component side, though it was said to show the solder side.
+   * The photo looks as the component side does, where a shell lies beside the legs, though it was
+   * said to show the solder side.
    *
-   * @param ratio how many times lighter the one is than the other
+   * @param chance how likely it does, mean over its legs
    */
-  record ShellInView(double ratio) implements DoubtOfLeg {}
-
-  /** The board is as pale as steel, so a shell beside the legs would not show. */
-  record ShellNotTold() implements DoubtOfLeg {}
+  record ShellInView(double chance) implements DoubtOfLeg {}
 
   /**
    * Too few pixels for a leg.
@@ -60,6 +50,13 @@ public sealed interface DoubtOfLeg extends Doubt {
    * @param match share of its outline that is an edge
    */
   record LegHidden(double match) implements DoubtOfLeg {}
+
+  /**
+   * A leg's land is burnt out: full light shows neither gap nor edge.
+   *
+   * @param share of the land, hole included
+   */
+  record LegBurntOut(double share) implements DoubtOfLeg {}
 
   /** The limits in use say nothing of anchor legs on this side. */
   record NoLegLimit() implements DoubtOfLeg {}

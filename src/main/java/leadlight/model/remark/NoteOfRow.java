@@ -82,6 +82,9 @@ public sealed interface NoteOfRow extends Note {
   /** The other side of the board has limits of its own. */
   record OtherSide() implements NoteOfRow {}
 
+  /** What is said of legs was shown right on rendered pictures alone. */
+  record LegsOfPhotographs() implements NoteOfRow {}
+
   /**
    * In which order to prod the leads that are not judged.
    *

@@ -30,7 +30,7 @@ class ConnectorRunTest {
         Run.of("score", ROW, "--connector", PART, "--legs", LEGS, "--out", folder, "--threads", 1);
 
     assertThat(run.status()).isEqualTo(3);
-    assertThat(run.out()).contains("DEFECT", "anchor legs: 1 defect", "leg 1  defect");
+    assertThat(run.out()).contains("DEFECT", "anchor legs: 2 defects", "leg 1  defect");
     String name = "base-station-video-good.connector";
     String json = Files.readString(folder.resolve(name + ".json"));
     Schema schema =

@@ -44,12 +44,12 @@ public final class JobRecord extends WholeRecord {
 
   /** Opens the record of a folder; makes both if they are not there. */
   public static JobRecord open(Path folder) {
-    return new JobRecord(Database.open(folder));
+    return new JobRecord(counted(Database.open(folder)));
   }
 
   /** Opens a record; makes it if it is not there. */
   public static JobRecord open(RecordPlace place) {
-    return new JobRecord(Database.open(place));
+    return new JobRecord(counted(Database.open(place)));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Set;
 import leadlight.model.FindingKind;
 import leadlight.model.UserError;
 import leadlight.record.book.ScoringWriter;
+import leadlight.record.book.TallyBook;
 import leadlight.record.file.Chain;
 import leadlight.record.file.EntryKind;
 import leadlight.record.said.BenchResult;
@@ -127,6 +128,21 @@ final class JointBook {
   }
 
   private void say(EntryKind kind, String sql, Object... values) {
-    new Chain(handle).add(kind, ScoringWriter.id(handle, sql, values));
+    long board =
+        handle
+            .select(
+                "SELECT s.board_id FROM scoring s JOIN joint j ON j.scoring_id = s.id"
+                    + " WHERE j.id = ?",
+                joint)
+            .mapTo(Long.class)
+            .one();
+    new TallyBook(handle)
+        .around(
+            board,
+            () -> {
+              long id = ScoringWriter.id(handle, sql, values);
+              new Chain(handle).add(kind, id);
+              return id;
+            });
   }
 }

@@ -17,6 +17,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import leadlight.model.UserError;
 import leadlight.record.book.ScoringReader;
+import leadlight.record.book.TallyBook;
 import leadlight.record.engine.RecordPlace;
 import leadlight.record.file.Backup;
 import leadlight.record.file.Chain;
@@ -40,6 +41,19 @@ public abstract sealed class WholeRecord implements AutoCloseable permits JobRec
 
   WholeRecord(Database database) {
     this.database = database;
+  }
+
+  /** The counts of a record that an older Leadlight wrote, or that was read in, are made once. */
+  static Database counted(Database database) {
+    try {
+      if (!database.read(handle -> new TallyBook(handle).isCounted())) {
+        database.change(handle -> new TallyBook(handle).countAll());
+      }
+      return database;
+    } catch (RuntimeException e) {
+      database.close();
+      throw e;
+    }
   }
 
   /** True if a folder holds a record. */
@@ -87,7 +101,12 @@ public abstract sealed class WholeRecord implements AutoCloseable permits JobRec
 
   /** As {@link #troubles()}; also whether this is the record that a seal was printed of. */
   public List<String> troubles(Optional<Seal> seal) {
-    return database.read(handle -> new Check(handle).troubles(seal));
+    return database.read(
+        handle -> {
+          List<String> troubles = new Check(handle).troubles(seal);
+          // What is wrong with the rows is wrong with their counts.
+          return troubles.isEmpty() ? new TallyBook(handle).troubles() : troubles;
+        });
   }
 
   /** The last day on which a photo was scored; empty if none ever was. */
@@ -121,7 +140,9 @@ public abstract sealed class WholeRecord implements AutoCloseable permits JobRec
     if (place instanceof RecordPlace.Folder && Database.isThere(place)) {
       throw Dump.taken(place);
     }
-    return Dump.into(place, lines, name);
+    Seal seal = Dump.into(place, lines, name);
+    counted(Database.open(place)).close();
+    return seal;
   }
 
   /**

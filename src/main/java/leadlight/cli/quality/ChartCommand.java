@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import leadlight.app.quality.RecordDays;
 import leadlight.app.quality.RecordJoints;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
@@ -26,6 +27,7 @@ import leadlight.quality.chart.ControlChart;
 import leadlight.quality.chart.OtherChartPages;
 import leadlight.quality.chart.Pareto;
 import leadlight.quality.chart.RareEvents;
+import leadlight.quality.grades.Reading;
 import leadlight.record.JobRecord;
 import leadlight.record.scoring.Stage;
 import picocli.CommandLine.Command;
@@ -128,7 +130,7 @@ public final class ChartCommand implements Callable<Integer> {
     boolean rare = Set.of("g", "t").contains(kind.toLowerCase(Locale.ROOT));
     ChartKind chosen = rare ? ChartKind.P : kind();
     Optional<Table> table = data.map(file -> Table.read(file));
-    ChartData read = table.map(it -> ofTable(it, chosen)).orElseGet(() -> ofRecord(chosen));
+    ChartData read = table.map(it -> ofTable(it, chosen)).orElseGet(() -> ofRecord(chosen, rare));
     if (rare) {
       rare(read);
     } else {
@@ -207,7 +209,7 @@ public final class ChartCommand implements Callable<Integer> {
     return new ChartData(read.groups(), read.findings(), read.looked(), left);
   }
 
-  private ChartData ofRecord(ChartKind chosen) {
+  private ChartData ofRecord(ChartKind chosen, boolean rare) {
     Optional<Stage> only = stage();
     try (JobRecord open = record.existing()) {
       long lost = RecordJoints.withoutRow(open);
@@ -217,7 +219,10 @@ public final class ChartCommand implements Callable<Integer> {
             .println(
                 "leadlight: not counted, because no row was found: photos in the record " + lost);
       }
-      return RecordJoints.read(open, by, only, chosen, words.reading(false));
+      Reading reading = words.reading(false);
+      return rare
+          ? ChartData.inOrder(new RecordDays(open, only, reading).looked())
+          : RecordJoints.read(open, by, only, chosen, reading);
     }
   }
 

@@ -2,9 +2,11 @@ package leadlight.quality.chart;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,14 +34,14 @@ public record ChartData(
   private static final String FINDING = "finding";
 
   /**
-   * A joint.
+   * Joints that are alike.
    *
    * @param group day, connector, operator or pin
-   * @param board on which board; any for charts that do not count boards
-   * @param defect true if it counts as one
-   * @param findings what it is, if named
+   * @param defect true if they count as such
+   * @param findings what each of them is, if named
+   * @param joints how many
    */
-  public record Graded(String group, String board, boolean defect, List<String> findings) {}
+  public record Graded(String group, boolean defect, List<String> findings, int joints) {}
 
   /**
    * Reads a table.
@@ -69,36 +71,46 @@ public record ChartData(
   private static ChartData joints(Table table, ChartKind kind, String by, Reading words) {
     List<Graded> joints = new ArrayList<>();
     List<RareEvents.Looked> looked = new ArrayList<>();
+    Map<String, Set<String>> boards = new HashMap<>();
     List<Table.Row> rows = StageRows.last(table, by);
-    int open = 0;
     for (Table.Row row : rows) {
       String verdict = row.text("verdict");
       String side =
           words.side(verdict).orElseThrow(() -> row.trouble("verdict", words.unknown(verdict)));
       if (side.equals(Reading.OPEN)) {
-        open++;
         continue;
       }
-      String board = kind == ChartKind.U ? row.text("board") : "";
-      List<String> findings =
-          row.maybe(FINDING).stream()
-              .flatMap(f -> Arrays.stream(f.split(";")))
-              .map(String::strip)
-              .toList();
       boolean bad = side.equals(Reading.BAD);
-      joints.add(new Graded(group(row, by), board, bad, findings));
+      Graded joint = new Graded(group(row, by), bad, findings(row), 1);
+      joints.add(joint);
+      if (kind == ChartKind.U) {
+        boards.computeIfAbsent(joint.group, g -> new HashSet<>()).add(row.text("board"));
+      }
       looked.add(new RareEvents.Looked(row.maybe("day").orElse(""), bad));
     }
+    Map<String, Integer> units = new HashMap<>();
+    boards.forEach((group, names) -> units.put(group, names.size()));
+    ChartData counted = of(joints, units, by);
+    List<String> left = left(table.rows().size() - rows.size(), rows.size() - joints.size());
+    return new ChartData(counted.groups, counted.findings, sorted(looked), left);
+  }
+
+  private static List<String> findings(Table.Row row) {
+    return row.maybe(FINDING).stream()
+        .flatMap(f -> Arrays.stream(f.split(";")))
+        .map(String::strip)
+        .toList();
+  }
+
+  private static List<String> left(int earlier, int open) {
     List<String> left = new ArrayList<>();
-    if (rows.size() < table.rows().size()) {
-      left.add(
-          LeftOut.ofStages(
-              table.rows().size() - rows.size(), "joint", "earlier", LeftOut.LAST_STAGE));
+    if (earlier > 0) {
+      left.add(LeftOut.ofStages(earlier, "joint", "earlier", LeftOut.LAST_STAGE));
     }
     if (open > 0) {
       left.add(LeftOut.undecided(open));
     }
-    return of(joints, looked, left, kind, by);
+    return left;
   }
 
   private static String group(Table.Row row, String by) {
@@ -112,55 +124,61 @@ public record ChartData(
     return name;
   }
 
-  /** Counts joints from wherever they come. */
-  public static ChartData of(
-      List<Graded> joints,
-      List<RareEvents.Looked> looked,
-      List<String> left,
-      ChartKind kind,
-      String by) {
-    ChartData counted = by.equals(FINDING) ? byFinding(joints) : of(joints, kind);
+  /** Judged joints one by one, for charts of rare events. */
+  public static ChartData inOrder(List<RareEvents.Looked> looked) {
+    return new ChartData(List.of(), List.of(), looked, List.of());
+  }
+
+  private static List<RareEvents.Looked> sorted(List<RareEvents.Looked> looked) {
     List<RareEvents.Looked> sorted = new ArrayList<>(looked);
     if (looked.stream().allMatch(joint -> Days.of(joint.day()).isPresent())) {
       sorted.sort(Comparator.comparing(joint -> Days.of(joint.day()).orElseThrow()));
     }
-    return new ChartData(counted.groups, counted.findings, sorted, left);
+    return sorted;
+  }
+
+  /**
+   * Counts joints from wherever they come.
+   *
+   * @param boards for a u chart: on how many boards the joints of each group are; empty if a
+   *     group's unit is the joint
+   */
+  public static ChartData of(List<Graded> joints, Map<String, Integer> boards, String by) {
+    return by.equals(FINDING) ? byFinding(joints) : byGroup(joints, boards);
   }
 
   /** Every finding with all judged joints as its opportunities. */
   private static ChartData byFinding(List<Graded> joints) {
-    List<String> findings = of(joints, ChartKind.P).findings;
+    List<String> findings = byGroup(joints, Map.of()).findings;
+    int all = joints.stream().mapToInt(Graded::joints).sum();
     List<Subgroup> groups =
         Pareto.of(findings).bars().stream()
-            .map(bar -> new Subgroup(bar.cause(), joints.size(), bar.count()))
+            .map(bar -> new Subgroup(bar.cause(), all, bar.count()))
             .toList();
     return new ChartData(groups, findings, List.of(), List.of());
   }
 
-  /** Counts joints: their own number, or the boards they are on for a u chart. */
-  public static ChartData of(List<Graded> joints, ChartKind kind) {
+  private static ChartData byGroup(List<Graded> joints, Map<String, Integer> boards) {
     Map<String, Counted> counted = new LinkedHashMap<>();
     List<String> findings = new ArrayList<>();
     for (Graded joint : joints) {
       Counted group = counted.computeIfAbsent(joint.group(), g -> new Counted());
-      group.joints++;
-      group.boards.add(joint.board());
+      group.joints += joint.joints;
       if (joint.defect()) {
-        group.defects++;
-        findings.addAll(joint.findings().isEmpty() ? List.of("not named") : joint.findings());
+        group.defects += joint.joints;
+        List<String> named = joint.findings().isEmpty() ? List.of("not named") : joint.findings();
+        named.forEach(kind -> findings.addAll(Collections.nCopies(joint.joints, kind)));
       }
     }
     List<Subgroup> groups = new ArrayList<>();
     counted.forEach(
         (name, c) ->
-            groups.add(
-                new Subgroup(name, kind == ChartKind.U ? c.boards.size() : c.joints, c.defects)));
+            groups.add(new Subgroup(name, boards.getOrDefault(name, c.joints), c.defects)));
     groups.sort(Comparator.comparing(Subgroup::name, Days.order(List.copyOf(counted.keySet()))));
     return new ChartData(groups, findings, List.of(), List.of());
   }
 
   private static final class Counted {
-    private final Set<String> boards = new LinkedHashSet<>();
     private int joints;
     private int defects;
   }

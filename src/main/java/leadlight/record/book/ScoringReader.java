@@ -48,6 +48,15 @@ public final class ScoringReader {
   /** No day is later. */
   private static final String EVER = "9999-12-31";
 
+  /** The tool found it, or somebody said anything of the board: which of it counts, rows tell. */
+  private static final String MAY_HAVE =
+      "(EXISTS (SELECT 1 FROM joint o JOIN finding f ON f.joint_id = o.id"
+          + " WHERE o.scoring_id = s.id AND f.kind = ?)"
+          + " OR EXISTS (SELECT 1 FROM scoring t JOIN joint o ON o.scoring_id = t.id"
+          + " JOIN overrule x ON x.joint_id = o.id WHERE t.board_id = s.board_id)"
+          + " OR EXISTS (SELECT 1 FROM scoring t JOIN joint o ON o.scoring_id = t.id"
+          + " JOIN bench_result x ON x.joint_id = o.id WHERE t.board_id = s.board_id))";
+
   private final Handle handle;
 
   /** There are few methods, and reading the settings of one costs more than finding a scoring. */
@@ -133,6 +142,7 @@ public final class ScoringReader {
                     values,
                     "s.id IN (SELECT r.scoring_id FROM run_photo r WHERE r.run_id = ?)",
                     run));
+    search.finding().ifPresent(kind -> add(where, values, MAY_HAVE, kind.id()));
     if (search.latest()) {
       add(where, values, LATEST, search.to().map(LocalDate::toString).orElse(EVER));
     }

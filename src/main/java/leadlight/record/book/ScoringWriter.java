@@ -3,18 +3,12 @@ package leadlight.record.book;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.Map;
 import java.util.Optional;
 import leadlight.data.JsonText;
-import leadlight.model.Measure;
-import leadlight.model.Quantity;
-import leadlight.model.joint.Finding;
 import leadlight.model.joint.GradedJoint;
-import leadlight.model.joint.Joint;
 import leadlight.model.remark.Note;
 import leadlight.model.result.PhotoInfo;
 import leadlight.model.result.Settings;
-import leadlight.model.row.Lead;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
 import leadlight.record.file.Chain;
@@ -25,7 +19,6 @@ import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Subject;
 import leadlight.text.Sentences;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** Writes one scoring with its joints; runs within a transaction. */
 public final class ScoringWriter {
@@ -64,10 +57,16 @@ public final class ScoringWriter {
     if (before.isPresent() && !scoring.again()) {
       return before.get().id();
     }
-    long id = row(scoring, run, new long[] {board, photo, method}, repeats + 1);
+    long[] ids = {board, photo, method};
+    return new TallyBook(handle).around(board, () -> write(scoring, run, ids, repeats + 1));
+  }
+
+  private long write(NewScoring scoring, Optional<Long> run, long[] ids, int repeat) {
+    long id = row(scoring, run, ids, repeat);
     RowSpec spec = scoring.method().settings().row();
+    JointWriter joints = new JointWriter(handle);
     for (GradedJoint joint : scoring.scored().joints()) {
-      joint(id, joint, spec.lands().get(joint.pin() - 1).name());
+      joints.write(id, joint, spec.lands().get(joint.pin() - 1).name());
     }
     new Chain(handle).add(EntryKind.SCORING, id);
     return id;
@@ -180,69 +179,5 @@ public final class ScoringWriter {
         JsonText.of(scoring.scored().rowNotes()),
         JsonText.of(scoring.scored().fitness()),
         scoring.subject().port().orElse(null));
-  }
-
-  private void joint(long scoring, GradedJoint graded, String name) {
-    Lead lead = graded.joint().lead();
-    long id =
-        id(
-            "INSERT INTO joint (scoring_id, pin, name, verdict, unjudged_because, toe_x_px,"
-                + " toe_y_px, heel_x_px, heel_y_px, land_toe_x_px, land_toe_y_px, land_heel_x_px,"
-                + " land_heel_y_px, match, u_across_px, u_along_px, doubts, grounds, unfit)"
-                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            scoring,
-            graded.pin(),
-            name,
-            graded.verdict().id(),
-            graded.doubts().isEmpty() ? null : sentences.joined(graded.doubts()),
-            lead.toePx().x(),
-            lead.toePx().y(),
-            lead.heelPx().x(),
-            lead.heelPx().y(),
-            lead.landToePx().x(),
-            lead.landToePx().y(),
-            lead.landHeelPx().x(),
-            lead.landHeelPx().y(),
-            lead.match(),
-            lead.uAcrossPx(),
-            lead.uAlongPx(),
-            JsonText.of(graded.doubts()),
-            JsonText.of(graded.grounds()),
-            graded.joint().unfitBecause().map(JsonText::of).orElse(null));
-    measures(id, graded.joint());
-    new OpinionBook(handle).write(id, graded.joint());
-    findings(id, graded);
-  }
-
-  private void measures(long joint, Joint measured) {
-    if (measured.measures().isEmpty()) {
-      return;
-    }
-    PreparedBatch batch =
-        handle.prepareBatch("INSERT INTO measure (joint_id, name, value, u) VALUES (?, ?, ?, ?)");
-    for (Map.Entry<Measure, Quantity> entry : measured.measures().entrySet()) {
-      batch.add(joint, entry.getKey().id(), entry.getValue().value(), entry.getValue().u());
-    }
-    batch.execute();
-  }
-
-  private void findings(long joint, GradedJoint graded) {
-    for (Finding finding : graded.findings()) {
-      handle.execute(
-          "INSERT INTO finding (joint_id, kind, pins, verdict, probability, evidence, clause,"
-              + " settle_by, share, measured, reasons)"
-              + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-          joint,
-          finding.kind().id(),
-          JsonText.of(finding.pins()),
-          finding.verdict().id(),
-          finding.probability(),
-          sentences.evidence(finding),
-          finding.clause(),
-          finding.settleBy(),
-          finding.share().isPresent() ? finding.share().getAsDouble() : null,
-          finding.measured().map(JsonText::of).orElse(null),
-          JsonText.of(finding.reasons()));
-    }
   }
 }

@@ -46,7 +46,8 @@ public enum Engine {
       return handle
           .select(
               "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"
-                  + " AND name NOT LIKE 'flyway_%' ORDER BY name")
+                  + " AND name NOT LIKE 'flyway_%' AND name NOT IN ('tally', 'counted')"
+                  + " ORDER BY name")
           .mapTo(String.class)
           .list();
     }
@@ -63,6 +64,7 @@ public enum Engine {
     public void beginImport(Handle handle) {
       handle.execute("PRAGMA defer_foreign_keys = ON");
       handle.execute("DELETE FROM entry");
+      handle.execute("DELETE FROM counted");
       handle.execute("DELETE FROM sqlite_sequence");
     }
 
@@ -133,7 +135,7 @@ public enum Engine {
               "SELECT relname FROM pg_class WHERE relkind = 'r'"
                   + " AND relnamespace = current_schema()::regnamespace"
                   + " AND relname NOT LIKE 'flyway_%'"
-                  + " AND relname NOT IN ('chain_end', 'writer_mark') ORDER BY relname")
+                  + " AND relname NOT IN ('chain_end', 'writer_mark', 'tally', 'counted') ORDER BY relname")
           .mapTo(String.class)
           .list();
     }
@@ -153,6 +155,7 @@ public enum Engine {
     public void beginImport(Handle handle) {
       handle.execute("SET CONSTRAINTS ALL DEFERRED");
       handle.execute("DELETE FROM entry");
+      handle.execute("DELETE FROM counted");
       handle.execute("UPDATE chain_end SET entries = 0");
     }
 
@@ -204,7 +207,7 @@ public enum Engine {
   /** Number of the last entry of the chain that was ever written. */
   public abstract long entriesEver(Handle handle);
 
-  /** Names of the record's own tables. */
+  /** Names of the tables that hold the record: not of those that can be made of these anew. */
   public abstract List<String> tables(Handle handle);
 
   /** Names of a table's columns. */

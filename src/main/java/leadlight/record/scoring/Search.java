@@ -40,6 +40,20 @@ public record Search(
         false);
   }
 
+  /** The scorings of a board. */
+  public static Search ofBoard(String job, String board) {
+    Search all = all();
+    return new Search(
+        Optional.of(job),
+        Optional.of(board),
+        all.from,
+        all.to,
+        all.connector,
+        all.finding,
+        all.run,
+        false);
+  }
+
   /** The scorings that a run made or found unchanged. */
   public static Search ofRun(long run) {
     Search all = all();

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import leadlight.model.UserError;
 import leadlight.quality.Outside;
@@ -148,9 +149,10 @@ class ChartPagesTest {
     assertThat(
             ChartData.of(
                     List.of(
-                        new ChartData.Graded("b", "", true, List.of()),
-                        new ChartData.Graded("a", "", false, List.of())),
-                    ChartKind.P)
+                        new ChartData.Graded("b", true, List.of(), 1),
+                        new ChartData.Graded("a", false, List.of(), 1)),
+                    Map.of(),
+                    "week")
                 .groups())
         .extracting(Subgroup::name)
         .containsExactly("a", "b");

@@ -3,7 +3,9 @@ package leadlight.quality;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,7 +42,8 @@ public final class Days {
   /** Dates by time, numbers by size, stages as the work goes, all else as text. */
   public static Comparator<String> order(List<String> names) {
     if (names.stream().allMatch(name -> of(name).isPresent())) {
-      return Comparator.comparing(name -> of(name).orElseThrow());
+      Map<String, LocalDate> days = new HashMap<>();
+      return Comparator.comparing(name -> days.computeIfAbsent(name, it -> of(it).orElseThrow()));
     }
     if (names.stream().allMatch(name -> name.matches("\\d{1,9}"))) {
       return Comparator.comparing(Integer::valueOf);

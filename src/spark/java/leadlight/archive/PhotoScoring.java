@@ -29,9 +29,9 @@ final class PhotoScoring implements MapFunction<Row, Row> {
 
   private static final long serialVersionUID = 1;
 
-  /** What a row of results was made by. */
+  /** What a row of results was made by: program, networks, and all of {@code models/}. */
   static String version() {
-    return Version.number() + "-" + SecondReader.version();
+    return String.join("-", Version.number(), SecondReader.version(), ModelsHash.ofProgram());
   }
 
   @Override

@@ -11,6 +11,8 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -193,6 +195,35 @@ class ArchiveTest {
     assertThatThrownBy(() -> new Changes(results, "older", "other"))
         .isInstanceOf(UserError.class)
         .hasMessageContaining("holds nothing of version older; it holds");
+  }
+
+  @Test
+  void anotherDataFileIsAnotherVersion() throws IOException {
+    Path limits = Path.of("models/acceptance/ipc-a-610.json");
+    Path other = temp.resolve("overlay").resolve(limits);
+    Files.createDirectories(other.getParent());
+    ClassLoader program = getClass().getClassLoader();
+    URL[] first = {temp.resolve("overlay").toUri().toURL()};
+    assertThat(PhotoScoring.version()).endsWith("-" + ModelsHash.of(program));
+    try (URLClassLoader overlaid = new OwnFirst(first, program)) {
+      Files.copy(limits, other);
+      assertThat(ModelsHash.of(overlaid)).isEqualTo(ModelsHash.of(program));
+      Files.writeString(other, Files.readString(limits) + "\n");
+      assertThat(ModelsHash.of(overlaid)).isNotEqualTo(ModelsHash.of(program));
+    }
+  }
+
+  /** As a folder that stands first on the class path. */
+  private static final class OwnFirst extends URLClassLoader {
+    OwnFirst(URL[] urls, ClassLoader parent) {
+      super(urls, parent);
+    }
+
+    @Override
+    public URL getResource(String name) {
+      URL own = findResource(name);
+      return own == null ? super.getResource(name) : own;
+    }
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -48,14 +49,15 @@ public final class ScoringReader {
   /** No day is later. */
   private static final String EVER = "9999-12-31";
 
-  /** The tool found it, or somebody said anything of the board: which of it counts, rows tell. */
-  private static final String MAY_HAVE =
-      "(EXISTS (SELECT 1 FROM joint o JOIN finding f ON f.joint_id = o.id"
-          + " WHERE o.scoring_id = s.id AND f.kind = ?)"
-          + " OR EXISTS (SELECT 1 FROM scoring t JOIN joint o ON o.scoring_id = t.id"
-          + " JOIN overrule x ON x.joint_id = o.id WHERE t.board_id = s.board_id)"
-          + " OR EXISTS (SELECT 1 FROM scoring t JOIN joint o ON o.scoring_id = t.id"
-          + " JOIN bench_result x ON x.joint_id = o.id WHERE t.board_id = s.board_id))";
+  private static final String TOOL_FOUND =
+      "EXISTS (SELECT 1 FROM joint o JOIN finding f ON f.joint_id = o.id"
+          + " WHERE o.scoring_id = s.id AND f.kind = ?)";
+
+  /** Somebody said anything of the board; which of it counts, its rows tell. */
+  private static final String SAID =
+      "(" + saidIn("overrule") + " OR " + saidIn("bench_result") + ")";
+
+  private static final String SELECT_SAID = SELECT.replaceFirst("s[.]", SAID + " AS said, s.");
 
   private final Handle handle;
 
@@ -142,28 +144,37 @@ public final class ScoringReader {
                     values,
                     "s.id IN (SELECT r.scoring_id FROM run_photo r WHERE r.run_id = ?)",
                     run));
-    search.finding().ifPresent(kind -> add(where, values, MAY_HAVE, kind.id()));
+    search
+        .finding()
+        .ifPresent(kind -> add(where, values, "(" + TOOL_FOUND + " OR " + SAID + ")", kind.id()));
     if (search.latest()) {
       add(where, values, LATEST, search.to().map(LocalDate::toString).orElse(EVER));
     }
-    String sql = SELECT + " WHERE " + String.join(" AND ", where) + " ORDER BY s.id";
+    String columns = search.finding().isPresent() ? SELECT_SAID : SELECT;
+    String sql = columns + " WHERE " + String.join(" AND ", where) + " ORDER BY s.id";
     try (Stream<Scoring> found =
-        handle.select(sql, values.toArray()).map((row, context) -> scoring(row)).stream()) {
-      found.filter(scoring -> hasFinding(search, scoring)).forEach(take);
+        handle
+            .select(sql, values.toArray())
+            .map((row, context) -> hasFinding(search, row) ? scoring(row) : null)
+            .stream()) {
+      found.filter(Objects::nonNull).forEach(take);
     }
   }
 
-  /** Whether a joint has it as it counts, which no table says. */
-  private boolean hasFinding(Search search, Scoring scoring) {
-    return search
-        .finding()
-        .map(
-            kind ->
-                new RowReader(handle, scoring.id())
-                    .read().standing().stream()
-                        .flatMap(joint -> joint.findings().stream())
-                        .anyMatch(finding -> finding.kind() == kind))
-        .orElse(true);
+  /** Whether a joint has it as it counts: what the tool found does, unless anything was said. */
+  private boolean hasFinding(Search search, ResultSet row) throws SQLException {
+    return search.finding().isEmpty()
+        || !row.getBoolean("said")
+        || new RowReader(handle, row.getLong("id"))
+            .read().standing().stream()
+                .flatMap(joint -> joint.findings().stream())
+                .anyMatch(finding -> finding.kind() == search.finding().get());
+  }
+
+  private static String saidIn(String table) {
+    return "EXISTS (SELECT 1 FROM scoring t JOIN joint o ON o.scoring_id = t.id JOIN "
+        + table
+        + " x ON x.joint_id = o.id WHERE t.board_id = s.board_id)";
   }
 
   private static void add(List<String> where, List<Object> values, String test, Object value) {

@@ -109,6 +109,11 @@ class ScaleBenchmark {
     began = System.nanoTime();
     JobRecord.open(place).close();
     System.out.println("%s: counted in %d s".formatted(engine, s(began)));
+    ask(place, scorings, explain, restart);
+  }
+
+  private static void ask(RecordPlace place, long scorings, String explain, Deed restart)
+      throws Exception {
     rest();
     LocalDate day = FIRST.plusDays(scorings / A_DAY / 2);
     Map<String, Asked> all = questions(scorings, day);

@@ -49,9 +49,10 @@ public final class ScoringReader {
   /** No day is later. */
   private static final String EVER = "9999-12-31";
 
+  // Not EXISTS: for that PostgreSQL reads all findings once, which is seconds in a large record.
   private static final String TOOL_FOUND =
-      "EXISTS (SELECT 1 FROM joint o JOIN finding f ON f.joint_id = o.id"
-          + " WHERE o.scoring_id = s.id AND f.kind = ?)";
+      "(SELECT min(f.id) FROM joint o JOIN finding f ON f.joint_id = o.id"
+          + " WHERE o.scoring_id = s.id AND f.kind = ?) IS NOT NULL";
 
   /** Somebody said anything of the board; which of it counts, its rows tell. */
   private static final String SAID =
@@ -172,9 +173,9 @@ public final class ScoringReader {
   }
 
   private static String saidIn(String table) {
-    return "EXISTS (SELECT 1 FROM scoring t JOIN joint o ON o.scoring_id = t.id JOIN "
+    return "(SELECT min(x.id) FROM scoring t JOIN joint o ON o.scoring_id = t.id JOIN "
         + table
-        + " x ON x.joint_id = o.id WHERE t.board_id = s.board_id)";
+        + " x ON x.joint_id = o.id WHERE t.board_id = s.board_id) IS NOT NULL";
   }
 
   private static void add(List<String> where, List<Object> values, String test, Object value) {

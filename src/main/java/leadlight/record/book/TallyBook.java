@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import leadlight.record.scoring.Tally;
 import leadlight.record.scoring.Tally.Axis;
@@ -60,15 +59,18 @@ public final class TallyBook {
     }
     handle.execute("DELETE FROM tally");
     handle.execute("DELETE FROM counted");
-    eachRange(from -> add(BoardTally.of(handle, from, from + AT_ONCE - 1)));
+    add(anew());
     handle.execute("INSERT INTO counted (rules) VALUES (?)", RULES);
   }
 
-  private void eachRange(LongConsumer take) {
+  private Map<Tally, Long> anew() {
+    Map<Tally, Long> all = new HashMap<>();
     long last = handle.select("SELECT coalesce(max(id), 0) FROM board").mapTo(Long.class).one();
     for (long from = 0; from <= last; from += AT_ONCE) {
-      take.accept(from);
+      BoardTally.of(handle, from, from + AT_ONCE - 1)
+          .forEach((what, n) -> all.merge(what, n, Long::sum));
     }
+    return all;
   }
 
   private void add(Map<Tally, Long> difference) {
@@ -129,13 +131,7 @@ public final class TallyBook {
 
   /** What is not as all boards, counted anew, come to; in a line. */
   public List<String> troubles() {
-    Map<Tally, Long> anew = new HashMap<>();
-    eachRange(
-        from ->
-            BoardTally.of(handle, from, from + AT_ONCE - 1)
-                .forEach((what, n) -> anew.merge(what, n, Long::sum)));
-    Map<Tally, Long> kept = read("SELECT * FROM tally");
-    return anew.equals(kept)
+    return anew().equals(read("SELECT * FROM tally"))
         ? List.of()
         : List.of("the counts that charts are drawn from are not those of the joints");
   }

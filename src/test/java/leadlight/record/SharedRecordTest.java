@@ -277,11 +277,11 @@ class SharedRecordTest {
     RecordPlace.Server there = server.record();
     server.execute(
         there.database(),
-        "ALTER DATABASE %s SET idle_session_timeout = '100ms'".formatted(there.database()));
+        "ALTER DATABASE %s SET idle_session_timeout = '700ms'".formatted(there.database()));
     try (JobRecord record = JobRecord.open(there)) {
-      Thread.sleep(1000);
+      Thread.sleep(1500);
       record.add("job", "b", handBack());
-      Thread.sleep(1000);
+      Thread.sleep(1500);
       assertThat(record.life("job", "b")).hasSize(1);
     }
   }

@@ -35,7 +35,7 @@ class AgainstScoreBenchmark {
     List<String> differ = new ArrayList<>();
     for (Row row :
         new Results(spark, System.getProperty("archive.folder"))
-            .ofVersion(PhotoScoring.version())
+            .scored(PhotoScoring.version())
             .orElseThrow()
             .selectExpr("photo", "joints.json as joints")
             .collectAsList()) {

@@ -45,11 +45,11 @@ class ConnectorRunTest {
     assertThat(folder.resolve(name + ".annotated.png")).isNotEmptyFile();
     assertThat(Files.readString(folder.resolve(name + ".html")))
         .contains(
-            "To touch up: 0 of 19 joints, 1 of 4 legs",
+            "To touch up: 0 of 19 joints, 2 of 4 legs",
             "19 sound",
-            "legs: 1 defect",
+            "legs: 2 defects",
             "Large tip: the anchor legs first",
-            "from the solder side: Leg 1.")
+            "from the solder side: Leg 1, Leg 2.")
         .doesNotContain("No joint needs the iron");
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.leg.ConnectorLegs;
@@ -12,6 +13,7 @@ import leadlight.leg.LegScorer;
 import leadlight.leg.find.LegRequest;
 import leadlight.model.BoardSide;
 import leadlight.model.UserError;
+import leadlight.model.remark.NoteOfRow;
 import leadlight.model.result.Besides;
 import leadlight.model.result.LegSet;
 import leadlight.model.result.ScoredPhoto;
@@ -130,7 +132,8 @@ public final class ConnectorRun {
         row.verdict().worse(legs.verdict()),
         row.rowNotes(),
         row.fitness(),
-        row.notVisible(),
+        Stream.concat(row.notVisible().stream(), Stream.of(new NoteOfRow.LegsOfPhotographs()))
+            .toList(),
         row.cautions());
   }
 }

@@ -49,7 +49,8 @@ class ConnectorRunTest {
             "19 sound",
             "legs: 2 defects",
             "Large tip: the anchor legs first",
-            "from the solder side: Leg 1, Leg 2.")
+            "from the solder side: Leg 1, Leg 2.",
+            "was shown right on rendered pictures alone")
         .doesNotContain("No joint needs the iron");
   }
 

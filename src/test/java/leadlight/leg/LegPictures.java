@@ -18,6 +18,7 @@ import leadlight.leg.find.LegTuning;
 import leadlight.leg.read.LegPicture;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
+import leadlight.trial.truth.LegsTruth;
 
 /**
  * Cuts legs whose truth is known, for {@code models/legs/train.py}: {@code legs.bin} has a picture
@@ -70,7 +71,7 @@ public final class LegPictures {
               : new LegFinder(photo.frame(), LegTuning.builtIn(), truth.side())
                   .find(truth.byConnector());
       List<FoundLeg> exact = known ? truth.places() : List.of();
-      for (LegTruth.TrueLeg leg : truth.legs()) {
+      for (LegsTruth.Leg leg : truth.legs()) {
         if (leg.cut()) {
           continue;
         }
@@ -102,7 +103,7 @@ public final class LegPictures {
   }
 
   private void add(
-      Photo photo, LegTruth truth, String way, int variant, LegTruth.TrueLeg leg, FoundLeg at)
+      Photo photo, LegTruth truth, String way, int variant, LegsTruth.Leg leg, FoundLeg at)
       throws IOException {
     pictures.write(LegPicture.of(photo.frame(), at));
     StringBuilder wet = new StringBuilder();
@@ -125,7 +126,7 @@ public final class LegPictures {
             leg.wettedDeg(),
             leg.covered(),
             leg.open(),
-            leg.verdict(),
+            leg.class2(),
             truth.hidden(leg),
             wet,
             reach));

@@ -12,6 +12,7 @@ import leadlight.model.remark.DoubtOfLeg;
 import leadlight.model.result.GradedLeg;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
+import leadlight.trial.truth.LegsTruth;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.Test;
 
@@ -39,7 +40,7 @@ class LegScorerTest {
     for (LegTruth truth : LegTruth.of(PICTURES)) {
       List<GradedLeg> legs = scored(truth, truth.byConnector());
       assertThat(legs).as(truth.photo().toString()).hasSameSizeAs(truth.legs());
-      for (LegTruth.TrueLeg leg : truth.legs()) {
+      for (LegsTruth.Leg leg : truth.legs()) {
         assertThat(truth.at(leg, legs, GradedLeg::centre))
             .as("%s %s", truth.photo(), leg)
             .isPresent();
@@ -52,9 +53,9 @@ class LegScorerTest {
   void landsAreLaidToATenthOfAMillimetre() {
     for (LegTruth truth : LegTruth.of(PICTURES)) {
       List<GradedLeg> legs = scored(truth, truth.byConnector());
-      for (LegTruth.TrueLeg leg : truth.legs()) {
+      for (LegsTruth.Leg leg : truth.legs()) {
         GradedLeg said = truth.at(leg, legs, GradedLeg::centre).orElseThrow();
-        assertThat(said.centre().distanceTo(leg.centre()) / truth.pxPerMm())
+        assertThat(said.centre().distanceTo(leg.centre()) / truth.told().pxPerMm())
             .as("%s %s", truth.photo(), leg)
             .isLessThan(0.1);
       }
@@ -82,7 +83,7 @@ class LegScorerTest {
   void legsOfAPartThatDiffersTurnedHalfRoundAreNumbered() {
     LegTruth truth = truth("legs-010");
     List<GradedLeg> legs = scored(truth, truth.byConnector());
-    for (LegTruth.TrueLeg leg : truth.legs()) {
+    for (LegsTruth.Leg leg : truth.legs()) {
       assertThat(truth.at(leg, legs, GradedLeg::centre).orElseThrow().number())
           .hasValue(leg.number());
     }
@@ -93,12 +94,12 @@ class LegScorerTest {
     int called = 0;
     for (LegTruth truth : LegTruth.of(PICTURES)) {
       List<GradedLeg> legs = scored(truth, truth.byConnector());
-      for (LegTruth.TrueLeg leg : truth.legs()) {
+      for (LegsTruth.Leg leg : truth.legs()) {
         Verdict verdict = truth.at(leg, legs, GradedLeg::centre).orElseThrow().verdict();
-        if (leg.verdict().equals("defect")) {
+        if (leg.class2().equals("defect")) {
           assertThat(verdict).as("%s %s", truth.photo(), leg).isNotEqualTo(Verdict.ACCEPTABLE);
           called += verdict == Verdict.DEFECT ? 1 : 0;
-        } else if (leg.verdict().equals("acceptable")) {
+        } else if (leg.class2().equals("acceptable")) {
           assertThat(verdict).as("%s %s", truth.photo(), leg).isNotEqualTo(Verdict.DEFECT);
         }
       }
@@ -117,7 +118,7 @@ class LegScorerTest {
   @Test
   void aPhotoOfTheComponentSideIsNotJudgedAsSolderSide() {
     LegTruth truth = truth("legs-040");
-    LegTruth told = new LegTruth(truth.photo(), BoardSide.SOLDER, truth.part(), truth.json());
+    LegTruth told = truth.toldOf(truth.photo(), BoardSide.SOLDER);
     List<GradedLeg> legs = scored(told, told.bySize(0));
     assertThat(legs)
         .isNotEmpty()
@@ -131,7 +132,7 @@ class LegScorerTest {
     Path row =
         Path.of("sample-images").toFile().listFiles((d, n) -> n.endsWith(".jpg"))[0].toPath();
     LegTruth legs = truth("legs-010");
-    LegTruth other = new LegTruth(row, BoardSide.SOLDER, legs.part(), legs.json());
+    LegTruth other = legs.toldOf(row, BoardSide.SOLDER);
     assertThat(scored(other, legs.byConnector())).isEmpty();
   }
 

@@ -4,84 +4,57 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Function;
+import leadlight.app.trial.LegTrial;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.leg.find.FoundLeg;
 import leadlight.leg.find.LandPlace;
 import leadlight.leg.find.LegRequest;
 import leadlight.model.BoardSide;
 import leadlight.model.PointPx;
+import leadlight.trial.truth.LegsTruth;
 
-/** A picture of anchor legs with its truth. */
-record LegTruth(Path photo, BoardSide side, String part, JsonNode json) {
+/** A picture of anchor legs with its truth, and what only the truth of scenes tells. */
+record LegTruth(LegsTruth told, JsonNode json) {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  /** One leg as it is. */
-  record TrueLeg(
-      int number,
-      PointPx centre,
-      String condition,
-      double wettedDeg,
-      double covered,
-      double open,
-      boolean cut,
-      String verdict) {}
-
   static List<LegTruth> of(Path folder) {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(file -> file.toString().endsWith(".truth.json"))
-          .sorted()
-          .map(LegTruth::read)
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return LegsTruth.of(folder).stream().map(LegTruth::read).toList();
   }
 
-  private static LegTruth read(Path file) {
+  private static LegTruth read(LegsTruth told) {
+    String name = told.photo().toString();
+    Path file = Path.of(name.substring(0, name.lastIndexOf('.')) + ".truth.json");
     try {
-      JsonNode json = JSON.readTree(file.toFile());
-      return new LegTruth(
-          file.resolveSibling(json.get("photo").asText()),
-          BoardSide.valueOf(json.get("side").asText().toUpperCase(java.util.Locale.ROOT)),
-          json.get("part").asText(),
-          json);
+      return new LegTruth(told, JSON.readTree(file.toFile()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  double pxPerMm() {
-    return json.get("px_per_mm").asDouble();
+  /** The same told of another photo, or as another side. */
+  LegTruth toldOf(Path photo, BoardSide side) {
+    return new LegTruth(
+        new LegsTruth(
+            photo, side, told.part(), told.pxPerMm(), told.landMm(), told.holeMm(), told.legs()),
+        json);
   }
 
-  double landWidthMm() {
-    return json.at("/land_mm/0").asDouble();
+  Path photo() {
+    return told.photo();
   }
 
-  List<TrueLeg> legs() {
-    List<TrueLeg> legs = new ArrayList<>();
-    for (JsonNode leg : json.get("legs")) {
-      legs.add(
-          new TrueLeg(
-              leg.get("leg").asInt(),
-              new PointPx(leg.at("/centre_px/0").asDouble(), leg.at("/centre_px/1").asDouble()),
-              leg.get("condition").asText(),
-              leg.get("wetted_deg").asDouble(),
-              leg.get("land_covered").asDouble(),
-              leg.get("hole_open").asDouble(),
-              leg.get("cut_by_frame").asBoolean(),
-              leg.get("class2").asText()));
-    }
-    return legs;
+  BoardSide side() {
+    return told.side();
+  }
+
+  List<LegsTruth.Leg> legs() {
+    return told.legs();
   }
 
   /** Whether the truth tells each direction, as that of scenes does. */
@@ -90,21 +63,21 @@ record LegTruth(Path photo, BoardSide side, String part, JsonNode json) {
   }
 
   /** 1 where solder meets the leg in a sector, 0 where not, -1 where the truth does not tell. */
-  int wet(TrueLeg leg, int sector) {
+  int wet(LegsTruth.Leg leg, int sector) {
     return exact() ? node(leg).get("wet_sectors").get(sector).asInt() : -1;
   }
 
   /** Share of the ring that solder covers in a sector, or -1. */
-  double reach(TrueLeg leg, int sector) {
+  double reach(LegsTruth.Leg leg, int sector) {
     return exact() ? node(leg).get("covered_reach").get(sector).asDouble() : -1;
   }
 
   /** Share of the land that something above it hides, or 0 where the truth does not tell. */
-  double hidden(TrueLeg leg) {
+  double hidden(LegsTruth.Leg leg) {
     return node(leg).path("hidden").asDouble(0);
   }
 
-  private JsonNode node(TrueLeg leg) {
+  private JsonNode node(LegsTruth.Leg leg) {
     for (JsonNode each : json.get("legs")) {
       if (each.get("leg").asInt() == leg.number()) {
         return each;
@@ -115,9 +88,9 @@ record LegTruth(Path photo, BoardSide side, String part, JsonNode json) {
 
   /** Where the legs of a scene are, by their true outlines. */
   List<FoundLeg> places() {
-    List<LegRequest.Leg> known = ConnectorLegs.of(ConnectorLibrary.builtIn().find(part));
+    List<LegRequest.Leg> known = ConnectorLegs.of(ConnectorLibrary.builtIn().find(told.part()));
     List<FoundLeg> places = new ArrayList<>();
-    for (TrueLeg leg : legs()) {
+    for (LegsTruth.Leg leg : legs()) {
       LegRequest.Leg of = known.get(leg.number() - 1);
       JsonNode land = node(leg).get("land_px");
       int quarter = land.size() / 4;
@@ -146,39 +119,24 @@ record LegTruth(Path photo, BoardSide side, String part, JsonNode json) {
 
   /** As a user would ask: by the connector, or by sizes and the leg's number for a single one. */
   LegRequest byConnector() {
-    return legs().size() == 1 ? bySize(legs().get(0).number()) : byPart();
+    return LegTrial.request(told);
   }
 
   /** As a user would ask who knows sizes alone. */
   LegRequest bySize(int number) {
+    LegsTruth.Size land = told.landMm();
+    LegsTruth.Size hole = told.holeMm();
     return new LegRequest(
-        side,
+        side(),
         List.of(
             new LegRequest.Leg(
-                number,
-                0,
-                0,
-                landWidthMm(),
-                json.at("/land_mm/1").asDouble(),
-                json.at("/hole_mm/0").asDouble(),
-                json.at("/hole_mm/1").asDouble())),
+                number, 0, 0, land.widthMm(), land.heightMm(), hole.widthMm(), hole.heightMm())),
         false,
         LegRequest.LeadsAt.UNKNOWN);
   }
 
-  private LegRequest byPart() {
-    return new LegRequest(
-        side,
-        ConnectorLegs.of(ConnectorLibrary.builtIn().find(part)),
-        true,
-        LegRequest.LeadsAt.UNKNOWN);
-  }
-
-  /** What was found at a true leg: within a quarter of its land's width. */
-  <T> Optional<T> at(TrueLeg leg, List<T> found, java.util.function.Function<T, PointPx> centre) {
-    double reach = 0.25 * landWidthMm() * pxPerMm();
-    return found.stream()
-        .filter(each -> centre.apply(each).distanceTo(leg.centre()) < reach)
-        .min(Comparator.comparingDouble(each -> centre.apply(each).distanceTo(leg.centre())));
+  /** What was found at a true leg. */
+  <T> Optional<T> at(LegsTruth.Leg leg, List<T> found, Function<T, PointPx> centre) {
+    return told.at(leg, found, centre);
   }
 }

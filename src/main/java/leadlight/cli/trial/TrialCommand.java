@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import leadlight.app.output.OutputFolder;
 import leadlight.app.trial.BurstTrial;
 import leadlight.app.trial.EnrolTrial;
+import leadlight.app.trial.LegTrial;
 import leadlight.app.trial.NudgeTrial;
 import leadlight.app.trial.PlacedTrial;
 import leadlight.app.trial.RecordBench;
@@ -113,7 +114,7 @@ public final class TrialCommand implements Callable<Integer> {
       description =
           "Count sets of photos of one row instead of single photos: nudge (one at rest, then leads"
               + " pushed), placed (NAME-before, NAME-after), same-row or burst (NAME-a, NAME-b"
-              + " ...).")
+              + " ...); or photos of anchor legs: legs.")
   private Optional<String> sets = Optional.empty();
 
   @Option(
@@ -185,8 +186,10 @@ public final class TrialCommand implements Callable<Integer> {
       case "placed" -> PlacedTrial.lines(folder, limits.load(), threads.count());
       case "same-row" -> SameRowTrial.lines(folder, limits.load(), threads.count());
       case "burst" -> BurstTrial.lines(folder, limits.load(), threads.count());
+      case "legs" -> LegTrial.lines(folder, limits.load(), threads.count());
       case "nudge" -> NudgeTrial.lines(folder, threads.count());
-      default -> throw new UserError("--sets must be nudge, placed, same-row or burst, is " + kind);
+      default ->
+          throw new UserError("--sets must be nudge, placed, same-row, burst or legs, is " + kind);
     };
   }
 

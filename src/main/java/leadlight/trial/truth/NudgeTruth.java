@@ -1,14 +1,10 @@
 package leadlight.trial.truth;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import leadlight.model.UserError;
 
 /**
@@ -20,9 +16,6 @@ import leadlight.model.UserError;
  * @param pushed the others
  */
 public record NudgeTruth(Path rest, int leads, double pitchMm, List<Pushed> pushed) {
-
-  private static final ObjectMapper JSON = new ObjectMapper();
-  private static final String ENDING = ".truth.json";
 
   /** Copies the list. */
   public NudgeTruth {
@@ -51,8 +44,8 @@ public record NudgeTruth(Path rest, int leads, double pitchMm, List<Pushed> push
     Path rest = null;
     JsonNode first = null;
     List<Pushed> pushed = new ArrayList<>();
-    for (Path file : truths(folder)) {
-      JsonNode node = read(file);
+    for (Path file : TruthFolder.truths(folder)) {
+      JsonNode node = TruthReader.read(file, Function.identity());
       if (!node.has("rest_shot")) {
         continue;
       }
@@ -84,25 +77,6 @@ public record NudgeTruth(Path rest, int leads, double pitchMm, List<Pushed> push
       sets.add(
           new NudgeTruth(
               rest, first.path("leads").asInt(), first.path("pitch_mm").asDouble(), pushed));
-    }
-  }
-
-  private static List<Path> truths(Path folder) {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(f -> f.toString().endsWith(ENDING)).sorted().toList();
-    } catch (IOException e) {
-      throw new UserError(folder + " cannot be read; name a folder of nudge photos with truth");
-    }
-  }
-
-  private static JsonNode read(Path file) {
-    try {
-      return JSON.readTree(Files.readAllBytes(file));
-    } catch (JsonProcessingException e) {
-      throw new UserError(
-          "%s: line %d: %s".formatted(file, e.getLocation().getLineNr(), e.getOriginalMessage()));
-    } catch (IOException e) {
-      throw new UserError(file + " cannot be read; check its permissions");
     }
   }
 }

@@ -45,6 +45,15 @@ public final class TruthFolder {
     return photos;
   }
 
+  /**
+   * The truth files of a folder by name.
+   *
+   * @throws UserError if it cannot be listed
+   */
+  static List<Path> truths(Path folder) {
+    return sorted(folder).stream().filter(file -> file.toString().endsWith(TRUTH)).toList();
+  }
+
   private static List<Path> sorted(Path folder) {
     try (Stream<Path> files = Files.list(folder)) {
       return files.sorted().toList();

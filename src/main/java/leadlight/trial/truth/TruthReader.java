@@ -34,7 +34,7 @@ final class TruthReader {
     return read(file, TruthReader::toNote);
   }
 
-  private static <T> T read(Path file, Function<JsonNode, T> make) {
+  static <T> T read(Path file, Function<JsonNode, T> make) {
     try {
       return make.apply(JSON.readTree(Files.readAllBytes(file)));
     } catch (JsonProcessingException e) {

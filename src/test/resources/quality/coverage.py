@@ -1,4 +1,4 @@
-"""How often intervals by cluster hold: the first four tables of docs/quality-coverage.md and its last, by NumPy and SciPy.
+"""How often intervals by cluster hold: the first four tables of docs/quality-coverage.md and its last two, by NumPy and SciPy.
 
     python coverage.py [STUDIES]
 
@@ -89,6 +89,41 @@ def biases(studies):
                   f" {100 * np.mean(abs(mean) < half):.1f} % |")
 
 
+def mean(known, off):
+    return off.mean(1)
+
+
+def slope(known, off):
+    x = known - known.mean(1, keepdims=True)
+    return (x * off).sum(1) / (x * x).sum(1)
+
+
+def errors(boards, count, known, off, statistic):
+    """Standard errors by leaving out a board at a time."""
+    without = np.array([statistic(known[:, boards != b], off[:, boards != b]) for b in range(count)])
+    return np.sqrt((count - 1) * without.var(0))
+
+
+def boards(studies):
+    """Bias and linearity of joints on boards: a board left out at a time, and by part as if each stood alone."""
+    print("| boards | joints a board | likeness | bias, by board | by part | slope, by board | by part |")
+    print("|---|---|---|---|---|---|---|")
+    dice = np.random.default_rng(2026)
+    for sizes in ((4,) * 5, (4,) * 10, (12,) * 5, (12,) * 10, (1, 2, 3, 5, 9, 12)):
+        for alike in (0, .3, .6):
+            on, n, k = np.repeat(np.arange(len(sizes)), sizes), sum(sizes), len(sizes)
+            known, off = (np.sqrt(a) * dice.normal(0, 1, (studies, k))[:, on]
+                          + np.sqrt(1 - a) * dice.normal(0, 1, (studies, n)) for a in (.5, alike))
+            m, s = mean(known, off), slope(known, off)
+            x = known - known.mean(1, keepdims=True)
+            rest = (off - off.mean(1, keepdims=True) - s[:, None] * x).var(1) * n / (n - 2)
+            plain = off.std(1, ddof=1) / np.sqrt(n), np.sqrt(rest / (x * x).sum(1))
+            held = (abs(m) < t.ppf(.975, k - 1) * errors(on, k, known, off, mean), abs(m) < t.ppf(.975, n - 1) * plain[0],
+                    abs(s) < t.ppf(.975, k - 2) * errors(on, k, known, off, slope), abs(s) < t.ppf(.975, n - 2) * plain[1])
+            size = sizes[0] if len(set(sizes)) == 1 else ", ".join(map(str, sizes))
+            print(f"| {k} | {size} | {alike:g} |", " | ".join(f"{100 * np.mean(h):.1f} %" for h in held), "|")
+
+
 if __name__ == "__main__":
     STUDIES = int(sys.argv[1]) if len(sys.argv) > 1 else 1000
     lines([(p, r, k, 19) for p in (.005, .02, .04) for r in (0, .05, .1, .3) for k in (10, 20, 40, 100)],
@@ -100,3 +135,4 @@ if __name__ == "__main__":
     lines([(p, r, k, m) for p in (.02, .05, .2) for r in (.6, .85, .95)
            for k, m in ((10, 19), (20, 19), (40, 19), (100, 19), (20, 5))], STUDIES)
     biases(20 * STUDIES)
+    boards(10 * STUDIES)

@@ -64,6 +64,18 @@ put("reml whole", unname(reml(g)))
 h <- g[-c(3, 17, 18, 77), ]
 put("reml part", unname(reml(h[!(h$part == "4" & h$operator == "B"), ])))
 
+# Bias of joints on boards and its slope, a board left out at a time; then by part, as if each stood alone.
+board <- c(1, 1, 1, 1, 2, 2, 2, 3, 3, 3, 3, 4, 4, 5, 5, 5)
+known <- c(.01, .03, .05, .02, .06, .04, .07, .01, .02, .08, .03, .05, .09, .02, .04, .06)
+off <- c(-.012, -.010, -.011, -.013, .004, .003, .006, -.002, -.004, .001, -.003, .009, .011, -.005, -.006, -.002)
+jack <- function(f) { w <- sapply(1:5, function(b) f(board != b)); sqrt(4 / 5 * sum((w - mean(w))^2)) }
+m <- mean(off); e <- jack(function(k) mean(off[k]))
+put("bias by board", c(m, m + qt(c(.025, .975), 4) * e, 2 * pt(-abs(m / e), 4)))
+s <- coef(lm(off ~ known))[[2]]; e <- jack(function(k) coef(lm(off[k] ~ known[k]))[[2]])
+put("slope by board", s + c(0, qt(c(.025, .975), 3)) * e)
+put("bias by part", c(mean(off), t.test(off)$conf.int, t.test(off)$p.value))
+put("slope by part", unname(c(s, confint(lm(off ~ known))[2, ])))
+
 # JCGM 106, clause 9: normal process and measurement, limits by integral.
 risk <- function(m, s, u, tl, tu, al, au) {
   inside <- function(x) pnorm(au, x, u) - pnorm(al, x, u)

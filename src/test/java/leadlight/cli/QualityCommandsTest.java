@@ -74,6 +74,18 @@ class QualityCommandsTest {
   }
 
   @Test
+  void aChartWithoutATableComesAsCsvWithThePointsOfItsPlot() {
+    Run run = run("chart", STUDIES.resolve("nist-p-chart.csv"), "--per", "wafer", "--cusum");
+
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(folder.resolve("out/cusum-p-wafer-tables.csv"))
+        .content()
+        .contains(
+            "words,\"A lasting shift is seen, first at 23.\"",
+            "plot 1,CUSUM chart by group,1,series");
+  }
+
+  @Test
   void aPlanNeedsOneWayOfPlanning() {
     assertOneLine(run("sample", "plan", "--lot", 500), "--aql", "--good");
     assertOneLine(run("sample", "plan", "--lot", 500, "--aql", "1.1"), "not in the table");
@@ -123,6 +135,10 @@ class QualityCommandsTest {
     Run good = Run.of("sample", "decide", folder.resolve("out"));
     assertThat(good.status()).isZero();
     assertThat(good.out()).contains("The lot is accepted", "0 of 13 = 0.0 % (0.0 to 22.8 %)");
+    assertThat(folder.resolve("out/decision-tables.csv"))
+        .content()
+        .startsWith("table,heading,line,column,value")
+        .contains("words,The lot is accepted");
 
     Files.write(results, filled(lines, "defect"));
     Path lots = folder.resolve("lots.csv");

@@ -63,19 +63,26 @@ final class PageData {
     texts.forEach(to::add);
   }
 
-  /** All cells of all tables, a line each (RFC 4180): table, its heading, line, column, value. */
+  /**
+   * All of a page, a line a cell (RFC 4180): table, its heading, line, column, value. Tables are 1,
+   * 2, ..., plots "plot 1", ... with a line a point; words are of no table.
+   */
   static String csv(Page page) {
     StringWriter text = new StringWriter();
     try (CsvWriter csv = CsvWriter.builder().build(text)) {
       csv.writeRecord("table", "heading", "line", "column", "value");
-      int table = 0;
+      int tables = 0;
+      int plots = 0;
       String heading = "";
       for (Page.Block block : page.blocks()) {
         if (block instanceof Page.Heading named) {
-          heading = named.text();
+          heading = Cells.harmless(named.text());
         } else if (block instanceof Page.Grid grid) {
-          table++;
-          cells(csv, table, heading, grid);
+          cells(csv, ++tables, heading, grid);
+        } else if (block instanceof Page.Chart chart) {
+          points(csv, "plot " + ++plots, chart.plot());
+        } else if (block instanceof Page.Text words) {
+          csv.writeRecord("", heading, "", "words", Cells.harmless(words.text()));
         }
       }
     } catch (IOException e) {
@@ -88,13 +95,29 @@ final class PageData {
     for (int line = 0; line < grid.rows().size(); line++) {
       List<String> row = grid.rows().get(line);
       for (int column = 0; column < row.size(); column++) {
-        csv.writeRecord(
-            "" + table,
-            Cells.harmless(heading),
-            "" + (line + 1),
-            Cells.harmless(grid.header().get(column)),
-            Cells.harmless(row.get(column)));
+        String name = Cells.harmless(grid.header().get(column));
+        String value = Cells.harmless(row.get(column));
+        csv.writeRecord("" + table, heading, "" + (line + 1), name, value);
       }
     }
+  }
+
+  private static void points(CsvWriter csv, String table, Plot plot) {
+    String title = Cells.harmless(plot.title());
+    int line = 0;
+    for (Plot.Series series : plot.series()) {
+      for (double[] point : series.points()) {
+        String number = "" + ++line;
+        csv.writeRecord(table, title, number, "series", Cells.harmless(series.name()));
+        csv.writeRecord(table, title, number, Cells.harmless(plot.xLabel()), x(plot, point[0]));
+        csv.writeRecord(table, title, number, Cells.harmless(plot.yLabel()), "" + point[1]);
+      }
+    }
+  }
+
+  /** The name at a place of an axis of names, or the number. */
+  private static String x(Plot plot, double at) {
+    boolean named = at == Math.rint(at) && at >= 0 && at < plot.ticks().size();
+    return named ? Cells.harmless(plot.ticks().get((int) at)) : "" + at;
   }
 }

@@ -27,9 +27,7 @@ public final class PageFiles {
     WholeFile.write(html, QualityPage.html(page));
     written.add(html);
     written.add(data(folder.resolve(name + "-page.json"), PageData.json(page)));
-    if (page.blocks().stream().anyMatch(Page.Grid.class::isInstance)) {
-      written.add(data(folder.resolve(name + "-tables.csv"), PageData.csv(page)));
-    }
+    written.add(data(folder.resolve(name + "-tables.csv"), PageData.csv(page)));
     int plots = 0;
     for (Page.Block block : page.blocks()) {
       if (block instanceof Page.Chart chart) {

@@ -45,7 +45,8 @@ final class GaugeDecisions {
     return String.join("", bias)
         + (untested.isEmpty()
             ? ""
-            : " Whether %s is read right on average was not tested: --known names values that are."
+            : (" Whether %s is read right on average was not tested: --known names values that are, on"
+                    + " two boards or parts at least.")
                 .formatted(String.join(", ", untested)));
   }
 

@@ -187,7 +187,7 @@ public final class GaugePages {
                         + " That is of every "
                         + operatorWord
                         + " of this study together; another one differs as reproducibility says.")
-            .orElse("Bias: one part has a known value; two or more are needed."));
+            .orElseGet(() -> GaugeWords.oneBoard(Bias.meanOf(known), GaugeWords.unit(name))));
   }
 
   private void drift(String name) {

@@ -99,9 +99,9 @@ public final class GaugeWords {
 
   static String bias(Bias b, String unit) {
     String mean =
-        "Bias against known values of %d parts: %s%s (%s to %s), %s."
+        "Bias against known values of %s: %s%s (%s to %s), %s."
             .formatted(
-                b.parts(),
+                of(b),
                 Words.significant(b.mean().value()),
                 unit,
                 Words.significant(b.mean().lower()),
@@ -119,8 +119,22 @@ public final class GaugeWords {
                             Words.fixed(100 * e.lower(), 1),
                             Words.percent(e.upper()),
                             Bias.isBeyondNone(e) ? ", more than chance" : ""))
-            .orElse(" Linearity needs three parts of different values.");
+            .orElse(
+                " Linearity needs different values on three parts or boards, whichever is left out.");
     return mean + slope;
+  }
+
+  private static String of(Bias b) {
+    return b.boards() == b.parts()
+        ? b.parts() + " parts"
+        : "%d parts on %d boards, counted by board".formatted(b.parts(), b.boards());
+  }
+
+  /** What is said of known values that are all of one board or part. */
+  static String oneBoard(double bias, String unit) {
+    return ("Bias: the known values are of one board or part, read %s%s too %s on average. Joints of"
+            + " one board are alike, so it takes two or more to tell that from chance.")
+        .formatted(Words.significant(Math.abs(bias)), unit, bias < 0 ? "low" : "high");
   }
 
   static String drift(Drift d) {

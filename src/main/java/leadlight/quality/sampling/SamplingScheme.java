@@ -2,6 +2,7 @@ package leadlight.quality.sampling;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import leadlight.data.Basis;
@@ -16,6 +17,7 @@ import leadlight.model.UserError;
  * @param basis what it rests on
  * @param letters code letters, one a line of the master tables
  * @param lotTo greatest lot size of each step; the last step has no end
+ * @param levelsFromMemory levels whose code letters are not read in the table
  * @param levels code letter of each step, by inspection level
  * @param aqlPercent columns of the master tables
  * @param zeroOfFirstLetter column of acceptance number 0 in the first line; one less a line
@@ -28,6 +30,7 @@ public record SamplingScheme(
     @JsonProperty(required = true) Basis basis,
     @JsonProperty(required = true) List<String> letters,
     @JsonProperty(required = true) List<Integer> lotTo,
+    @JsonProperty(required = true) List<String> levelsFromMemory,
     @JsonProperty(required = true) Map<String, List<String>> levels,
     @JsonProperty(required = true) List<Double> aqlPercent,
     @JsonProperty(required = true) int zeroOfFirstLetter,
@@ -83,15 +86,28 @@ public record SamplingScheme(
     if (lot < 2) {
       throw new UserError("a lot of " + lot + " cannot be sampled; look at every unit");
     }
-    List<String> steps = levels.get(level);
-    if (steps == null) {
-      throw new UserError("level " + level + " is unknown; use I, II, III, S-1, S-2, S-3 or S-4");
-    }
+    List<String> steps = levels.get(known(level));
     int step = 0;
     while (step < lotTo.size() && lot > lotTo.get(step)) {
       step++;
     }
     return steps.get(step);
+  }
+
+  /** A level by its own name: "s-2" and "S2" are S-2, "ii" is II. */
+  private String known(String typed) {
+    String plain = plain(typed);
+    return levels.keySet().stream()
+        .filter(level -> plain(level).equals(plain))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new UserError(
+                    "level " + typed + " is unknown; use I, II, III, S-1, S-2, S-3 or S-4"));
+  }
+
+  private static String plain(String level) {
+    return level.toUpperCase(Locale.ROOT).replace("-", "");
   }
 
   /**
@@ -110,13 +126,14 @@ public record SamplingScheme(
     int refuse = numbers.length > 1 ? Integer.parseInt(numbers[1]) : accept + 1;
     int size = Math.min(lot, master.sizes().get(line));
     String why =
-        "%s, level %s, AQL %s %%, %s inspection: code letter %s%s%s; table %s"
+        "%s, level %s, AQL %s %%, %s inspection: code letter %s%s%s%s; table %s"
             .formatted(
                 master.source(),
-                level,
+                known(level),
                 aqlText(aql),
                 severity.word(),
                 letter,
+                levelsFromMemory.contains(known(level)) ? " (of this level, from memory)" : "",
                 line == start ? "" : ", arrow to " + name(line),
                 size < master.sizes().get(line) ? ", sample at least the lot: inspect all" : "",
                 master.provenance().words());

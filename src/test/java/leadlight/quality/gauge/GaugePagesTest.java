@@ -195,6 +195,21 @@ class GaugePagesTest {
         .hasMessageContaining("is known as 1.0 and as 2.0");
   }
 
+  @Test
+  void knownValuesOfOneBoardDoNotTellBiasFromChance() throws IOException {
+    List<String> lines = new ArrayList<>(List.of("part,operator,trial,measure,value,reference"));
+    for (int pin = 1; pin <= 3; pin++) {
+      for (String lamp : List.of("ring", "dome")) {
+        lines.add("b1 pin %d,%s,1,x_mm,%s,%s".formatted(pin, lamp, pin - .25, pin));
+        lines.add("b1 pin %d,%s,2,x_mm,%s,%s".formatted(pin, lamp, pin - .25, pin));
+      }
+    }
+    assertThat(Pages.words(page(read(lines.toArray(String[]::new)))))
+        .contains(
+            "are of one board or part, read 0.2500 mm too low on average. Joints of one board")
+        .doesNotContain("more than chance");
+  }
+
   /** Twenty parts whose lamps read 0.03 too low; what is known of them says so. */
   private GaugeInput low(double known) throws IOException {
     List<String> lines = new ArrayList<>(List.of("part,operator,trial,measure,value,reference"));

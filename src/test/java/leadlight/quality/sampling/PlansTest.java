@@ -69,6 +69,24 @@ class PlansTest {
     assertThat(SCHEME.letter(lot, level)).isEqualTo(letter);
   }
 
+  @Test
+  void aSpecialLevelIsTypedAsPeopleTypeItAndSaysThatItsLetterIsFromMemory() {
+    Plan plan = SCHEME.plan(500, "S-2", 1.0, Severity.NORMAL);
+
+    assertThat(plan.size()).isEqualTo(13);
+    assertThat(plan.accept()).isZero();
+    assertThat(plan.why()).contains("level S-2", "code letter C (of this level, from memory)");
+    for (String typed : new String[] {"s-2", "S2", "s2"}) {
+      assertThat(SCHEME.plan(500, typed, 1.0, Severity.NORMAL)).as(typed).isEqualTo(plan);
+    }
+    assertThat(SCHEME.plan(500, "ii", 1.0, Severity.NORMAL).why())
+        .contains("level II,")
+        .doesNotContain("from memory");
+    assertThatThrownBy(() -> SCHEME.plan(500, "S-5", 1.0, Severity.NORMAL))
+        .isInstanceOf(UserError.class)
+        .hasMessageContaining("level S-5 is unknown");
+  }
+
   /** Single 80, Ac 2 is 50 and 50 with 0/3 and 3/4 (Z1.4, from memory); 125, Ac 3: 80 and 80. */
   @Test
   void aDoublePlanTakesTheNextSmallerLine() {

@@ -13,7 +13,6 @@ import java.util.List;
 import leadlight.model.UserError;
 import leadlight.quality.Estimate;
 import leadlight.quality.OutsideR;
-import leadlight.quality.gauge.Bias;
 import org.junit.jupiter.api.Test;
 
 /** AIAG's gauge study, whole and with readings left out, beside R's nlme (outside.R). */
@@ -114,26 +113,5 @@ class ComponentsTest {
                 new Cells.Reading("2", "b", 1),
                 new Cells.Reading("2", "b", 2)));
     assertThat(apart.isConnected()).isFalse();
-  }
-
-  /** By hand: biases .1, .1, .2, .2 over references 1 to 4: mean .15, slope .04. */
-  @Test
-  void biasIsByPartAndLinearityItsSlope() {
-    List<Bias.Known> readings = new ArrayList<>();
-    double[] bias = {.1, .1, .2, .2};
-    for (int part = 0; part < 4; part++) {
-      for (int trial = 0; trial < 3; trial++) {
-        readings.add(new Bias.Known("p" + part, part + 1, part + 1 + bias[part]));
-      }
-    }
-    Bias found = Bias.of(readings).orElseThrow();
-
-    assertThat(found.parts()).isEqualTo(4);
-    assertThat(found.mean().value()).isCloseTo(.15, within(1e-12));
-    // R: t.test(c(.1,.1,.2,.2)) gives .05813 to .24187, p .01383.
-    assertThat(found.mean().lower()).isCloseTo(.0581307, within(1e-6));
-    assertThat(found.p()).isCloseTo(.0138, within(1e-3));
-    assertThat(found.slope().orElseThrow().value()).isCloseTo(.04, within(1e-12));
-    assertThat(Bias.of(readings.subList(0, 3))).as("one part").isEmpty();
   }
 }

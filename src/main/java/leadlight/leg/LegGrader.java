@@ -146,6 +146,7 @@ final class LegGrader {
       switch (Conformance.zone(kept, limits.decisionLevel())) {
         case KEPT -> {}
         case PASSED -> {
+          // Open is what rather meets no solder at all.
           findings.add(read.wetted().none() > 0.5 ? FindingKind.OPEN : FindingKind.INSUFFICIENT);
           clauses.add(limit.get().basis().words());
         }

@@ -20,7 +20,7 @@ public final class LegScorer {
 
   private final LegTuning tuning = LegTuning.builtIn();
   private final LegJudging judging = LegJudging.builtIn();
-  private final LegReader reader = new LegReader();
+  private final LegReader reader = LegReader.builtIn();
   private final AcceptanceSet limits;
   private final int productClass;
 

@@ -13,7 +13,8 @@ import leadlight.vision.Frame;
 /**
  * A land as the leg reader sees it, unrolled about its middle: a column a direction, the first rows
  * from the middle to the hole's edge, the next to the land's edge, the last beyond. So hole and
- * land of every shape lie at the same rows, and a sector is a stretch of columns.
+ * land of every shape lie at the same rows, and a sector is a stretch of columns. Its sizes are
+ * those that the network of {@code models/legs} was learned with; they have no other source.
  */
 public final class LegPicture {
 

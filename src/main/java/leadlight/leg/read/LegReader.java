@@ -20,18 +20,27 @@ public final class LegReader {
   private final LegReaderFile file = LegReaderFile.builtIn();
   private final Network network;
 
-  /**
-   * Loads the network that the program carries.
-   *
-   * @throws IllegalStateException if it is not the one that its description names
-   */
-  public LegReader() {
+  private LegReader() {
     byte[] onnx = DataFile.builtIn("legs/reader.onnx").bytes();
     if (!Hash.sha256(onnx).equals(file.sha256())) {
       throw new IllegalStateException(
           "the network of models/legs is not the one that its .json describes; build again");
     }
     this.network = new Network(onnx);
+  }
+
+  /**
+   * The reader of the network that the program carries, loaded once: what is native of it lives as
+   * long as the program.
+   *
+   * @throws IllegalStateException if the network is not the one that its description names
+   */
+  public static LegReader builtIn() {
+    return Held.READER;
+  }
+
+  private static final class Held {
+    static final LegReader READER = new LegReader();
   }
 
   /**

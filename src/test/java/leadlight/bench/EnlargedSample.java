@@ -8,6 +8,7 @@ import leadlight.trial.truth.PhotoTruth;
 import leadlight.trial.truth.TrialPhoto;
 import leadlight.trial.truth.TruthFolder;
 import org.opencv.core.Core;
+import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfInt;
 import org.opencv.core.Size;
@@ -16,21 +17,32 @@ import org.opencv.imgproc.Imgproc;
 
 /**
  * A photo of any size: a sample, enlarged to the photo's width and continued above and below by its
- * own edge rows; 4 to 3, JPEG.
+ * own edge rows, with the noise of a sensor drawn by a stated seed; 4 to 3, JPEG. Without noise a
+ * file is a third of what a camera writes, and decoding it costs as much less.
  */
 final class EnlargedSample {
 
-  private static final String SAMPLE = "base-station-video-good";
+  static final String CLEAR = "base-station-video-good";
+
   private static final int JPEG_QUALITY = 92;
 
-  private final TrialPhoto sample =
-      TruthFolder.read(Path.of("sample-images")).stream()
-          .filter(photo -> photo.file().getFileName().toString().startsWith(SAMPLE))
-          .findFirst()
-          .orElseThrow();
+  /** Grey levels, standard deviation; common practice, no source. */
+  private static final double NOISE = 2;
+
+  private final TrialPhoto sample;
   private final int sampleWidthPx;
 
   EnlargedSample() {
+    this(CLEAR);
+  }
+
+  /** Takes the sample's name, without ending. */
+  EnlargedSample(String name) {
+    sample =
+        TruthFolder.read(Path.of("sample-images")).stream()
+            .filter(photo -> photo.file().getFileName().toString().equals(name + ".jpg"))
+            .findFirst()
+            .orElseThrow();
     // Reading by Leadlight also has the native library loaded in Leadlight's own way.
     try (Photo photo = new PhotoReader().read(sample.file())) {
       sampleWidthPx = photo.info().widthPx();
@@ -50,6 +62,11 @@ final class EnlargedSample {
   }
 
   Path write(double megapixels, Path folder) {
+    return write(megapixels, 1, folder);
+  }
+
+  /** The same with other noise, so that no two files are alike. */
+  Path write(double megapixels, int seed, Path folder) {
     int width = widthPx(megapixels);
     int height = width * 3 / 4;
     Mat picture = Imgcodecs.imread(sample.file().toString());
@@ -60,7 +77,8 @@ final class EnlargedSample {
     int below = height - large.rows() - above;
     Mat whole = new Mat();
     Core.copyMakeBorder(large, whole, above, below, 0, 0, Core.BORDER_REPLICATE);
-    Path file = folder.resolve(String.format(Locale.ROOT, "photo-%.0f.jpg", megapixels));
+    addNoise(whole, seed);
+    Path file = folder.resolve(String.format(Locale.ROOT, "photo-%.0f-%d.jpg", megapixels, seed));
     MatOfInt settings = new MatOfInt(Imgcodecs.IMWRITE_JPEG_QUALITY, JPEG_QUALITY);
     Imgcodecs.imwrite(file.toString(), whole, settings);
     settings.release();
@@ -68,5 +86,13 @@ final class EnlargedSample {
     large.release();
     whole.release();
     return file;
+  }
+
+  private static void addNoise(Mat picture, int seed) {
+    Core.setRNGSeed(seed);
+    Mat noise = new Mat(picture.size(), CvType.CV_8SC3);
+    Core.randn(noise, 0, NOISE);
+    Core.add(picture, noise, picture, new Mat(), CvType.CV_8U);
+    noise.release();
   }
 }

@@ -9,6 +9,7 @@ import leadlight.model.remark.NoteOfPhoto;
 import leadlight.photo.limit.PhotoLimits;
 import leadlight.vision.Frame;
 import leadlight.vision.blur.BlurMeter;
+import leadlight.vision.blur.GreyScan;
 import leadlight.vision.blur.ToneMeter;
 
 /**
@@ -36,13 +37,15 @@ public final class Fitness {
 
   /** Measures a picture. */
   public PictureFacts facts(Frame frame) {
-    ToneMeter.Tones tones = ToneMeter.tones(frame);
-    return new PictureFacts(
-        BlurMeter.edgeSigmaPx(frame),
-        ToneMeter.noise(frame),
-        tones.shareFrom(BURNT_OUT_LEVEL),
-        tones.shareUpTo(BLACK_LEVEL),
-        tones.quantile(1 - TAIL) - tones.quantile(TAIL));
+    try (GreyScan scan = new GreyScan(frame)) {
+      ToneMeter.Tones tones = ToneMeter.tones(scan);
+      return new PictureFacts(
+          BlurMeter.edgeSigmaPx(scan),
+          ToneMeter.noise(frame),
+          tones.shareFrom(BURNT_OUT_LEVEL),
+          tones.shareUpTo(BLACK_LEVEL),
+          tones.quantile(1 - TAIL) - tones.quantile(TAIL));
+    }
   }
 
   /**

@@ -1,5 +1,7 @@
 package leadlight.vision;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import leadlight.model.Homography;
 import leadlight.model.picture.ColourPatch;
@@ -8,6 +10,7 @@ import leadlight.vision.load.NativeLibrary;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.Range;
 import org.opencv.core.Rect;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
@@ -21,6 +24,10 @@ public final class Frame implements AutoCloseable {
   private static final AtomicInteger LIVE = new AtomicInteger();
 
   private final Mat mat;
+
+  /** The picture shrunk to half, a quarter ... of its size, as far as anybody asked. */
+  private final List<Mat> halves = new ArrayList<>();
+
   private boolean open = true;
 
   /** Takes over the image, which must be of 8 bits and three channels. */
@@ -67,16 +74,46 @@ public final class Frame implements AutoCloseable {
     return mat;
   }
 
+  /**
+   * The picture halved so many times; made once, whoever asks, and released with this frame. Each
+   * pixel is the mean of four; of an odd side the last pixel is left out.
+   *
+   * @param times at least 1; both sides must stay above zero
+   */
+  public synchronized Mat halved(int times) {
+    while (halves.size() < times) {
+      Mat last = halves.isEmpty() ? mat() : halves.get(halves.size() - 1);
+      Mat half = new Mat();
+      Shrink.halve(last, half);
+      halves.add(half);
+    }
+    return halves.get(times - 1);
+  }
+
   /** A copy shrunk by area averaging to {@code factor} (above 0, at most 1) of its size. */
   public Frame shrunk(double factor) {
+    if (factor == 0.5 && widthPx() % 2 == 0 && heightPx() % 2 == 0) {
+      // Pixels never change, so that both may hold the same ones.
+      return new Frame(new Mat(halved(1), Range.all()));
+    }
     Mat small = new Mat();
     if (factor < 0.5) {
       Size size = new Size(Math.rint(factor * widthPx()), Math.rint(factor * heightPx()));
-      Shrink.area(mat(), small, size);
+      Imgproc.resize(notTwice(size), small, size, 0, 0, Imgproc.INTER_AREA);
     } else {
       Imgproc.resize(mat(), small, new Size(), factor, factor, Imgproc.INTER_AREA);
     }
     return new Frame(small);
+  }
+
+  /** The smallest of the halved pictures that is at least of a size, as {@link Shrink} has it. */
+  private Mat notTwice(Size size) {
+    int times = 0;
+    Mat from = mat();
+    while (Shrink.fitsTwice(from, size)) {
+      from = halved(++times);
+    }
+    return from;
   }
 
   /**
@@ -170,10 +207,12 @@ public final class Frame implements AutoCloseable {
   }
 
   @Override
-  public void close() {
+  public synchronized void close() {
     if (open) {
       open = false;
       MatScope.release(mat);
+      halves.forEach(MatScope::release);
+      halves.clear();
       LIVE.decrementAndGet();
     }
   }

@@ -18,16 +18,28 @@ public final class Shrink {
 
   /** Fills {@code target} with {@code source}, shrunk to {@code size}. */
   public static void area(Mat source, Mat target, Size size) {
-    if (source.cols() < 2 * size.width || source.rows() < 2 * size.height) {
+    if (!fitsTwice(source, size)) {
       Imgproc.resize(source, target, size, 0, 0, Imgproc.INTER_AREA);
       return;
     }
     try (MatScope scope = new MatScope()) {
-      Mat even = scope.add(source.submat(0, source.rows() / 2 * 2, 0, source.cols() / 2 * 2));
       Mat half = scope.add(new Mat());
-      Size halved = new Size(source.cols() / 2, source.rows() / 2);
-      Imgproc.resize(even, half, halved, 0, 0, Imgproc.INTER_AREA);
+      halve(source, half);
       area(half, target, size);
+    }
+  }
+
+  /** Whether a picture is at least twice as large as a size, both ways. */
+  static boolean fitsTwice(Mat source, Size size) {
+    return source.cols() >= 2 * size.width && source.rows() >= 2 * size.height;
+  }
+
+  /** Fills {@code target} with the means of two by two pixels; an odd last one is left out. */
+  public static void halve(Mat source, Mat target) {
+    try (MatScope scope = new MatScope()) {
+      Mat even = scope.add(source.submat(0, source.rows() / 2 * 2, 0, source.cols() / 2 * 2));
+      Size halved = new Size(source.cols() / 2, source.rows() / 2);
+      Imgproc.resize(even, target, halved, 0, 0, Imgproc.INTER_AREA);
     }
   }
 }

@@ -17,6 +17,7 @@ import leadlight.model.remark.Note;
 import leadlight.model.remark.NoteOfPhoto;
 import leadlight.vision.Frame;
 import leadlight.vision.blur.BlurMeter;
+import leadlight.vision.blur.GreyScan;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -109,9 +110,9 @@ class FitnessTest {
   private static double blurError(Path truthFile) throws IOException {
     JsonNode truth = new ObjectMapper().readTree(truthFile.toFile());
     Path picture = truthFile.resolveSibling(truth.get("photo").asText());
-    try (Photo photo = new PhotoReader().read(picture)) {
-      return BlurMeter.edgeSigmaPx(photo.frame()).orElseThrow()
-          - truth.get("edge_blur_px").asDouble();
+    try (Photo photo = new PhotoReader().read(picture);
+        GreyScan scan = new GreyScan(photo.frame())) {
+      return BlurMeter.edgeSigmaPx(scan).orElseThrow() - truth.get("edge_blur_px").asDouble();
     }
   }
 

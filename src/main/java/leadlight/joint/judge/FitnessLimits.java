@@ -10,6 +10,7 @@ import leadlight.data.Figure;
  * @param fineFromPitchPx pixels a pitch from which fillets are judged
  * @param coarseFromPitchPx pixels a pitch below which nothing is
  * @param fineToBlurPitch edge sigma, in pitches, up to which fillets are judged
+ * @param blurPitchPxMost pixels a pitch beyond which edges are measured on the halved picture
  * @param shareOfBlurDoubted standard uncertainty of an edge sigma, as a share of it
  * @param blurSpreadTo a joint's edge sigma over its neighbours' up to which the meter's own spread
  *     explains it
@@ -22,6 +23,7 @@ public record FitnessLimits(
     @JsonProperty(required = true) Figure fineFromPitchPx,
     @JsonProperty(required = true) Figure coarseFromPitchPx,
     @JsonProperty(required = true) Figure fineToBlurPitch,
+    @JsonProperty(required = true) Figure blurPitchPxMost,
     @JsonProperty(required = true) Figure shareOfBlurDoubted,
     @JsonProperty(required = true) Figure blurSpreadTo,
     @JsonProperty(required = true) Figure burntLevel,

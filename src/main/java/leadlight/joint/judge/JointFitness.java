@@ -42,7 +42,7 @@ public record JointFitness(
     double perhaps = shareFrom(level - play, levels);
     return new JointFitness(
         joint.pitchPx(),
-        blurPx(photo, joint),
+        blurPx(photo, joint, limits.blurPitchPxMost().value()),
         shareFrom(level, levels),
         ((perhaps - surely) / 2 + 1.0 / levels.length) / RECTANGULAR);
   }
@@ -75,7 +75,9 @@ public record JointFitness(
     return Arrays.stream(levels).filter(level -> level >= from).count() / (double) levels.length;
   }
 
-  private static OptionalDouble blurPx(Frame photo, JointPatch joint) {
+  private static OptionalDouble blurPx(Frame photo, JointPatch joint, double pitchPxMost) {
+    int halvings =
+        (int) Math.max(0, Math.ceil(Math.log(joint.pitchPx() / pitchPxMost) / Math.log(2)));
     Lead lead = joint.lead();
     double margin = joint.pitchPx();
     PointPx a = lead.landToePx();
@@ -86,7 +88,7 @@ public record JointFitness(
     int y1 = inside(Math.max(a.y(), b.y()) + margin, photo.heightPx());
     return x1 <= x0 || y1 <= y0
         ? OptionalDouble.empty()
-        : BlurMeter.edgeSigmaPx(photo, x0, y0, x1 - x0, y1 - y0);
+        : BlurMeter.edgeSigmaPx(photo, x0, y0, x1 - x0, y1 - y0, halvings);
   }
 
   private static int inside(double place, int size) {

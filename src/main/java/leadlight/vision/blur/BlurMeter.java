@@ -37,9 +37,13 @@ public final class BlurMeter {
   /**
    * The edge blur of a part of a picture, which must lie within it. Cost: about 50 ns a pixel.
    *
-   * @return empty if the part has too few clear edges, as flat or burnt-out parts have
+   * @param halvings how often the picture is halved first; a sharp edge is then not told from one
+   *     of half a pixel of the smallest picture
+   * @return in pixels of the full picture; empty if the part has too few clear edges, as flat or
+   *     burnt-out parts have
    */
-  public static OptionalDouble edgeSigmaPx(Frame frame, int x, int y, int widthPx, int heightPx) {
+  public static OptionalDouble edgeSigmaPx(
+      Frame frame, int x, int y, int widthPx, int heightPx, int halvings) {
     Rect part = new Rect(x, y, widthPx, heightPx);
     if (x < 0
         || y < 0
@@ -50,15 +54,34 @@ public final class BlurMeter {
       throw new IllegalArgumentException(
           part + " must lie within " + frame.widthPx() + " x " + frame.heightPx());
     }
-    int left = Math.max(0, x - CONTEXT_PX);
-    int top = Math.max(0, y - CONTEXT_PX);
-    int right = Math.min(frame.widthPx(), x + widthPx + CONTEXT_PX);
-    int bottom = Math.min(frame.heightPx(), y + heightPx + CONTEXT_PX);
+    OptionalDouble sigma =
+        halvings == 0
+            ? within(frame.mat(), part)
+            : within(frame.halved(halvings), shrunk(part, halvings));
+    for (int i = 0; i < halvings; i++) {
+      sigma = doubled(sigma);
+    }
+    return sigma;
+  }
+
+  private static Rect shrunk(Rect part, int halvings) {
+    return halvings == 0 ? part : shrunk(half(part), halvings - 1);
+  }
+
+  private static OptionalDouble within(Mat picture, Rect part) {
+    if (part.area() < 1) {
+      return OptionalDouble.empty();
+    }
+    int left = Math.max(0, part.x - CONTEXT_PX);
+    int top = Math.max(0, part.y - CONTEXT_PX);
+    int right = Math.min(picture.cols(), part.x + part.width + CONTEXT_PX);
+    int bottom = Math.min(picture.rows(), part.y + part.height + CONTEXT_PX);
     try (MatScope scope = new MatScope()) {
-      Mat view = scope.add(frame.mat().submat(top, bottom, left, right));
+      Mat view = scope.add(picture.submat(top, bottom, left, right));
       Mat grey = scope.add(new Mat());
       Imgproc.cvtColor(view, grey, Imgproc.COLOR_BGR2GRAY);
-      return sigma(grey, List.of(new Rect(x - left, y - top, widthPx, heightPx)));
+      Rect inside = new Rect(part.x - left, part.y - top, part.width, part.height);
+      return sigma(grey, List.of(inside));
     }
   }
 
@@ -68,11 +91,26 @@ public final class BlurMeter {
    *
    * @return empty if there are too few clear edges
    */
-  public static OptionalDouble edgeSigmaPx(Frame frame) {
+  public static OptionalDouble edgeSigmaPx(GreyScan scan) {
+    List<Rect> tiles = BusyTiles.of(scan);
+    EdgeSamples samples = new EdgeSamples();
+    for (Rect tile : tiles) {
+      try (MatScope scope = new MatScope()) {
+        Rect wide = EdgeSamples.grown(tile, scan.all().size());
+        Mat grey = scan.grey(wide, scope);
+        samples.add(grey, new Rect(tile.x - wide.x, tile.y - wide.y, tile.width, tile.height));
+      }
+    }
+    OptionalDouble sigma = samples.sigmaPx();
+    if (!soft(sigma)) {
+      return sigma;
+    }
+    Rect all = scan.all();
+    if (all.width % 2 == 0 && all.height % 2 == 0) {
+      return coarser(sigma, fromHalf(scan.half(), tiles));
+    }
     try (MatScope scope = new MatScope()) {
-      Mat grey = scope.add(new Mat());
-      Imgproc.cvtColor(frame.mat(), grey, Imgproc.COLOR_BGR2GRAY);
-      return sigma(grey, BusyTiles.of(grey));
+      return coarser(sigma, halved(scan.grey(all, scope), tiles));
     }
   }
 
@@ -80,28 +118,37 @@ public final class BlurMeter {
     EdgeSamples samples = new EdgeSamples();
     parts.forEach(part -> samples.add(grey, part));
     OptionalDouble sigma = samples.sigmaPx();
-    if (sigma.isPresent() && sigma.getAsDouble() > HALVE_ABOVE_PX) {
-      OptionalDouble coarse = halved(grey, parts);
-      return coarse.isPresent() ? coarse : finite(sigma);
-    }
-    return sigma;
+    return soft(sigma) ? coarser(sigma, halved(grey, parts)) : sigma;
+  }
+
+  private static boolean soft(OptionalDouble sigma) {
+    return sigma.isPresent() && sigma.getAsDouble() > HALVE_ABOVE_PX;
+  }
+
+  private static OptionalDouble coarser(OptionalDouble sigma, OptionalDouble coarse) {
+    return coarse.isPresent() ? coarse : finite(sigma);
   }
 
   private static OptionalDouble halved(Mat grey, List<Rect> parts) {
-    List<Rect> half = parts.stream().map(p -> half(p)).filter(p -> p.area() > 0).toList();
-    if (half.isEmpty()) {
-      return OptionalDouble.empty();
-    }
     try (MatScope scope = new MatScope()) {
       Mat small = scope.add(new Mat());
       Size size = new Size((grey.cols() + 1) / 2, (grey.rows() + 1) / 2);
       Imgproc.resize(grey, small, size, 0, 0, Imgproc.INTER_AREA);
-      OptionalDouble sigma = sigma(small, half);
-      return sigma.isEmpty()
-          ? sigma
-          : OptionalDouble.of(
-              Math.sqrt(Math.max(0, 4 * square(sigma.getAsDouble()) - HALVING_VARIANCE)));
+      return fromHalf(small, parts);
     }
+  }
+
+  /** The edge blur, in full pixels, by parts of the picture in half size. */
+  private static OptionalDouble fromHalf(Mat half, List<Rect> parts) {
+    List<Rect> halves = parts.stream().map(p -> half(p)).filter(p -> p.area() > 0).toList();
+    return halves.isEmpty() ? OptionalDouble.empty() : doubled(sigma(half, halves));
+  }
+
+  private static OptionalDouble doubled(OptionalDouble sigma) {
+    return sigma.isEmpty()
+        ? sigma
+        : OptionalDouble.of(
+            Math.sqrt(Math.max(0, 4 * square(sigma.getAsDouble()) - HALVING_VARIANCE)));
   }
 
   private static Rect half(Rect part) {

@@ -27,13 +27,14 @@ final class BusyTiles {
    * The whole of a picture of at most eight tiles, else its eight tiles of the steepest mean
    * gradient.
    */
-  static List<Rect> of(Mat grey) {
-    if ((long) grey.cols() * grey.rows() <= (long) TILES * SIDE_PX * SIDE_PX) {
-      return List.of(new Rect(0, 0, grey.cols(), grey.rows()));
+  static List<Rect> of(GreyScan scan) {
+    Rect all = scan.all();
+    if ((long) all.width * all.height <= (long) TILES * SIDE_PX * SIDE_PX) {
+      return List.of(all);
     }
-    int across = (grey.cols() + SIDE_PX - 1) / SIDE_PX;
-    int down = (grey.rows() + SIDE_PX - 1) / SIDE_PX;
-    float[] business = business(grey, across, down);
+    int across = (all.width + SIDE_PX - 1) / SIDE_PX;
+    int down = (all.height + SIDE_PX - 1) / SIDE_PX;
+    float[] business = business(scan.half(), across, down);
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < business.length; i++) {
       order.add(i);
@@ -41,15 +42,15 @@ final class BusyTiles {
     order.sort(Comparator.comparingDouble(i -> -business[i]));
     return order.stream()
         .limit(TILES)
-        .map(i -> tile(grey, i % across, across, i / across, down))
+        .map(i -> tile(all, i % across, across, i / across, down))
         .toList();
   }
 
-  private static float[] business(Mat grey, int across, int down) {
+  private static float[] business(Mat half, int across, int down) {
     try (MatScope scope = new MatScope()) {
       Mat small = scope.add(new Mat());
       Size map = new Size(across * MAP_PX, down * MAP_PX);
-      Shrink.area(grey, small, map);
+      Shrink.area(half, small, map);
       Mat gx = scope.add(new Mat());
       Mat gy = scope.add(new Mat());
       Imgproc.Sobel(small, gx, CvType.CV_32F, 1, 0);
@@ -65,13 +66,10 @@ final class BusyTiles {
   }
 
   /** The grid is stretched to the picture, so that no tile is a sliver. */
-  private static Rect tile(Mat grey, int column, int across, int row, int down) {
-    int left = grey.cols() * column / across;
-    int top = grey.rows() * row / down;
+  private static Rect tile(Rect all, int column, int across, int row, int down) {
+    int left = all.width * column / across;
+    int top = all.height * row / down;
     return new Rect(
-        left,
-        top,
-        grey.cols() * (column + 1) / across - left,
-        grey.rows() * (row + 1) / down - top);
+        left, top, all.width * (column + 1) / across - left, all.height * (row + 1) / down - top);
   }
 }

@@ -125,7 +125,8 @@ final class EdgeSamples {
     return bytes;
   }
 
-  private static Rect grown(Rect part, Size within) {
+  /** A part and what is needed around it, within the picture. */
+  static Rect grown(Rect part, Size within) {
     int left = Math.max(0, part.x - MARGIN_PX);
     int top = Math.max(0, part.y - MARGIN_PX);
     int right = Math.min((int) within.width, part.x + part.width + MARGIN_PX);

@@ -1,21 +1,18 @@
 package leadlight.vision.blur;
 
 import java.util.Arrays;
-import java.util.List;
 import leadlight.vision.Frame;
 import leadlight.vision.MatScope;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.core.MatOfFloat;
-import org.opencv.core.MatOfInt;
 import org.opencv.core.Rect;
 import org.opencv.imgproc.Imgproc;
 
 /** Brightness and noise of a picture. */
 public final class ToneMeter {
 
-  private static final int LEVELS = 256;
+  private static final int LEVELS = GreyScan.LEVELS;
   private static final int NOISE_TILE_PX = 64;
 
   /** Tiles along each side of the lattice on which noise is measured. */
@@ -24,8 +21,7 @@ public final class ToneMeter {
   private ToneMeter() {}
 
   /**
-   * How a picture's grey levels are spread. Grey is 0.299 red + 0.587 green + 0.114 blue (ITU-R
-   * BT.601).
+   * How a picture's grey levels are spread.
    *
    * @param levels share of the pixels at each of the 256 levels; owned by this record
    */
@@ -55,26 +51,8 @@ public final class ToneMeter {
   }
 
   /** The spread of a picture's grey levels. */
-  public static Tones tones(Frame frame) {
-    try (MatScope scope = new MatScope()) {
-      Mat grey = grey(frame.mat(), scope);
-      Mat counts = scope.add(new Mat());
-      Imgproc.calcHist(
-          List.of(grey),
-          scope.add(new MatOfInt(0)),
-          scope.add(new Mat()),
-          counts,
-          scope.add(new MatOfInt(LEVELS)),
-          scope.add(new MatOfFloat(0, LEVELS)));
-      float[] values = new float[LEVELS];
-      counts.get(0, 0, values);
-      double[] shares = new double[LEVELS];
-      double pixels = (double) grey.rows() * grey.cols();
-      for (int i = 0; i < LEVELS; i++) {
-        shares[i] = values[i] / pixels;
-      }
-      return new Tones(shares);
-    }
+  public static Tones tones(GreyScan scan) {
+    return new Tones(scan.shares());
   }
 
   /**

@@ -33,8 +33,9 @@ class ToneMeterTest {
       int x = i / 3 % 100;
       rgb[i] = (byte) (x < 20 ? 0 : x < 70 ? 100 : 255);
     }
-    try (Frame frame = Frame.ofRgb(100, 10, rgb)) {
-      ToneMeter.Tones tones = ToneMeter.tones(frame);
+    try (Frame frame = Frame.ofRgb(100, 10, rgb);
+        GreyScan scan = new GreyScan(frame)) {
+      ToneMeter.Tones tones = ToneMeter.tones(scan);
       assertThat(tones.shareUpTo(5)).isCloseTo(0.2, within(1e-9));
       assertThat(tones.shareFrom(250)).isCloseTo(0.3, within(1e-9));
       assertThat(tones.quantile(0.1)).isZero();

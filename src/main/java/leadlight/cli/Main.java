@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,9 +20,12 @@ import leadlight.model.UserError;
 import leadlight.text.Likeness;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -78,30 +82,23 @@ public final class Main {
     PrintWriter out = new PrintWriter(streams.out(), true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(streams.err(), true, StandardCharsets.UTF_8);
     CommandLine command = new CommandLine(new Main());
-    new Commands(streams).askedFor(args).forEach(command::addSubcommand);
+    for (Map.Entry<String, Object> asked : new Commands(streams).askedFor(args).entrySet()) {
+      command.addSubcommand(asked.getKey(), asked.getValue());
+    }
     command
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(Double.class, new Numbers())
         .registerConverter(double.class, new Numbers())
-        .setParameterExceptionHandler((e, arguments) -> usage(e))
-        .setExecutionExceptionHandler((e, ran, parsed) -> failed(e, streams));
+        .setParameterExceptionHandler(new Slips())
+        .setExecutionExceptionHandler(new Faults(streams));
     try {
       return command.execute(args);
     } catch (Error e) {
       // What the machine refuses, as memory or a library: no stack trace on the terminal either.
       return failed(e, streams);
     }
-  }
-
-  private static int usage(ParameterException e) {
-    CommandLine command = e.getCommandLine();
-    String first = e.getMessage().lines().findFirst().orElse("wrong usage");
-    String name = command.getCommandSpec().qualifiedName();
-    String meant = Suggestions.of(e).map(near -> "; did you mean " + near + "?").orElse("");
-    command.getErr().println("leadlight: " + line(first) + meant + " (see " + name + " --help)");
-    return ExitStatus.UNUSABLE.code();
   }
 
   /** One line that no name of a file can turn into commands to the terminal, and that ends. */
@@ -117,6 +114,29 @@ public final class Main {
     }
     streams.err().println("leadlight: " + FaultLog.write(e));
     return ExitStatus.FAULT.code();
+  }
+
+  /** What cannot be understood. No lambda, nor is the next: docs/start-up.md. */
+  private static final class Slips implements IParameterExceptionHandler {
+
+    @Override
+    public int handleParseException(ParameterException e, String[] args) {
+      CommandLine command = e.getCommandLine();
+      String first = e.getMessage().lines().findFirst().orElse("wrong usage");
+      String name = command.getCommandSpec().qualifiedName();
+      String meant = Suggestions.of(e).map(near -> "; did you mean " + near + "?").orElse("");
+      command.getErr().println("leadlight: " + line(first) + meant + " (see " + name + " --help)");
+      return ExitStatus.UNUSABLE.code();
+    }
+  }
+
+  /** What cannot be done, or goes wrong. */
+  private record Faults(Streams streams) implements IExecutionExceptionHandler {
+
+    @Override
+    public int handleExecutionException(Exception e, CommandLine ran, ParseResult parsed) {
+      return failed(e, streams);
+    }
   }
 
   /** "help" as people say it: {@code leadlight help score} is {@code leadlight score --help}. */

@@ -49,11 +49,20 @@ public final class DataFile {
    * @throws IllegalArgumentException if the program carries no such file: a fault of ours
    */
   public static DataFile builtIn(String path) {
+    return new DataFile("models/" + path, builtInBytes(path));
+  }
+
+  /**
+   * The bytes of a file of {@code models/}, for what is no text.
+   *
+   * @param path as for {@link #builtIn}
+   */
+  public static byte[] builtInBytes(String path) {
     try (InputStream in = DataFile.class.getResourceAsStream(ROOT + path)) {
       if (in == null) {
         throw new IllegalArgumentException("no built-in data file models/" + path);
       }
-      return new DataFile("models/" + path, in.readAllBytes());
+      return in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -94,11 +103,6 @@ public final class DataFile {
   /** How messages name the file. */
   String name() {
     return name;
-  }
-
-  /** The file's bytes, for what is no text. */
-  public byte[] bytes() {
-    return content.clone();
   }
 
   /** The file's text. */

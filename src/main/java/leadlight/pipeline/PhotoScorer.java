@@ -31,6 +31,7 @@ import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.photo.PictureFacts;
+import leadlight.reader.SecondReader;
 
 /**
  * Scores photos by one set of settings. Holds no state of a photo: safe for use by several threads
@@ -132,6 +133,10 @@ public final class PhotoScorer {
   }
 
   private ScoredPhoto score(Photo photo, Supplier<ReadRow> finding) {
+    if (settings.opinions() != Opinions.MEASURES) {
+      // Its networks are read while the row is looked for: a tenth of a second, once.
+      CompletableFuture.runAsync(SecondReader::builtIn);
+    }
     // The whole picture is judged beside the row; it must not be closed before that has ended.
     CompletableFuture<PictureFacts> facts =
         CompletableFuture.supplyAsync(() -> fitness.facts(photo.frame()));

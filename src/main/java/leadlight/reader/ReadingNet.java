@@ -33,7 +33,7 @@ final class ReadingNet {
   /** A network that the program carries, by its name in {@code models/reader}. */
   static ReadingNet builtIn(String name) {
     return new ReadingNet(
-        ReaderFile.builtIn(name), DataFile.builtIn("reader/" + name + ".onnx").bytes());
+        ReaderFile.builtIn(name), DataFile.builtInBytes("reader/" + name + ".onnx"));
   }
 
   ReaderFile file() {

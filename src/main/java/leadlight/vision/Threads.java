@@ -9,17 +9,16 @@ public final class Threads {
   private Threads() {}
 
   /**
-   * Sets the number of threads for the whole program. Results do not depend on it.
+   * Sets the number of threads for the whole program; loads nothing for it. Results do not depend
+   * on it.
    *
    * @param count at least 1
    * @throws IllegalArgumentException if below 1
-   * @throws leadlight.model.UserError if the native library does not start
    */
   public static void set(int count) {
     if (count < 1) {
       throw new IllegalArgumentException("count must be at least 1, is " + count);
     }
-    NativeLibrary.load();
-    Core.setNumThreads(count);
+    NativeLibrary.whenLoaded(() -> Core.setNumThreads(count));
   }
 }

@@ -194,7 +194,7 @@ class SecondReaderTest {
   @ParameterizedTest
   @ValueSource(strings = {ReaderFile.ALONE, ReaderFile.IN_ROW, ReaderFile.BESIDE})
   void anotherNetworkThanTheDescribedOneIsRefused(String name) {
-    byte[] onnx = DataFile.builtIn("reader/" + name + ".onnx").bytes();
+    byte[] onnx = DataFile.builtInBytes("reader/" + name + ".onnx");
     onnx[onnx.length / 2] ^= 1;
 
     assertThatThrownBy(() -> new ReadingNet(ReaderFile.builtIn(name), onnx))
@@ -205,6 +205,6 @@ class SecondReaderTest {
   @ParameterizedTest
   @ValueSource(strings = {ReaderFile.ALONE, ReaderFile.IN_ROW, ReaderFile.BESIDE})
   void theNetworksAreSmall(String name) {
-    assertThat(DataFile.builtIn("reader/" + name + ".onnx").bytes()).hasSizeLessThan(4 << 20);
+    assertThat(DataFile.builtInBytes("reader/" + name + ".onnx")).hasSizeLessThan(4 << 20);
   }
 }

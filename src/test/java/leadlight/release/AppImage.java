@@ -32,6 +32,7 @@ final class AppImage {
         List.of(
             "-XX:+UseSerialGC",
             "-XX:TieredStopAtLevel=1",
+            "-Xmn32m",
             "-Xmx768m",
             "-Djava.awt.headless=true",
             "-Dfile.encoding=UTF-8",

@@ -1,5 +1,6 @@
 package leadlight.app.score;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import leadlight.vision.Threads;
 /** Scores photos one by one, reports each, and goes on when one cannot be used. */
 public final class ScoreRun {
 
-  private final CompletableFuture<PhotoScorer> scorer;
+  private final Supplier<PhotoScorer> made;
   private final ReportWriter writer;
   private final ResultPlace place;
   private final Consumer<Told> told;
@@ -32,8 +33,7 @@ public final class ScoreRun {
       ReportWriter writer,
       ResultPlace place,
       Consumer<Told> told) {
-    // Its data files are read while the first photo is: together they were a tenth of a second.
-    this.scorer = CompletableFuture.supplyAsync(() -> new PhotoScorer(settings, limits, bench));
+    this.made = () -> new PhotoScorer(settings, limits, bench);
     this.writer = writer;
     this.place = place;
     this.told = told;
@@ -43,13 +43,16 @@ public final class ScoreRun {
   public void score(List<Path> photos, int threads) {
     // Threads go to photos first: within a photo they would wait for each other more often.
     Threads.set(photos.size() > 1 ? 1 : threads);
-    InOrder.each(photos, threads, this::one, report -> told.accept(report.get()));
+    // Data files are read while the first photo is, but not for photos that are not there.
+    Supplier<PhotoScorer> scorer =
+        photos.stream().anyMatch(Files::exists) ? CompletableFuture.supplyAsync(made)::join : made;
+    InOrder.each(photos, threads, it -> one(it, scorer), report -> told.accept(report.get()));
   }
 
   /** Scores one photo; what is given back writes its results, in turn, and closes it. */
-  private Supplier<Told> one(Path file) {
+  private Supplier<Told> one(Path file, Supplier<PhotoScorer> scorer) {
     try {
-      PhotoScorer.Open open = PhotoScorer.open(file, scorer::join);
+      PhotoScorer.Open open = PhotoScorer.open(file, scorer);
       return () -> report(file, open);
     } catch (UserError e) {
       return () -> new Told.Refused(e);

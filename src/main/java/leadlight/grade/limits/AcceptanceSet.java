@@ -68,7 +68,7 @@ public final class AcceptanceSet {
 
   private static AcceptanceSet find(String idOrFile) {
     if (BUILT_IN.contains(idOrFile)) {
-      return read(DataFile.builtIn("acceptance/" + idOrFile + ".json"));
+      return read(carried(idOrFile));
     }
     if (!idOrFile.endsWith(".json")) {
       throw new UserError(
@@ -79,6 +79,10 @@ public final class AcceptanceSet {
               + " or give the path of a .json file");
     }
     return read(DataFile.at(idOrFile));
+  }
+
+  private static DataFile carried(String id) {
+    return DataFile.builtIn("acceptance/" + id + ".json");
   }
 
   private static AcceptanceSet read(DataFile file) {
@@ -107,7 +111,7 @@ public final class AcceptanceSet {
 
   /** Whether the file is one of Leadlight's own; a user's may bear the same id. */
   public boolean builtIn() {
-    return BUILT_IN.contains(file.id()) && find(file.id()).fileSha256.equals(fileSha256);
+    return BUILT_IN.contains(file.id()) && carried(file.id()).sha256().equals(fileSha256);
   }
 
   private String suffix() {

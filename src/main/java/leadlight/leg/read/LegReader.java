@@ -21,7 +21,7 @@ public final class LegReader {
   private final Network network;
 
   private LegReader() {
-    byte[] onnx = DataFile.builtIn("legs/reader.onnx").bytes();
+    byte[] onnx = DataFile.builtInBytes("legs/reader.onnx");
     if (!Hash.sha256(onnx).equals(file.sha256())) {
       throw new IllegalStateException(
           "the network of models/legs is not the one that its .json describes; build again");

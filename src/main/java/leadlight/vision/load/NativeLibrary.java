@@ -20,7 +20,18 @@ public final class NativeLibrary {
   /** What was loaded. */
   private static Optional<Path> loaded = Optional.empty();
 
+  /** What is to be done as soon as it is loaded. */
+  private static Optional<Runnable> then = Optional.empty();
+
   private NativeLibrary() {}
+
+  /** Does a thing now or, if the library is not loaded yet, then; of several the last. */
+  public static synchronized void whenLoaded(Runnable what) {
+    then = Optional.of(what);
+    if (loaded.isPresent()) {
+      what.run();
+    }
+  }
 
   /**
    * Loads the library unless that is done; cheap enough to call before every operation.
@@ -42,6 +53,7 @@ public final class NativeLibrary {
                     platform,
                     platform.cacheFolder(System.getenv(), System.getProperty("user.home"))));
       }
+      then.ifPresent(Runnable::run);
     }
   }
 

@@ -17,10 +17,9 @@ import org.opencv.imgproc.Imgproc;
 
 /**
  * A photo of any size: a sample, enlarged to the photo's width and continued above and below by its
- * own edge rows, with the noise of a sensor drawn by a stated seed; 4 to 3, JPEG. Without noise a
- * file is a third of what a camera writes, and decoding it costs as much less.
+ * own edge rows, with noise drawn by a stated seed; 4 to 3, JPEG.
  */
-final class EnlargedSample {
+public final class EnlargedSample {
 
   static final String CLEAR = "base-station-video-good";
 
@@ -32,7 +31,7 @@ final class EnlargedSample {
   private final TrialPhoto sample;
   private final int sampleWidthPx;
 
-  EnlargedSample() {
+  public EnlargedSample() {
     this(CLEAR);
   }
 
@@ -49,11 +48,11 @@ final class EnlargedSample {
     }
   }
 
-  PhotoTruth truth() {
+  public PhotoTruth truth() {
     return sample.truth().orElseThrow();
   }
 
-  double scale(double megapixels) {
+  public double scale(double megapixels) {
     return widthPx(megapixels) / (double) sampleWidthPx;
   }
 
@@ -61,7 +60,7 @@ final class EnlargedSample {
     return (int) Math.round(Math.sqrt(megapixels * 1e6 * 4 / 3));
   }
 
-  Path write(double megapixels, Path folder) {
+  public Path write(double megapixels, Path folder) {
     return write(megapixels, 1, folder);
   }
 

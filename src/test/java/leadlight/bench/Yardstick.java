@@ -11,12 +11,12 @@ import org.opencv.imgproc.Imgproc;
  * the whole picture in colour (TM_CCOEFF_NORMED), the template a lead's place cut out of it, one
  * pitch wide and two long.
  */
-final class Yardstick {
+public final class Yardstick {
 
   private Yardstick() {}
 
   /** Decodes and matches; seconds by the clock. */
-  static double seconds(Path file, int pitchPx) {
+  public static double seconds(Path file, int pitchPx) {
     long start = System.nanoTime();
     Mat picture = Imgcodecs.imread(file.toString());
     Rect lead =

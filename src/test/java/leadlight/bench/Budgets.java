@@ -12,7 +12,7 @@ import leadlight.trial.truth.PhotoTruth;
 /**
  * Time and memory of the whole program: photos of 2, 12 and 48 megapixels ({@link EnlargedSample})
  * against {@link Yardstick}, a batch, a row in doubt against a clear one, and the start of what
- * needs no picture. Writes a page in Markdown; about four minutes on a quiet machine.
+ * needs no picture. Writes a page in Markdown; about three minutes on a quiet machine.
  *
  * <pre>
  * mvn -q test-compile exec:java -Dexec.mainClass=leadlight.bench.Budgets \
@@ -23,8 +23,8 @@ public final class Budgets {
 
   private static final double[] MEGAPIXELS = {2, 12, 48};
   private static final int RUNS = 5;
-  private static final int STARTS = 9;
-  private static final int BATCH = 16;
+  private static final int STARTS = 5;
+  private static final int BATCH = 8;
   private static final double BATCH_MEGAPIXELS = 12;
 
   /** A sample whose row is found, but whose joints are seen too badly to judge them. */
@@ -37,7 +37,7 @@ public final class Budgets {
       # Time and memory
 
       Made by `leadlight.bench.Budgets` (its javadoc has the command); do not edit by hand. %d cores, median of %d
-      runs, load %s at the start and %s at the end: on a machine that does other things the ratios hold better than
+      runs, load %s at the start and %s at the end, nice %s: on a machine that does other things the ratios hold better than
       the seconds. Processor time is that of all threads; memory is the most that was resident.
 
       ## A photo
@@ -74,12 +74,18 @@ public final class Budgets {
     budgets.doubt();
     budgets.starts();
     String heading =
-        HEADING.formatted(Runtime.getRuntime().availableProcessors(), RUNS, before, load());
+        HEADING.formatted(Runtime.getRuntime().availableProcessors(), RUNS, before, load(), nice());
     Files.writeString(Path.of(args[0]), heading + budgets.page);
   }
 
   private static String load() throws IOException {
     return Files.readString(Path.of("/proc/loadavg")).split(" ")[0];
+  }
+
+  /** Field 19 of proc(5): -20 is the highest priority, 0 the usual one. */
+  private static String nice() throws IOException {
+    String stat = Files.readString(Path.of("/proc/self/stat"));
+    return stat.substring(stat.lastIndexOf(')') + 2).split(" ")[16];
   }
 
   /** A line of the first table; gives the yardstick's seconds. */

@@ -3,6 +3,7 @@ package leadlight.vision.load;
 import java.io.IOException;
 import java.net.JarURLConnection;
 import java.net.URL;
+import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -15,6 +16,8 @@ import java.util.zip.CheckedInputStream;
 
 /** A native library as it lies in a jar, and its unpacked copy. */
 final class PackedLibrary {
+
+  private static final int PIECE = 1 << 18;
 
   private final URL packed;
   private final String name;
@@ -65,9 +68,14 @@ final class PackedLibrary {
     if (!Files.isRegularFile(file) || Files.size(file) != size) {
       return false;
     }
+    // Piece by piece: mapped as a whole it would stay resident until the collector comes by.
     CRC32 sum = new CRC32();
+    ByteBuffer piece = ByteBuffer.allocateDirect(PIECE);
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-      sum.update(channel.map(FileChannel.MapMode.READ_ONLY, 0, size));
+      while (channel.read(piece) >= 0) {
+        sum.update(piece.flip());
+        piece.clear();
+      }
     }
     return sum.getValue() == crc;
   }

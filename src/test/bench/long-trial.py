@@ -1,10 +1,11 @@
 #!/usr/bin/env python3
-"""Scores many photos, links to a few, and follows memory and processor time as the batch goes on.
+"""Scores many photos and follows memory and processor time as the batch goes on; then the record is verified.
 
     src/test/bench/long-trial.py FOLDER [PHOTOS] [SECONDS] [KNOWN]
 
-Prints a line every ten seconds: photos dealt with, resident memory, processor seconds. Ends after
-SECONDS at the latest, with Ctrl-C's signal. With KNOWN, so many of the photos are in the record
+Each photo is a sample with a comment of its own, so that none is of the same bytes as another. Prints a line every ten
+seconds: photos dealt with, resident memory, processor seconds. Ends after SECONDS at the latest, with Ctrl-C's signal.
+With KNOWN, photos are links to the samples, and so many of the photos are in the record
 already: some are scored beforehand, and their entries are copied in the record to the other boards,
 which share their results. FOLDER is emptied first.
 """
@@ -27,11 +28,21 @@ def place(i):
     return f"job {i // BOARDS}", f"board {i % BOARDS}"
 
 
-def link(folder, photos):
+def link(folder, photos, new):
     for i in photos:
         board = folder / "day" / place(i)[0] / place(i)[1]
         board.mkdir(parents=True)
-        (board / "row.jpg").symlink_to(SAMPLES[i % len(SAMPLES)])
+        sample = SAMPLES[i % len(SAMPLES)]
+        if new:
+            (board / "row.jpg").write_bytes(commented(sample.read_bytes(), f"photo {i}"))
+        else:
+            (board / "row.jpg").symlink_to(sample)
+
+
+def commented(jpeg, words):
+    """With a comment segment (ITU-T T.81, B.2.4.5) behind the start of the picture."""
+    text = words.encode()
+    return jpeg[:2] + b"\xff\xfe" + (len(text) + 2).to_bytes(2, "big") + text + jpeg[2:]
 
 
 def copy_rows(db, table, key, old, new, values):
@@ -99,12 +110,13 @@ def main(folder, photos=10000, seconds=3600, known=0):
     shutil.rmtree(folder, ignore_errors=True)
     command = [str(HOME / "leadlight"), "batch", str(folder / "day"), "--leads", "19", "--pitch",
                "0.5", "--out", str(folder / "out"), "--record", str(folder / "record")]
-    link(folder, range(len(SAMPLES)))
+    link(folder, range(len(SAMPLES)), not known)
     if known:
         subprocess.run(command, check=False, stdout=subprocess.DEVNULL)
         spread(folder, known)
-    link(folder, range(len(SAMPLES), photos))
+    link(folder, range(len(SAMPLES), photos), not known)
     follow(folder, command, seconds)
+    subprocess.run([command[0], "record", "verify", "--record", str(folder / "record")], check=True)
 
 
 if __name__ == "__main__":

@@ -69,6 +69,12 @@ async function button(page, id, text) {
   await page.keyboard.press("Enter");
 }
 
+const inSight = (page, id) =>
+  page.evaluate((what) => {
+    const box = document.getElementById(what).getBoundingClientRect();
+    return box.height > 0 && box.top >= 0 && box.bottom <= innerHeight;
+  }, id);
+
 const KEYS = { firm: "1", moves: "2", ok: "3", open: "5", heat: "6", back: "z" };
 
 const ACTS = {
@@ -135,10 +141,7 @@ const ACTS = {
     await button(page, "b-yes", words);
     await page.waitForSelector("#trouble:not([hidden])");
     seen.refused.push(await page.locator("#trouble").innerText());
-    seen.inSight.push(await page.evaluate(() => {
-      const box = document.getElementById("trouble").getBoundingClientRect();
-      return box.top >= 0 && box.bottom <= innerHeight;
-    }));
+    seen.inSight.push(await inSight(page, "trouble"));
     await shot(page, "refused");
   },
   async no(page, words) {
@@ -157,6 +160,7 @@ const ACTS = {
     await page.keyboard.press("n");
     await page.waitForFunction(() => document.getElementById("pushed").textContent !== "", null, { timeout: 30000 });
     seen.pushed.push(await page.locator("#pushed").innerText());
+    seen.inSight.push(await inSight(page, "pushed"));
     await shot(page, "pushed");
   },
 };

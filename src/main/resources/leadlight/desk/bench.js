@@ -258,15 +258,17 @@
     await done("bench", { scoring: shot.scoring, pin: at, test: button.dataset.test, result: button.dataset.result, ...(other ? { other: Number(other) } : {}) });
   }
 
-  /** One thing after the other, and none is lost; the server knows a key that bounced. */
+  /** One thing after the other, and none is lost; by the time of the press the server knows a key that bounced. */
   function done(path, body) {
+    const said = pressed(body);
     const next = async () => {
-      if (await post(path, body)) await refresh(0);
+      if (await post(path, said)) await refresh(0);
     };
     queued = queued.then(next, next);
     return queued;
   }
 
+  const pressed = (body) => ({ ...body, pressed_ms: Date.now() });
   const note = (kind, text, pins, good) => done("note", { kind, words: text, pins, ...(good === undefined ? {} : { good }) });
 
   async function looked() {
@@ -331,9 +333,10 @@
     if (!(await post("subject", body))) return;
     if (state.presets.length) await post("preset", { word: by("c-preset").value });
     for (const field of ["complaint", "serial", "part"]) {
-      if (by("c-" + field).value.trim()) await post("note", { kind: field, words: by("c-" + field).value, pins: [] });
+      if (by("c-" + field).value.trim()) await post("note", pressed({ kind: field, words: by("c-" + field).value, pins: [] }));
     }
     shot = null;
+    pushed("");
     showShot(false);
     await refresh(0);
     showShot(false);
@@ -418,6 +421,7 @@
   async function take() {
     if (by("take").disabled) return;
     by("take").disabled = true;
+    pushed("");
     by("hint").textContent = say("scoring");
     const frame = state.camera ? await picture() : new Blob([]);
     const taken = frame ? await post("take", frame, "image/jpeg") : null;
@@ -430,13 +434,20 @@
     }
   }
 
+  /** What a pushed lead did, below the picture of it. */
+  function pushed(text) {
+    by("pushed").textContent = text;
+    by("pushed").hidden = !text;
+  }
+
   async function push() {
     if (!shot) return;
+    pushed("");
     const frame = await picture();
     if (!frame) return lost();
     const lines = await post(`nudge/${shot.scoring}`, frame, "image/jpeg");
     if (lines) {
-      by("pushed").textContent = lines.join(" ");
+      pushed(lines.join(" "));
       await refresh(0);
     }
   }

@@ -103,8 +103,8 @@ class BenchDayTest {
   }
 
   @Test
-  void aRefusalIsInSightWhereverThePageStands() {
-    assertThat(seen.get("inSight")).hasSize(2).allMatch(JsonNode::asBoolean);
+  void refusalsAndWhatAPushedLeadDidAreInSight() {
+    assertThat(seen.get("inSight")).hasSize(3).allMatch(JsonNode::asBoolean);
     assertThat(seen.at("/refused/0").asText()).as("a fault is said once").doesNotContain("earlier");
   }
 

@@ -167,7 +167,9 @@ public final class ScoreCommand implements Callable<Integer> {
       Optional<Bench> enrolled = bench.bench(reader.opinions());
       JobRun run = new JobRun(settings, set, writer, out, told::hear, enrolled);
       try (JobRecord record = job.record().open()) {
+        List<String> jobs = record.boards().stream().map(JobRecord.BoardName::job).toList();
         Subject of = job.in(record, subject.get());
+        told.news(JobOptions.news(of.job(), jobs));
         run.score(photos, record, job.record().folder(), of, job.keep(), job.person());
       }
     } else {

@@ -104,7 +104,6 @@ final class Bench {
     return new JobScorer(
         new JobScorer.Desk(
             setup.limits(),
-            setup.context(),
             setup.writer(),
             setup.record(),
             setup.out(),

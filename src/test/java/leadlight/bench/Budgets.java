@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import leadlight.app.output.Reports;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.PointPx;
 import leadlight.model.result.ScoredPhoto;
@@ -18,13 +19,13 @@ import leadlight.model.result.Settings;
 import leadlight.model.row.RowSpec;
 import leadlight.page.PhotoPage;
 import leadlight.page.words.PageContext;
-import leadlight.page.words.StatedLimits;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.reader.SecondReader;
 import leadlight.report.ReportWriter;
 import leadlight.report.words.ReportContext;
+import leadlight.report.words.StatedLimits;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import leadlight.trial.truth.PhotoTruth;
@@ -166,7 +167,8 @@ public final class Budgets {
     try (Photo photo = new PhotoReader().read(file)) {
       ScoredPhoto scored = scorer.score(photo);
       new ReportWriter(
-              new ReportContext("bench", SecondReader.version(), limits.name(), ""),
+              new ReportContext(
+                  "bench", SecondReader.version(), Reports.stated(limits), Messages.of("en")),
               Budgets.page(limits)::html)
           .write(scored, photo.frame(), scratch.resolve("out"));
     }

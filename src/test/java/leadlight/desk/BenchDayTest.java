@@ -161,7 +161,7 @@ class BenchDayTest {
           .allSatisfy((what, said) -> assertThat(said).as(what).isEqualTo(counts));
       assertThat(DayReadings.picture(last))
           .as("picture of job " + job)
-          .isEqualTo(DayReadings.pictureOf(last, shelf, BenchDay.context()));
+          .isEqualTo(DayReadings.pictureOf(last, shelf, BenchDay.context("en")));
     }
     assertThat(pins).isGreaterThan(60);
   }

@@ -10,6 +10,7 @@ import leadlight.report.paint.Block;
 import leadlight.report.paint.Sheet;
 import leadlight.report.strip.RowStrip;
 import leadlight.report.strip.StripGeometry;
+import leadlight.report.words.PictureWords;
 import leadlight.report.words.ReportContext;
 import leadlight.vision.Frame;
 
@@ -27,6 +28,7 @@ public final class AnnotatedPicture {
 
   /** The same with photos of anchor legs below the row. */
   public static byte[] png(ScoredPhoto scored, Frame photo, LegPhotos legs, ReportContext context) {
+    PictureWords said = new PictureWords(context.words());
     double factor = Math.min(1, Sheet.CONTENT_PX / (double) photo.widthPx());
     try (Frame small = photo.shrunk(factor)) {
       List<Block> blocks = new ArrayList<>();
@@ -40,9 +42,9 @@ public final class AnnotatedPicture {
                 scored.joints(),
                 Sheet.CONTENT_PX - Sheet.BESIDE_STRIP_PX);
         for (List<Integer> strip : geometry.strips()) {
-          blocks.add(new RowStrip(geometry, strip, scored.joints(), photo));
+          blocks.add(new RowStrip(geometry, strip, scored.joints(), photo, said));
         }
-        blocks.add(new FindingTable(Entry.of(scored.joints()), Sheet.CONTENT_PX));
+        blocks.add(new FindingTable(Entry.of(scored.joints(), context), Sheet.CONTENT_PX, said));
         for (PointPx corner : geometry.corners()) {
           corners.add(new PointPx(factor * corner.x(), factor * corner.y()));
         }
@@ -50,7 +52,7 @@ public final class AnnotatedPicture {
       for (int i = 0; i < legs.pictures().size(); i++) {
         LegSet set = legs.set();
         blocks.add(
-            new LegPanel(set, set.photos().get(i), legs.pictures().get(i), Sheet.CONTENT_PX));
+            new LegPanel(set, set.photos().get(i), legs.pictures().get(i), Sheet.CONTENT_PX, said));
       }
       blocks.add(new PhotoPanel(scored, context, small, corners, Sheet.CONTENT_PX));
       return Sheet.png(blocks);

@@ -6,7 +6,8 @@ import leadlight.report.paint.Block;
 import leadlight.report.paint.Pen;
 import leadlight.report.paint.TextBlock;
 import leadlight.report.paint.TextStyle;
-import leadlight.report.words.LegWords;
+import leadlight.report.words.LegSentences;
+import leadlight.report.words.PictureWords;
 import leadlight.text.VerdictWords;
 import leadlight.vision.Frame;
 
@@ -21,18 +22,19 @@ final class LegPanel implements Block {
   private final LegSet.Shown shown;
   private final int pictureWidthPx;
   private final int pictureHeightPx;
+  private final String title;
   private final TextBlock words;
 
-  LegPanel(LegSet set, LegSet.Shown shown, Frame picture, int widthPx) {
+  LegPanel(LegSet set, LegSet.Shown shown, Frame picture, int widthPx, PictureWords said) {
     this.picture = picture;
+    this.title =
+        said.words()
+            .get("legs.photo." + shown.side().id(), shown.photo().file(), shown.legs().size());
     this.shown = shown;
     this.pictureWidthPx = Math.min(MOST_WIDTH_PX, widthPx);
     this.pictureHeightPx =
         (int) Math.round(picture.heightPx() * pictureWidthPx / (double) picture.widthPx());
     this.words = new TextBlock(widthPx);
-    if (shown.legs().isEmpty()) {
-      words.add(TextStyle.BODY_BOLD, "No leg was found in this photo.");
-    }
     List<LegSet.Joined> legs =
         set.legs().stream()
             .filter(leg -> leg.seen().stream().anyMatch(it -> it.file().equals(file())))
@@ -40,11 +42,11 @@ final class LegPanel implements Block {
     for (LegSet.Joined leg : legs) {
       words.add(
           TextStyle.BODY,
-          LegWords.name(leg)
-              + ", "
-              + VerdictWords.plain(leg.verdict())
+          said.leg(leg)
               + ": "
-              + LegWords.said(leg));
+              + VerdictWords.of(leg.verdict(), said.words())
+              + "; "
+              + LegSentences.of(leg, said.words(), said.sentences()));
     }
   }
 
@@ -59,8 +61,7 @@ final class LegPanel implements Block {
 
   @Override
   public void paint(Pen pen, int x, int y) {
-    pen.text(
-        TextStyle.BODY_BOLD, "Anchor legs, " + shown.side().id() + " side: " + file(), x, y + 20);
+    pen.text(TextStyle.BODY_BOLD, title, x, y + 20);
     pen.canvas().paste(picture, x, y + TITLE_PX, pictureWidthPx, pictureHeightPx);
     double factor = pictureWidthPx / (double) picture.widthPx();
     LegsPicture.marks(pen, shown.legs(), factor, x, y + TITLE_PX, pictureWidthPx);

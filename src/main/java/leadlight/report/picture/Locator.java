@@ -17,6 +17,7 @@ final class Locator implements Block {
   private final Frame picture;
   private final List<PointPx> corners;
   private final int lastPin;
+  private final String caption;
   private final double factor;
 
   /**
@@ -25,7 +26,8 @@ final class Locator implements Block {
    * @param picture the photo, at any size
    * @param corners at pin 1 body side, then round by the last pin, in pixels of the picture
    */
-  Locator(Frame picture, List<PointPx> corners, int lastPin) {
+  Locator(Frame picture, List<PointPx> corners, int lastPin, String caption) {
+    this.caption = caption;
     this.picture = picture;
     this.corners = corners;
     this.lastPin = lastPin;
@@ -53,7 +55,7 @@ final class Locator implements Block {
   @Override
   public void paint(Pen pen, int x, int y) {
     int top = y + CAPTION_PX;
-    pen.text(TextStyle.NOTE, "Where the row lies in the photo", x, y + 17);
+    pen.text(TextStyle.NOTE, caption, x, y + 17);
     pen.canvas().paste(picture, x, top, widthPx(), pictureHeightPx());
     pen.frame(Pen.RULE, x, top, widthPx(), pictureHeightPx());
     outline(pen, x, top, 5, Pen.INK);

@@ -1,7 +1,6 @@
 package leadlight.report.picture;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import leadlight.model.PointPx;
 import leadlight.model.result.ScoredPhoto;
@@ -9,9 +8,8 @@ import leadlight.report.paint.Block;
 import leadlight.report.paint.Pen;
 import leadlight.report.paint.TextBlock;
 import leadlight.report.paint.TextStyle;
+import leadlight.report.words.PictureWords;
 import leadlight.report.words.ReportContext;
-import leadlight.report.words.Words;
-import leadlight.text.Sentences;
 import leadlight.vision.Frame;
 
 /**
@@ -46,39 +44,35 @@ final class PhotoPanel implements Block {
       List<PointPx> corners,
       int widthPx) {
     this.picture = picture;
+    PictureWords said = new PictureWords(context.words());
     this.factor =
         Math.min(
             MOST_ENLARGED,
             Math.min(
                 widthPx / (double) picture.widthPx(),
                 MOST_HEIGHT_PX / (double) picture.heightPx()));
-    this.caption = caption(scored, factor * picture.widthPx() / scored.photo().widthPx());
+    this.caption = caption(scored, factor * picture.widthPx() / scored.photo().widthPx(), said);
     this.leftPx = Math.max(shownWidthPx(), (int) Math.ceil(TextStyle.NOTE.width(caption)));
     int side = widthPx - leftPx - GAP_PX;
     this.beside = side >= LEAST_SIDE_PX;
     this.locator =
         corners.isEmpty()
             ? Optional.empty()
-            : Optional.of(new Locator(picture, corners, scored.joints().size()));
+            : Optional.of(new Locator(picture, corners, scored.joints().size(), said.get("where")));
     int locatorPx = locator.map(Locator::widthPx).orElse(-GAP_PX);
     this.notes = new TextBlock(beside ? side : widthPx - locatorPx - GAP_PX);
     if (!scored.cautions().isEmpty()) {
       notes
-          .add(TextStyle.BODY_BOLD, "Cautions")
-          .addAll(TextStyle.BODY, Sentences.english().of(scored.cautions()));
+          .add(TextStyle.BODY_BOLD, context.words().get("page.cautions"))
+          .addAll(TextStyle.BODY, said.sentences().of(scored.cautions()));
     }
     notes
-        .add(TextStyle.BODY_BOLD, "About the limits")
-        .add(TextStyle.BODY, context.acceptanceProvenance());
+        .add(TextStyle.BODY_BOLD, context.words().get("page.provenance"))
+        .add(TextStyle.BODY, String.join(" ", context.limits().notes(context.words())));
   }
 
-  private static String caption(ScoredPhoto scored, double times) {
-    return String.format(
-        Locale.ROOT,
-        "The whole photo, nothing drawn on it; %d x %d px, %s.",
-        scored.photo().widthPx(),
-        scored.photo().heightPx(),
-        Words.size(times));
+  private static String caption(ScoredPhoto scored, double times, PictureWords said) {
+    return said.get("whole", scored.photo().widthPx(), scored.photo().heightPx(), said.size(times));
   }
 
   private int shownWidthPx() {

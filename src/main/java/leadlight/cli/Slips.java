@@ -98,10 +98,12 @@ final class Slips {
     if (e instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
       return unmatched(command, unmatched.getUnmatched().get(0));
     }
-    String first = e.getMessage().lines().findFirst().orElse("wrong usage");
-    if (first.equals("Missing required subcommand")) {
+    if (e.getClass() == ParameterException.class
+        && e.getArgSpec() == null
+        && !command.getSubcommands().isEmpty()) {
       return "name a command of " + command.getCommandSpec().qualifiedName();
     }
+    String first = e.getMessage().lines().findFirst().orElse("wrong usage");
     for (Plainer plainer : PLAINER) {
       first = plainer.parser().matcher(first).replaceAll(plainer.ours());
     }

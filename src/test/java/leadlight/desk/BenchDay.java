@@ -62,13 +62,35 @@ final class BenchDay {
   }
 
   /** Plays the day; what the browser saw. */
-  JsonNode play(Path shots, String language) throws IOException, InterruptedException {
+  JsonNode play(Path shots) throws IOException, InterruptedException {
+    plan();
+    return browse(shots, "en");
+  }
+
+  /** Looks at the bench as the day left it, in a language. */
+  JsonNode look(Path shots, String language) throws IOException, InterruptedException {
+    steps.clear();
+    return browse(shots, language);
+  }
+
+  private JsonNode browse(Path shots, String language) throws IOException, InterruptedException {
     Browser.chromium();
     Files.createDirectories(shots);
     Files.createDirectories(out());
-    plan();
     Path plan = folder.resolve("plan.json");
-    new ObjectMapper().writeValue(plan.toFile(), Map.of("language", language, "steps", steps));
+    String picture = stream(SAMPLES.resolve("base-station-video-mixed.jpg")).toString();
+    new ObjectMapper()
+        .writeValue(
+            plan.toFile(),
+            Map.of(
+                "language",
+                language,
+                "picture",
+                picture,
+                "steps",
+                steps,
+                "board",
+                Map.of("job", JOBS.get(5), "stage", "as-received", "preset", "twelve")));
     try (JobRecord record = JobRecord.open(record());
         BenchServer server = BenchServer.start(setup(record, language))) {
       return Browser.run("bench.mjs", shots, List.of(server.address(), plan.toString()));

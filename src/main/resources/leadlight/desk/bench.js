@@ -188,8 +188,10 @@
         element("line", { class: "lead under", ...line }),
         element("line", { class: "lead", ...line }),
         element("g", { transform: upright(s.signX, s.signY) }, element("use", { href: `#sign-${s.verdict}`, x: s.signX - s.size / 2, y: s.signY - s.size / 2, width: s.size, height: s.size })),
-        element("g", { transform: upright(s.noX, s.noY) }, Object.assign(element("text", { x: s.noX, y: s.noY + 0.36 * s.size, "font-size": s.size }), { textContent: s.pin })),
+        element("g", { class: "no" }, element("g", { transform: upright(s.noX, s.noY) }, Object.assign(element("text", { x: s.noX, y: s.noY + 0.36 * s.size, "font-size": s.size }), { textContent: s.pin }))),
       );
+      // the lit number is larger and stands further out, not over its sign
+      spot.style.setProperty("--out", `translate(${0.4 * (s.noX - s.signX)}px, ${0.4 * (s.noY - s.signY)}px)`);
       spot.addEventListener("click", () => go(s.pin));
       place.append(spot);
     }

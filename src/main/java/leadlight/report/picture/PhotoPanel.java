@@ -110,4 +110,96 @@ final class PhotoPanel implements Block {
       notes.paint(pen, x + side, down);
     }
   }
+
+  /** A small copy of the photo that shows where the row lies and at which end pin 1 is. */
+  private static final class Locator implements Block {
+
+    private static final int MOST_WIDTH_PX = 430;
+    private static final int MOST_HEIGHT_PX = 300;
+    private static final int CAPTION_PX = 26;
+
+    private final Frame picture;
+    private final List<PointPx> corners;
+    private final int lastPin;
+    private final String caption;
+    private final double factor;
+
+    /**
+     * Takes the photo and the row's corners in it.
+     *
+     * @param picture the photo, at any size
+     * @param corners at pin 1 body side, then round by the last pin, in pixels of the picture
+     */
+    Locator(Frame picture, List<PointPx> corners, int lastPin, String caption) {
+      this.caption = caption;
+      this.picture = picture;
+      this.corners = corners;
+      this.lastPin = lastPin;
+      this.factor =
+          Math.min(
+              1,
+              Math.min(
+                  MOST_WIDTH_PX / (double) picture.widthPx(),
+                  MOST_HEIGHT_PX / (double) picture.heightPx()));
+    }
+
+    int widthPx() {
+      return (int) Math.max(1, Math.round(factor * picture.widthPx()));
+    }
+
+    private int pictureHeightPx() {
+      return (int) Math.max(1, Math.round(factor * picture.heightPx()));
+    }
+
+    @Override
+    public int heightPx() {
+      return CAPTION_PX + pictureHeightPx();
+    }
+
+    @Override
+    public void paint(Pen pen, int x, int y) {
+      int top = y + CAPTION_PX;
+      pen.text(TextStyle.NOTE, caption, x, y + 17);
+      pen.canvas().paste(picture, x, top, widthPx(), pictureHeightPx());
+      pen.frame(Pen.RULE, x, top, widthPx(), pictureHeightPx());
+      outline(pen, x, top, 5, Pen.INK);
+      outline(pen, x, top, 2, Pen.PAPER);
+      end(pen, x, top, 0, 3, 1);
+      end(pen, x, top, 1, 2, lastPin);
+    }
+
+    private void outline(Pen pen, int x, int y, double thickness, int colour) {
+      for (int i = 0; i < 4; i++) {
+        PointPx a = corners.get(i);
+        PointPx b = corners.get((i + 1) % 4);
+        pen.line(
+            colour,
+            thickness,
+            x + factor * a.x(),
+            y + factor * a.y(),
+            x + factor * b.x(),
+            y + factor * b.y());
+      }
+    }
+
+    /** The pin's number at an end of the row, on a plate that stays on the small picture. */
+    private void end(Pen pen, int x, int y, int bodyCorner, int openCorner, int pin) {
+      PointPx a = corners.get(bodyCorner);
+      PointPx b = corners.get(openCorner);
+      String text = "" + pin;
+      int width = (int) Math.ceil(TextStyle.STRONG.width(text)) + 8;
+      int height = 22;
+      double middleX = x + factor * (a.x() + b.x()) / 2;
+      double middleY = y + factor * (a.y() + b.y()) / 2;
+      int left = clamp((int) Math.round(middleX - width / 2.0), x, x + widthPx() - width);
+      int top = clamp((int) Math.round(middleY - height / 2.0), y, y + pictureHeightPx() - height);
+      pen.rect(Pen.INK, left - 1, top - 1, width + 2, height + 2);
+      pen.rect(Pen.PAPER, left, top, width, height);
+      pen.textAround(TextStyle.STRONG, text, left + width / 2.0, top + 17);
+    }
+
+    private static int clamp(int value, int least, int most) {
+      return Math.max(least, Math.min(value, most));
+    }
+  }
 }

@@ -51,6 +51,7 @@ class TyposTest {
         "record show one | NUMBER: 'one' is not a whole number",
         "nudge x.jpg | REST PUSHED... needs at least 2",
         "record hand-back | JOB' is missing",
+        "record meter 1 6 short | name the other one with --other-pin",
         "connector | name a command of leadlight connector",
         "score sample-images --leads 19 --pitch 0.5 | is a folder; name a picture file",
         "score README.md --leads 19 --pitch 0.5 | is a text file"

@@ -38,7 +38,7 @@ all() {
     --measures "$out/scenes-measures.csv" --out "$out/scenes-trial" --threads "$threads"
   # A run is called by its time; that is no result.
   find "$out/day" -mindepth 1 -maxdepth 1 -type d -exec mv {} "$out/day/run" \;
-  sed -i -E 's/Run [0-9]{4}-[0-9]{2}-[0-9]{2}_[0-9]{6}/Run/' "$out/day/run/summary.html"
+  sed -i -E 's/[0-9]{4}-[0-9]{2}-[0-9]{2}_[0-9]{6}/RUN/g' "$out/day/run/summary.html"
 }
 sums() {
   (cd "$folder/$1" && find . -type f \( -name '*.json' -o -name '*.csv' -o -name '*.png' -o -name '*.html' -o -name '*.jpg' \) \

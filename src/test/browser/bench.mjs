@@ -7,7 +7,7 @@ import { faults as faultsOf } from "./faults.mjs";
 
 const [chromiumPath, shots, address, planFile] = process.argv.slice(2);
 const plan = JSON.parse(readFileSync(planFile, "utf8"));
-const seen = { console: [], requests: [], axe: [], overflow: {}, refused: [], inSight: [], taken: [], pushed: [], words: [], small: [], tabs: [], camera: [] };
+const seen = { console: [], requests: [], axe: [], overflow: {}, refused: [], inSight: [], taken: [], pushed: [], words: [], small: [], cut: [], tabs: [], camera: [] };
 const args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream"];
 
 async function open(picture, options = {}) {
@@ -68,6 +68,12 @@ async function button(page, id, text) {
   await page.locator("#asker-text").fill(text);
   await page.keyboard.press("Enter");
 }
+
+const inSight = (page, id) =>
+  page.evaluate((what) => {
+    const box = document.getElementById(what).getBoundingClientRect();
+    return box.height > 0 && box.top >= 0 && box.bottom <= innerHeight;
+  }, id);
 
 const KEYS = { firm: "1", moves: "2", ok: "3", open: "5", heat: "6", back: "z" };
 
@@ -135,10 +141,7 @@ const ACTS = {
     await button(page, "b-yes", words);
     await page.waitForSelector("#trouble:not([hidden])");
     seen.refused.push(await page.locator("#trouble").innerText());
-    seen.inSight.push(await page.evaluate(() => {
-      const box = document.getElementById("trouble").getBoundingClientRect();
-      return box.top >= 0 && box.bottom <= innerHeight;
-    }));
+    seen.inSight.push(await inSight(page, "trouble"));
     await shot(page, "refused");
   },
   async no(page, words) {
@@ -157,6 +160,7 @@ const ACTS = {
     await page.keyboard.press("n");
     await page.waitForFunction(() => document.getElementById("pushed").textContent !== "", null, { timeout: 30000 });
     seen.pushed.push(await page.locator("#pushed").innerText());
+    seen.inSight.push(await inSight(page, "pushed"));
     await shot(page, "pushed");
   },
 };
@@ -166,6 +170,7 @@ async function shot(page, name) {
   for (const [width, height] of [[360, 740], [1280, 800], [3840, 2160]]) {
     await page.setViewportSize({ width, height });
     seen.overflow[`${name}-${width}`] = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    seen.cut.push(...(await page.evaluate(() => [...document.querySelectorAll("button, summary, a")].filter((e) => e.checkVisibility() && e.scrollWidth > e.clientWidth).map((e) => e.id || e.textContent))));
     if (width < 3840 || name === "first") await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: width === 360 });
   }
   await page.setViewportSize(size);
@@ -173,7 +178,8 @@ async function shot(page, name) {
 }
 
 async function faults() {
-  const { browser, page } = await open(plan.steps[0].picture, { bypassCSP: true });
+  const { browser, page } = await open(plan.picture, { bypassCSP: true });
+  if (plan.steps.length === 0) await choose(page, plan.board);
   await page.locator("#last button").first().click();
   await page.waitForSelector("#step:not([hidden])");
   seen.axe.push(...(await faultsOf(page)));
@@ -181,11 +187,11 @@ async function faults() {
     await page.emulateMedia({ colorScheme });
     await page.screenshot({ path: `${shots}/${plan.language}-${colorScheme}.png` });
   }
+  await shot(page, plan.language);
   await page.keyboard.press("j");
   await page.waitForSelector("#chooser[open]");
   seen.axe.push(...(await faultsOf(page)));
-  await page.emulateMedia({ colorScheme: "light" });
-  await shot(page, "chooser");
+  await shot(page, "chooser-" + plan.language);
   await browser.close();
 }
 

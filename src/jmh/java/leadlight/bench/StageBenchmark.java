@@ -16,7 +16,6 @@ import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
 import leadlight.page.PhotoPage;
 import leadlight.page.words.PageContext;
-import leadlight.page.words.StatedLimits;
 import leadlight.photo.Fitness;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
@@ -25,6 +24,7 @@ import leadlight.pipeline.PhotoScorer;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
 import leadlight.report.words.ReportContext;
+import leadlight.report.words.StatedLimits;
 import leadlight.row.RowFinder;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
@@ -70,7 +70,8 @@ public class StageBenchmark {
   private final JointMeter meter = new JointMeter();
   private final ReportWriter writer =
       new ReportWriter(
-          new ReportContext("bench", "", "", ""),
+          new ReportContext(
+              "bench", "", new StatedLimits("", true, "", List.of()), Messages.of("en")),
           new PhotoPage(
                   new PageContext(
                       "bench",

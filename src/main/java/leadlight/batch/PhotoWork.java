@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -11,8 +12,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import leadlight.batch.list.JobPhoto;
 import leadlight.data.Hash;
+import leadlight.enrol.Bench;
+import leadlight.model.Opinions;
 import leadlight.model.UserError;
 import leadlight.model.result.ScoredPhoto;
+import leadlight.model.result.Settings;
+import leadlight.model.row.RowHint;
 import leadlight.pipeline.PhotoScorer;
 import leadlight.record.JobRecord;
 import leadlight.record.scoring.Method;
@@ -175,5 +180,48 @@ final class PhotoWork {
       Optional<String> message) {
     record.put(
         run, new RunPhoto(photo.photo(), photo.subject(), method.key(), kind, scoring, message));
+  }
+
+  /** One scorer for each row and class that a run asks for. Safe for threads. */
+  private static final class Scorers {
+
+    private final RunSetup setup;
+    private final Optional<String> bench;
+    private final Map<Settings, PhotoScorer> scorers = new ConcurrentHashMap<>();
+    private final Map<Settings, Method> methods = new ConcurrentHashMap<>();
+
+    Scorers(RunSetup setup) {
+      this.setup = setup;
+      this.bench = setup.bench().map(Bench::identity);
+    }
+
+    private Settings settings(JobPhoto photo) {
+      return new Settings(
+          photo.row(),
+          photo.productClass(),
+          setup.limits().id(),
+          RowHint.of(Optional.empty(), photo.body()),
+          setup.opinions());
+    }
+
+    Method method(JobPhoto photo) {
+      return methods.computeIfAbsent(settings(photo), this::method);
+    }
+
+    private Method method(Settings settings) {
+      return new Method(
+          settings,
+          setup.limits().sha256(),
+          setup.context().toolVersion(),
+          settings.opinions() == Opinions.MEASURES
+              ? Optional.empty()
+              : Optional.of(setup.context().reader()),
+          bench);
+    }
+
+    PhotoScorer scorer(JobPhoto photo) {
+      return scorers.computeIfAbsent(
+          settings(photo), settings -> new PhotoScorer(settings, setup.limits(), setup.bench()));
+    }
   }
 }

@@ -4,12 +4,13 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadlight.app.output.FaultLog;
@@ -17,7 +18,6 @@ import leadlight.app.output.Version;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
 import leadlight.model.UserError;
-import leadlight.text.Likeness;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -27,7 +27,6 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The entry point. */
 @Command(
@@ -91,12 +90,15 @@ public final class Main {
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(Double.class, new Numbers())
         .registerConverter(double.class, new Numbers())
-        .setParameterExceptionHandler(new Slips())
+        .registerConverter(LocalDate.class, new Days())
+        .setParameterExceptionHandler(new WrongUsage())
         .setExecutionExceptionHandler(new Faults(streams));
     try {
+      Slips.refuse(command, args);
       return command.execute(args);
-    } catch (Error e) {
-      // What the machine refuses, as memory or a library: no stack trace on the terminal either.
+    } catch (UserError | Error e) {
+      // Also what the machine refuses, as memory or a library: no stack trace on the terminal
+      // either.
       return failed(e, streams);
     }
   }
@@ -117,15 +119,11 @@ public final class Main {
   }
 
   /** What cannot be understood. No lambda, nor is the next: docs/start-up.md. */
-  private static final class Slips implements IParameterExceptionHandler {
+  private static final class WrongUsage implements IParameterExceptionHandler {
 
     @Override
     public int handleParseException(ParameterException e, String[] args) {
-      CommandLine command = e.getCommandLine();
-      String first = e.getMessage().lines().findFirst().orElse("wrong usage");
-      String name = command.getCommandSpec().qualifiedName();
-      String meant = Suggestions.of(e).map(near -> "; did you mean " + near + "?").orElse("");
-      command.getErr().println("leadlight: " + line(first) + meant + " (see " + name + " --help)");
+      e.getCommandLine().getErr().println("leadlight: " + line(Slips.line(e)));
       return ExitStatus.UNUSABLE.code();
     }
   }
@@ -154,29 +152,6 @@ public final class Main {
     }
   }
 
-  /** What somebody may have meant by a word that no command knows. */
-  private static final class Suggestions {
-
-    private Suggestions() {}
-
-    /** The likest option or command; empty if nothing is like it. */
-    static Optional<String> of(ParameterException e) {
-      if (!(e instanceof UnmatchedArgumentException unmatched)
-          || unmatched.getUnmatched().isEmpty()) {
-        return Optional.empty();
-      }
-      String word = unmatched.getUnmatched().get(0);
-      CommandLine command = e.getCommandLine();
-      List<String> known = new ArrayList<>();
-      if (word.startsWith("-")) {
-        command.getCommandSpec().options().forEach(option -> known.addAll(List.of(option.names())));
-      } else {
-        known.addAll(command.getSubcommands().keySet());
-      }
-      return Likeness.nearest(word.split("=", 2)[0], known);
-    }
-  }
-
   /**
    * Numbers as people write them: a decimal point or comma, and millimetres behind them or not. A
    * class, since a method reference in its place makes Java 17 fail while it archives classes.
@@ -194,6 +169,19 @@ public final class Main {
         return Double.valueOf(matcher.matches() ? matcher.group(1).replace(',', '.') : text);
       } catch (NumberFormatException e) {
         throw new TypeConversionException("'" + text + "' is not a number, as 0.5, 0,5 or 0.5mm");
+      }
+    }
+  }
+
+  /** Days of the calendar. */
+  private static final class Days implements ITypeConverter<LocalDate> {
+
+    @Override
+    public LocalDate convert(String text) {
+      try {
+        return LocalDate.parse(text.strip());
+      } catch (DateTimeParseException e) {
+        throw new TypeConversionException("'" + text + "' is not a day, as 2026-03-31");
       }
     }
   }

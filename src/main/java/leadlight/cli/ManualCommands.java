@@ -2,14 +2,11 @@ package leadlight.cli;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
-import leadlight.model.UserError;
-import leadlight.text.Likeness;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -91,22 +88,10 @@ final class ManualCommands {
     public Integer call() {
       CommandLine asked = spec.root().commandLine();
       for (String name : path) {
-        asked = under(asked, name);
+        asked = Slips.under(asked, name);
       }
       streams.out().print(page(asked));
       return ExitStatus.GOOD.code();
-    }
-
-    private static CommandLine under(CommandLine command, String name) {
-      return Optional.ofNullable(command.getSubcommands().get(name))
-          .orElseThrow(
-              () ->
-                  new UserError(
-                      "no command is called "
-                          + name
-                          + Likeness.nearest(name, command.getSubcommands().keySet())
-                              .map(near -> "; did you mean " + near + "?")
-                              .orElse("")));
     }
 
     private static String page(CommandLine command) {

@@ -1,5 +1,6 @@
 package leadlight.desk;
 
+import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
@@ -32,7 +33,7 @@ final class Bench {
 
   private final BenchSetup setup;
   private final PhotoShelf shelf;
-  private final Hands hands;
+  private final Hands hands = new Hands();
   private Optional<Subject> subject = Optional.empty();
   private Optional<Presets.Preset> preset = Optional.empty();
   private long changes;
@@ -40,7 +41,6 @@ final class Bench {
   Bench(BenchSetup setup) {
     this.setup = setup;
     this.shelf = new PhotoShelf(setup.recordFolder());
-    this.hands = new Hands(setup.clock());
     setup.record().brokenOff().forEach(this::finish);
   }
 
@@ -104,7 +104,6 @@ final class Bench {
     return new JobScorer(
         new JobScorer.Desk(
             setup.limits(),
-            setup.context(),
             setup.writer(),
             setup.record(),
             setup.out(),
@@ -150,19 +149,23 @@ final class Bench {
         .toList();
   }
 
-  void said(long scoring, int pin, BenchTest test, String result, OptionalInt other)
+  void said(
+      Instant pressed, long scoring, int pin, BenchTest test, String result, OptionalInt other)
       throws Refused {
     BenchResult said = new BenchResult(test, result, other, setup.person(), now());
     if (hands.once(
+        pressed,
         List.of("bench", scoring, pin, test, result, other),
         () -> setup.record().bench(scoring, pin, said))) {
       refresh(scoring);
     }
   }
 
-  void overruled(long scoring, int pin, Verdict verdict, String reason) throws Refused {
+  void overruled(Instant pressed, long scoring, int pin, Verdict verdict, String reason)
+      throws Refused {
     Overrule said = new Overrule(verdict, Optional.empty(), reason, setup.person(), now());
     if (hands.once(
+        pressed,
         List.of("opinion", scoring, pin, verdict, reason),
         () -> setup.record().overrule(scoring, pin, said))) {
       refresh(scoring);
@@ -170,9 +173,10 @@ final class Bench {
   }
 
   /** Takes the last word on a joint back: an opinion, or else what the bench said. */
-  void takeBack(long scoring, int pin, boolean opinion) throws Refused {
+  void takeBack(Instant pressed, long scoring, int pin, boolean opinion) throws Refused {
     JobRecord.Withdrawal why = new JobRecord.Withdrawal("", setup.person(), now());
     if (hands.once(
+        pressed,
         List.of("back", scoring, pin, opinion),
         () -> {
           if (opinion) {
@@ -185,7 +189,12 @@ final class Bench {
     }
   }
 
-  void note(LifeEvent.Kind kind, String words, List<Integer> pins, Optional<Boolean> good)
+  void note(
+      Instant pressed,
+      LifeEvent.Kind kind,
+      String words,
+      List<Integer> pins,
+      Optional<Boolean> good)
       throws Refused {
     Subject of = subject().orElseThrow(() -> new Refused(setup.words().get("desk.choose-first")));
     if (kind == LifeEvent.Kind.HAND_BACK) {
@@ -193,6 +202,7 @@ final class Bench {
     }
     LifeEvent event = new LifeEvent(kind, words.strip(), pins, good, setup.person(), now());
     if (hands.once(
+        pressed,
         List.of("note", of, kind, event.words(), pins, good),
         () -> setup.record().add(of.job(), of.board(), event))) {
       changed();

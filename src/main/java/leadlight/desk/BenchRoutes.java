@@ -208,7 +208,7 @@ final class BenchRoutes {
           bench.setup().words(),
           shot -> ShotRow.of(bench.shelf(), shot.scoring(), shot.row()),
           event -> LegsFile.picture(bench.shelf(), event),
-          bench.setup().context().toolVersion(),
+          bench.setup().writer().context().toolVersion(),
           bench.setup().record().seal().toString());
     }
 

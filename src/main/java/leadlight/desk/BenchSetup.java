@@ -9,7 +9,6 @@ import leadlight.grade.limits.AcceptanceSet;
 import leadlight.life.Presets;
 import leadlight.record.JobRecord;
 import leadlight.report.ReportWriter;
-import leadlight.report.words.ReportContext;
 import leadlight.text.Messages;
 
 /**
@@ -23,7 +22,6 @@ import leadlight.text.Messages;
  * @param productClass its class
  * @param presets the shop's words
  * @param limits the limits to judge by
- * @param context what every report says
  * @param writer writes the results
  * @param words the language
  * @param person who works here
@@ -39,7 +37,6 @@ public record BenchSetup(
     int productClass,
     Presets presets,
     AcceptanceSet limits,
-    ReportContext context,
     ReportWriter writer,
     Messages words,
     String person,

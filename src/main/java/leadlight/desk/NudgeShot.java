@@ -94,7 +94,8 @@ final class NudgeShot {
   private String prod(long scoring, int pin, String result) {
     String said = bench.setup().words().get("desk.nudge." + result, pin);
     try {
-      bench.said(scoring, pin, BenchTest.PROD, result, OptionalInt.empty());
+      bench.said(
+          bench.now().toInstant(), scoring, pin, BenchTest.PROD, result, OptionalInt.empty());
     } catch (Refused e) {
       return said + " (" + e.getMessage() + ")";
     }

@@ -1,6 +1,7 @@
 package leadlight.desk;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,7 @@ final class PostedWords {
 
   /** What the bench said. */
   record Said(
+      @JsonProperty(required = true) long pressedMs,
       @JsonProperty(required = true) long scoring,
       @JsonProperty(required = true) int pin,
       @JsonProperty(required = true) String test,
@@ -39,6 +41,7 @@ final class PostedWords {
 
   /** What a person says. */
   record Opinion(
+      @JsonProperty(required = true) long pressedMs,
       @JsonProperty(required = true) long scoring,
       @JsonProperty(required = true) int pin,
       @JsonProperty(required = true) String verdict,
@@ -46,12 +49,14 @@ final class PostedWords {
 
   /** What is taken back. */
   record Back(
+      @JsonProperty(required = true) long pressedMs,
       @JsonProperty(required = true) long scoring,
       @JsonProperty(required = true) int pin,
       @JsonProperty(required = true) boolean opinion) {}
 
   /** What is noted of the board. */
   record Noted(
+      @JsonProperty(required = true) long pressedMs,
       @JsonProperty(required = true) String kind,
       @JsonProperty(required = true) String words,
       @JsonProperty(required = true) List<Integer> pins,
@@ -79,7 +84,13 @@ final class PostedWords {
       case "preset" -> bench.choose(JsonText.read(body, Word.class).word());
       case "bench" -> {
         Said said = JsonText.read(body, Said.class);
-        bench.said(said.scoring(), said.pin(), test(said.test()), said.result(), said.other());
+        bench.said(
+            at(said.pressedMs()),
+            said.scoring(),
+            said.pin(),
+            test(said.test()),
+            said.result(),
+            said.other());
       }
       case "opinion" -> {
         Opinion opinion = JsonText.read(body, Opinion.class);
@@ -87,21 +98,31 @@ final class PostedWords {
           throw new Refused(bench.setup().words().get("desk.say-why"));
         }
         bench.overruled(
-            opinion.scoring(), opinion.pin(), verdict(opinion.verdict()), opinion.reason());
+            at(opinion.pressedMs()),
+            opinion.scoring(),
+            opinion.pin(),
+            verdict(opinion.verdict()),
+            opinion.reason());
       }
       case "back" -> {
         Back back = JsonText.read(body, Back.class);
-        bench.takeBack(back.scoring(), back.pin(), back.opinion());
+        bench.takeBack(at(back.pressedMs()), back.scoring(), back.pin(), back.opinion());
       }
       case "note" -> {
         Noted noted = JsonText.read(body, Noted.class);
-        bench.note(kind(noted.kind()), noted.words(), noted.pins(), noted.good());
+        bench.note(
+            at(noted.pressedMs()), kind(noted.kind()), noted.words(), noted.pins(), noted.good());
       }
       default -> {
         return Reply.missing();
       }
     }
     return Reply.done();
+  }
+
+  /** When the key was pressed, by the clock of this computer: the page is served to no other. */
+  private static Instant at(long pressedMs) {
+    return Instant.ofEpochMilli(pressedMs);
   }
 
   private static BenchTest test(String id) {

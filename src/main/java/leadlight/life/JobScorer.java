@@ -20,7 +20,6 @@ import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Subject;
 import leadlight.report.ReportWriter;
 import leadlight.report.WrittenReport;
-import leadlight.report.words.ReportContext;
 
 /**
  * Scores photos of jobs straight into the record, and brings their results up to date when people
@@ -37,7 +36,6 @@ public final class JobScorer {
    * What all photos have in common.
    *
    * @param limits the limits to judge by
-   * @param context what every report says
    * @param writer writes the results
    * @param record where it is kept
    * @param out folder for the results
@@ -47,7 +45,6 @@ public final class JobScorer {
    */
   public record Desk(
       AcceptanceSet limits,
-      ReportContext context,
       ReportWriter writer,
       JobRecord record,
       Path out,
@@ -145,10 +142,10 @@ public final class JobScorer {
     return new Method(
         settings,
         desk.limits.sha256(),
-        desk.context.toolVersion(),
+        desk.writer.context().toolVersion(),
         settings.opinions() == Opinions.MEASURES
             ? Optional.empty()
-            : Optional.of(desk.context.reader()),
+            : Optional.of(desk.writer.context().reader()),
         desk.bench.map(Bench::identity));
   }
 }

@@ -41,6 +41,9 @@ public final class DayPage {
   /** From this share of the strip's worst pin on, a pin is one of the bad ones. */
   private static final double MANY = 0.5;
 
+  /** As many pins as stand beside their heads on a screen of 360 pixels. */
+  private static final int PART = 7;
+
   private final DaySummary day;
   private final String toolVersion;
   private final Messages words;
@@ -194,6 +197,10 @@ public final class DayPage {
     return Files.exists(day.folder().resolve(picture));
   }
 
+  static List<List<PinStrip.Pin>> parts(PinStrip strip) {
+    return strip.parts(PART);
+  }
+
   String shade(PinStrip.Pin pin, PinStrip strip) {
     if (pin.defects() == 0) {
       return "none";
@@ -213,15 +220,15 @@ public final class DayPage {
   }
 
   String interval(Dpmo dpmo) {
-    return dpmo.opportunities() == 0
-        ? ""
-        : words.get("day.to", whole(dpmo.lower()), whole(dpmo.upper()));
+    return between(dpmo, dpmo.lower(), dpmo.upper());
   }
 
   String plainInterval(Dpmo dpmo) {
-    return dpmo.opportunities() == 0
-        ? ""
-        : words.get("day.to", whole(dpmo.plainLower()), whole(dpmo.plainUpper()));
+    return between(dpmo, dpmo.plainLower(), dpmo.plainUpper());
+  }
+
+  private String between(Dpmo dpmo, double lower, double upper) {
+    return dpmo.opportunities() == 0 ? "" : words.get("day.to", whole(lower), whole(upper));
   }
 
   private static String whole(double value) {

@@ -47,6 +47,11 @@ public final class ReportWriter {
     this.page = page;
   }
 
+  /** What all reports say. */
+  public ReportContext context() {
+    return context;
+  }
+
   /** Whether a folder holds results of the photo, which would be replaced. */
   public static boolean isIn(Path folder, PhotoInfo photo) {
     return new ResultFiles(folder, photo, "").areThere();

@@ -1,10 +1,13 @@
 package leadlight.together;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import leadlight.data.DataFile;
+import leadlight.data.Figure;
 import leadlight.model.Homography;
 import leadlight.model.UserError;
 import leadlight.model.remark.Note;
@@ -28,7 +31,7 @@ public final class Burst {
 
   private static final Homography STILL = new Homography(1, 0, 0, 0, 1, 0, 0, 0, 1);
 
-  private final BurstTuning tuning = BurstTuning.builtIn();
+  private final Tuning tuning = Tuning.builtIn();
 
   /**
    * A frame.
@@ -160,5 +163,36 @@ public final class Burst {
         : Optional.of(
             new NoteOfPhoto.OtherView(
                 Math.max(0, Math.min(overlay.likeness(), overlay.ownLikeness()))));
+  }
+
+  /**
+   * How frames of a fixed microscope are stacked: {@code models/motion/burst.json}.
+   *
+   * @param leastFrames fewer are no burst
+   * @param mostFrames more are not taken
+   * @param leastLikeness from which two frames show one view
+   * @param leastOwn the same of what is this row's own
+   * @param mostShiftPitch how far the row may lie off in a frame
+   * @param quietPx sigma by which noise of pixels is smoothed before the sharpest frame is chosen
+   * @param quietPitch sigma by which noise is smoothed before sharpness is looked at
+   * @param placePitch sigma of the surroundings whose sharpness counts for a place
+   * @param power of the squared contrast that a frame's weight grows with
+   * @param floor squared contrast that is no sign of sharpness, square grey levels
+   */
+  record Tuning(
+      @JsonProperty(required = true) Figure leastFrames,
+      @JsonProperty(required = true) Figure mostFrames,
+      @JsonProperty(required = true) Figure leastLikeness,
+      @JsonProperty(required = true) Figure leastOwn,
+      @JsonProperty(required = true) Figure mostShiftPitch,
+      @JsonProperty(required = true) Figure quietPx,
+      @JsonProperty(required = true) Figure quietPitch,
+      @JsonProperty(required = true) Figure placePitch,
+      @JsonProperty(required = true) Figure power,
+      @JsonProperty(required = true) Figure floor) {
+
+    static Tuning builtIn() {
+      return DataFile.builtIn("motion/burst.json").read(Tuning.class);
+    }
   }
 }

@@ -188,8 +188,10 @@
         element("line", { class: "lead under", ...line }),
         element("line", { class: "lead", ...line }),
         element("g", { transform: upright(s.signX, s.signY) }, element("use", { href: `#sign-${s.verdict}`, x: s.signX - s.size / 2, y: s.signY - s.size / 2, width: s.size, height: s.size })),
-        element("g", { transform: upright(s.noX, s.noY) }, Object.assign(element("text", { x: s.noX, y: s.noY + 0.36 * s.size, "font-size": s.size }), { textContent: s.pin })),
+        element("g", { class: "no" }, element("g", { transform: upright(s.noX, s.noY) }, Object.assign(element("text", { x: s.noX, y: s.noY + 0.36 * s.size, "font-size": s.size }), { textContent: s.pin }))),
       );
+      // the lit number is larger and stands further out, not over its sign
+      spot.style.setProperty("--out", `translate(${0.4 * (s.noX - s.signX)}px, ${0.4 * (s.noY - s.signY)}px)`);
       spot.addEventListener("click", () => go(s.pin));
       place.append(spot);
     }
@@ -258,15 +260,17 @@
     await done("bench", { scoring: shot.scoring, pin: at, test: button.dataset.test, result: button.dataset.result, ...(other ? { other: Number(other) } : {}) });
   }
 
-  /** One thing after the other, and none is lost; the server knows a key that bounced. */
+  /** One thing after the other, and none is lost; by the time of the press the server knows a key that bounced. */
   function done(path, body) {
+    const said = pressed(body);
     const next = async () => {
-      if (await post(path, body)) await refresh(0);
+      if (await post(path, said)) await refresh(0);
     };
     queued = queued.then(next, next);
     return queued;
   }
 
+  const pressed = (body) => ({ ...body, pressed_ms: Date.now() });
   const note = (kind, text, pins, good) => done("note", { kind, words: text, pins, ...(good === undefined ? {} : { good }) });
 
   async function looked() {
@@ -331,9 +335,10 @@
     if (!(await post("subject", body))) return;
     if (state.presets.length) await post("preset", { word: by("c-preset").value });
     for (const field of ["complaint", "serial", "part"]) {
-      if (by("c-" + field).value.trim()) await post("note", { kind: field, words: by("c-" + field).value, pins: [] });
+      if (by("c-" + field).value.trim()) await post("note", pressed({ kind: field, words: by("c-" + field).value, pins: [] }));
     }
     shot = null;
+    pushed("");
     showShot(false);
     await refresh(0);
     showShot(false);
@@ -418,6 +423,7 @@
   async function take() {
     if (by("take").disabled) return;
     by("take").disabled = true;
+    pushed("");
     by("hint").textContent = say("scoring");
     const frame = state.camera ? await picture() : new Blob([]);
     const taken = frame ? await post("take", frame, "image/jpeg") : null;
@@ -430,13 +436,20 @@
     }
   }
 
+  /** What a pushed lead did, below the picture of it. */
+  function pushed(text) {
+    by("pushed").textContent = text;
+    by("pushed").hidden = !text;
+  }
+
   async function push() {
     if (!shot) return;
+    pushed("");
     const frame = await picture();
     if (!frame) return lost();
     const lines = await post(`nudge/${shot.scoring}`, frame, "image/jpeg");
     if (lines) {
-      by("pushed").textContent = lines.join(" ");
+      pushed(lines.join(" "));
       await refresh(0);
     }
   }

@@ -15,6 +15,7 @@ import leadlight.pipeline.PhotoScorer;
 import leadlight.reader.SecondReader;
 import leadlight.report.json.JsonReport;
 import leadlight.report.words.ReportContext;
+import leadlight.text.Messages;
 import leadlight.vision.Threads;
 import org.apache.spark.api.java.function.MapFunction;
 import org.apache.spark.sql.Row;
@@ -91,7 +92,7 @@ final class PhotoScoring implements MapFunction<Row, Row> {
   private static final class Executor {
 
     static final AcceptanceSet LIMITS = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    static final ReportContext CONTEXT = Reports.context(LIMITS);
+    static final ReportContext CONTEXT = Reports.context(LIMITS, Messages.of("en"));
     static final Map<Settings, PhotoScorer> SCORERS = new ConcurrentHashMap<>();
 
     static {

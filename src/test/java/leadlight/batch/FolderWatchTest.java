@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import leadlight.app.output.Reports;
 import leadlight.batch.list.Defaults;
 import leadlight.batch.list.JobPhoto;
 import leadlight.connector.RowRequest;
@@ -27,6 +28,7 @@ import leadlight.record.scoring.RunPhoto;
 import leadlight.record.scoring.Scoring;
 import leadlight.record.scoring.Search;
 import leadlight.report.words.ReportContext;
+import leadlight.text.Messages;
 import leadlight.vision.Frame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -66,7 +68,8 @@ class FolderWatchTest {
             LIMITS,
             Opinions.BOTH,
             Optional.empty(),
-            new ReportContext("test", SecondReader.version(), LIMITS.name(), ""),
+            new ReportContext(
+                "test", SecondReader.version(), Reports.stated(LIMITS), Messages.of("en")),
             (scored, picture) -> new byte[0],
             "Ada",
             false,

@@ -138,7 +138,7 @@ class BadInputTest {
         "--leads 19 --pitch 500 | --pitch must be 0.1 to 10.0 mm, is 500.0",
         "--leads 19 | say which row",
         "--pitch 0.5 | 19 leads show; if that is right, say --leads 19",
-        "--leads x --pitch 0.5 | '--leads': 'x' is not an int",
+        "--leads x --pitch 0.5 | --leads: 'x' is not a whole number",
         "--leads 19 --pitch 0.5 --lead-width 0.6 | --lead-width must be above 0 and below",
         "--leads 19 --pitch 0.5 --land-width NaN | --land-width must be above 0 and below",
         "--leads 19 --pitch 0.5 --row 2 | --row goes with --connector",

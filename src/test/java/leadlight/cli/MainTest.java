@@ -70,7 +70,7 @@ class MainTest {
 
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.errLines())
-        .containsExactly("leadlight: Unknown option: '--wrong' (see leadlight score --help)");
+        .containsExactly("leadlight: no option is called --wrong (see leadlight score --help)");
   }
 
   @Test

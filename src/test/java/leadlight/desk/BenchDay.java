@@ -16,17 +16,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import leadlight.Browser;
+import leadlight.app.output.Reports;
 import leadlight.connector.RowRequest;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.life.Presets;
 import leadlight.page.PhotoPage;
 import leadlight.page.words.PageContext;
-import leadlight.page.words.StatedLimits;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.record.JobRecord;
 import leadlight.report.ReportWriter;
 import leadlight.report.words.ReportContext;
+import leadlight.report.words.StatedLimits;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 
@@ -61,13 +62,35 @@ final class BenchDay {
   }
 
   /** Plays the day; what the browser saw. */
-  JsonNode play(Path shots, String language) throws IOException, InterruptedException {
+  JsonNode play(Path shots) throws IOException, InterruptedException {
+    plan();
+    return browse(shots, "en");
+  }
+
+  /** Looks at the bench as the day left it, in a language. */
+  JsonNode look(Path shots, String language) throws IOException, InterruptedException {
+    steps.clear();
+    return browse(shots, language);
+  }
+
+  private JsonNode browse(Path shots, String language) throws IOException, InterruptedException {
     Browser.chromium();
     Files.createDirectories(shots);
     Files.createDirectories(out());
-    plan();
     Path plan = folder.resolve("plan.json");
-    new ObjectMapper().writeValue(plan.toFile(), Map.of("language", language, "steps", steps));
+    String picture = stream(SAMPLES.resolve("base-station-video-mixed.jpg")).toString();
+    new ObjectMapper()
+        .writeValue(
+            plan.toFile(),
+            Map.of(
+                "language",
+                language,
+                "picture",
+                picture,
+                "steps",
+                steps,
+                "board",
+                Map.of("job", JOBS.get(5), "stage", "as-received", "preset", "twelve")));
     try (JobRecord record = JobRecord.open(record());
         BenchServer server = BenchServer.start(setup(record, language))) {
       return Browser.run("bench.mjs", shots, List.of(server.address(), plan.toString()));
@@ -206,14 +229,14 @@ final class BenchDay {
   }
 
   /** What all reports of the day say. */
-  static ReportContext context() {
+  static ReportContext context(String language) {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    return new ReportContext("test", "test", limits.name(), "");
+    return new ReportContext("test", "test", Reports.stated(limits), Messages.of(language));
   }
 
   private BenchSetup setup(JobRecord record, String language) {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    ReportContext context = context();
+    ReportContext context = context(language);
     PhotoPage page =
         new PhotoPage(
             new PageContext(
@@ -231,7 +254,6 @@ final class BenchDay {
         2,
         new Presets(List.of(row("port", 19), row("twelve", 12), row("sixteen", 16))),
         limits,
-        context,
         new ReportWriter(context, page::html),
         Messages.of(language),
         "Ada",

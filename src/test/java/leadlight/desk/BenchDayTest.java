@@ -42,13 +42,15 @@ class BenchDayTest {
 
   private static BenchDay day;
   private static JsonNode seen;
+  private static JsonNode german;
   private static JobRecord record;
   private static DayPages pages;
 
   @BeforeAll
   static void playIt() throws IOException, InterruptedException {
     day = new BenchDay(folder);
-    seen = day.play(SHOTS, "en");
+    seen = day.play(SHOTS);
+    german = day.look(SHOTS, "de");
     pages = new DayPages(day.record(), Files.createDirectories(SHOTS.resolve("pages")));
     record = JobRecord.open(day.record());
   }
@@ -103,8 +105,8 @@ class BenchDayTest {
   }
 
   @Test
-  void aRefusalIsInSightWhereverThePageStands() {
-    assertThat(seen.get("inSight")).hasSize(2).allMatch(JsonNode::asBoolean);
+  void refusalsAndWhatAPushedLeadDidAreInSight() {
+    assertThat(seen.get("inSight")).hasSize(3).allMatch(JsonNode::asBoolean);
     assertThat(seen.at("/refused/0").asText()).as("a fault is said once").doesNotContain("earlier");
   }
 
@@ -161,7 +163,7 @@ class BenchDayTest {
           .allSatisfy((what, said) -> assertThat(said).as(what).isEqualTo(counts));
       assertThat(DayReadings.picture(last))
           .as("picture of job " + job)
-          .isEqualTo(DayReadings.pictureOf(last, shelf, BenchDay.context()));
+          .isEqualTo(DayReadings.pictureOf(last, shelf, BenchDay.context("en")));
     }
     assertThat(pins).isGreaterThan(60);
   }
@@ -269,11 +271,15 @@ class BenchDayTest {
   }
 
   @Test
-  void thePageIsSoundAndTalksToNobodyElse() {
-    assertThat(seen.get("requests")).isEmpty();
-    assertThat(seen.get("axe")).isEmpty();
-    assertThat(seen.get("small")).as("targets under 48 pixels").isEmpty();
-    seen.get("overflow").forEach(by -> assertThat(by.asInt()).isLessThan(1));
+  void thePageIsSoundInBothLanguagesAndTalksToNobodyElse() {
+    for (JsonNode page : List.of(seen, german)) {
+      assertThat(page.get("requests")).isEmpty();
+      assertThat(page.get("axe")).isEmpty();
+      assertThat(page.get("small")).as("targets under 48 pixels").isEmpty();
+      assertThat(page.get("cut")).as("words that run over their button").isEmpty();
+      page.get("overflow").forEach(by -> assertThat(by.asInt()).isLessThan(1));
+    }
+    assertThat(german.get("console")).isEmpty();
     // The browser itself logs the two hand-backs that are refused.
     seen.get("console").forEach(line -> assertThat(line.asText()).contains("409"));
   }

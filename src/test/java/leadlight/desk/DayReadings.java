@@ -154,14 +154,16 @@ final class DayReadings {
   static Map<Integer, Map<String, String>> strips(Path summary) throws IOException {
     Map<Integer, Map<String, String>> strips = new TreeMap<>();
     Matcher strip =
-        Pattern.compile("(?s)<h3>[^<]*, (\\d+) leads</h3>.*?<table class=\"pins\">(.*?)</table>")
+        Pattern.compile("(?s)<h3>[^<]*, (\\d+) leads</h3>\\s*<div class=\"strip\">(.*?)</div>")
             .matcher(Files.readString(summary));
     while (strip.find()) {
       Map<String, String> lines = new LinkedHashMap<>();
       Matcher line = Pattern.compile("<tr><th>([^<]*)</th>(.*?)</tr>").matcher(strip.group(2));
       while (line.find()) {
-        lines.put(
-            line.group(1), line.group(2).replaceAll("<[^>]*>", " ").strip().replaceAll(" +", " "));
+        lines.merge(
+            line.group(1),
+            line.group(2).replaceAll("<[^>]*>", " ").strip().replaceAll(" +", " "),
+            (part, next) -> part + " " + next);
       }
       strips.put(Integer.valueOf(strip.group(1)), lines);
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import leadlight.app.output.Reports;
 import leadlight.connector.RowRequest;
 import leadlight.enrol.Bench;
 import leadlight.enrol.learn.Enrolment;
@@ -42,7 +43,8 @@ class EnrolledPageTest {
 
   static BenchSetup setup(JobRecord record, Path folder, Optional<Bench> enrolled) {
     AcceptanceSet limits = AcceptanceSet.load(AcceptanceSet.DEFAULT_ID);
-    ReportContext context = new ReportContext("test", "test", limits.name(), "");
+    ReportContext context =
+        new ReportContext("test", "test", Reports.stated(limits), Messages.of("en"));
     return new BenchSetup(
         record,
         folder,
@@ -52,7 +54,6 @@ class EnrolledPageTest {
         2,
         new Presets(List.of()),
         limits,
-        context,
         new ReportWriter(context, (scored, picture) -> new byte[0]),
         Messages.of("en"),
         "Ada",

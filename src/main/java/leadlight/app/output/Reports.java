@@ -13,20 +13,26 @@ import leadlight.reader.SecondReader;
 import leadlight.record.JobRecord;
 import leadlight.report.ReportWriter;
 import leadlight.report.words.ReportContext;
+import leadlight.report.words.StatedLimits;
+import leadlight.text.Messages;
 
 /** What writes the results of scored photos, and brings them up to date. */
 public final class Reports {
 
   private Reports() {}
 
-  public static ReportContext context(AcceptanceSet limits) {
-    return new ReportContext(
-        Version.number(), SecondReader.version(), limits.name(), String.join(" ", limits.notes()));
+  /** What every report by these limits says, in a language. */
+  public static ReportContext context(AcceptanceSet limits, Messages words) {
+    return new ReportContext(Version.number(), SecondReader.version(), stated(limits), words);
+  }
+
+  public static StatedLimits stated(AcceptanceSet limits) {
+    return new StatedLimits(limits.fileId(), limits.builtIn(), limits.name(), limits.notes());
   }
 
   /** Writes pages that know the connector of their photo. */
   public static ReportWriter writer(AcceptanceSet limits, PageContext pages) {
-    return new ReportWriter(context(limits), new PhotoPage(pages)::withLegs);
+    return new ReportWriter(context(limits, pages.words()), new PhotoPage(pages)::withLegs);
   }
 
   /**

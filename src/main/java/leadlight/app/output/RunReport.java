@@ -11,14 +11,15 @@ import leadlight.model.UserError;
 import leadlight.model.joint.GradedJoint;
 import leadlight.model.row.RowOutcome;
 import leadlight.page.DayPage;
+import leadlight.page.words.RecordWords;
 import leadlight.photo.Photo;
 import leadlight.photo.PhotoReader;
 import leadlight.record.JobRecord;
 import leadlight.record.said.RecordedRow;
 import leadlight.record.scoring.Scoring;
-import leadlight.record.scoring.Subject;
 import leadlight.report.strip.ComparedRows;
 import leadlight.report.strip.ShownRow;
+import leadlight.report.words.PictureWords;
 import leadlight.summary.day.BeforeAfter;
 import leadlight.summary.day.DayGatherer;
 import leadlight.summary.day.DaySummary;
@@ -73,14 +74,15 @@ public final class RunReport {
             RecordLines.printable(
                 pair.after().subject().job()
                     + ", "
-                    + Subject.boardWords(pair.after().subject().board()));
+                    + RecordWords.board(words, pair.after().subject().board()));
         byte[] png =
             ComparedRows.png(
                 title,
                 shown(pair.before(), before, one.get()),
                 shown(pair.after(), after, two.get()),
-                pair.changes().stream().map(PinChange::kind).map(PinChange.Kind::word).toList(),
-                pair.words(Messages.of("en")));
+                pair.changes().stream().map(PinChange::kind).map(kind -> kind.word(words)).toList(),
+                pair.words(words),
+                new PictureWords(words));
         WholeFile.write(folder.resolve(pair.picture()), png);
       }
     } finally {
@@ -103,7 +105,7 @@ public final class RunReport {
     RecordedRow row = record.row(scoring.id());
     List<GradedJoint> joints = row.standing();
     return new ShownRow(
-        line.subject().words() + ", " + RecordLines.printable(line.file()),
+        RecordWords.stage(words, line.subject()) + ", " + RecordLines.printable(line.file()),
         scoring.method().settings().row(),
         (RowOutcome.Found) row.outcome(),
         joints,

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import leadlight.app.output.Reports;
 import leadlight.enrol.Bench;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.life.JobScorer;
@@ -60,14 +59,7 @@ public final class JobRun {
     JobScorer scorer =
         new JobScorer(
             new JobScorer.Desk(
-                limits,
-                Reports.context(limits),
-                writer,
-                record,
-                out,
-                person,
-                Clock.systemDefaultZone(),
-                bench),
+                limits, writer, record, out, person, Clock.systemDefaultZone(), bench),
             settings);
     PhotoShelf shelf = new PhotoShelf(folder);
     UnaryOperator<Path> kept = keep ? shelf::keep : UnaryOperator.identity();

@@ -113,7 +113,7 @@ final class RunOptions {
         set,
         reader.opinions(),
         bench(),
-        Reports.context(set),
+        Reports.context(set, pages.words()),
         new PhotoPage(pages.context(set, row.request()))::html,
         person.name(),
         again,

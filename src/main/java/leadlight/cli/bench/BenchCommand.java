@@ -125,7 +125,6 @@ public final class BenchCommand implements Callable<Integer> {
         of,
         presets,
         set,
-        Reports.context(set),
         Reports.writer(set, pages.context(set, row.request())),
         pages.words(),
         person.name(),

@@ -1,5 +1,6 @@
 package leadlight.cli.option;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -97,7 +98,8 @@ public final class JobOptions {
         subject.port());
   }
 
-  private static String job(String said, List<String> jobs) {
+  /** The job that is meant: the one that begins so, if it is one and none has the very name. */
+  public static String job(String said, List<String> jobs) {
     String begin = said.toLowerCase(Locale.ROOT);
     List<String> begun =
         jobs.stream()
@@ -105,6 +107,29 @@ public final class JobOptions {
             .filter(name -> begins(name.toLowerCase(Locale.ROOT), begin))
             .toList();
     return begun.size() == 1 && !jobs.contains(said) ? begun.get(0) : said;
+  }
+
+  /**
+   * What is to be said of a job that the record does not have yet, since its name may be a slip.
+   *
+   * @param jobs those that it has
+   * @return "; a new job, nearest: 0412"; empty if it has the job, or none at all
+   */
+  public static String news(String job, List<String> jobs) {
+    return jobs.isEmpty() || jobs.contains(job)
+        ? ""
+        : "; a new job, nearest: " + String.join(", ", nearest(job, jobs));
+  }
+
+  /** The likest three jobs of a record, the likest first. */
+  public static List<String> nearest(String job, List<String> jobs) {
+    return jobs.stream()
+        .distinct()
+        .sorted(
+            Comparator.comparingInt((String name) -> Likeness.edits(job, name))
+                .thenComparing(name -> name))
+        .limit(3)
+        .toList();
   }
 
   /** Whole words alone: job 1 is not the beginning of job 10. */

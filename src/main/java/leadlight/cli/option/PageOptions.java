@@ -2,6 +2,7 @@ package leadlight.cli.option;
 
 import java.util.Locale;
 import java.util.Optional;
+import leadlight.app.output.Reports;
 import leadlight.app.output.Version;
 import leadlight.connector.Connector;
 import leadlight.connector.ConnectorLibrary;
@@ -9,7 +10,6 @@ import leadlight.connector.RowRequest;
 import leadlight.grade.limits.AcceptanceSet;
 import leadlight.model.UserError;
 import leadlight.page.words.PageContext;
-import leadlight.page.words.StatedLimits;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import picocli.CommandLine.Mixin;
@@ -30,16 +30,13 @@ public final class PageOptions {
   /** What the pages of a run share. */
   public PageContext context(AcceptanceSet limits, RowRequest row) {
     Optional<Connector> connector = row.connector().map(ConnectorLibrary.builtIn()::find);
-    return new PageContext(Version.number(), stated(limits), language.words(), unit(), connector);
+    return new PageContext(
+        Version.number(), Reports.stated(limits), language.words(), unit(), connector);
   }
 
   /** The words of pages. */
   public Messages words() {
     return language.words();
-  }
-
-  private static StatedLimits stated(AcceptanceSet limits) {
-    return new StatedLimits(limits.fileId(), limits.builtIn(), limits.name(), limits.notes());
   }
 
   private LengthUnit unit() {

@@ -1,15 +1,14 @@
 package leadlight.cli.record;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import leadlight.cli.option.JobOptions;
 import leadlight.life.BenchRules;
 import leadlight.model.UserError;
 import leadlight.record.JobRecord;
 import leadlight.record.scoring.Subject;
 import leadlight.summary.board.BoardStanding;
-import leadlight.text.Likeness;
 import picocli.CommandLine.Parameters;
 
 /** Which board of which job is meant; the nearest are named if there is none of that name. */
@@ -77,11 +76,15 @@ final class BoardOption {
       throw new UserError("a job and a board need a name");
     }
     List<JobRecord.BoardName> all = record.boards();
-    String name = begins(all).size() == 1 ? begins(all).get(0) : job;
+    String name = JobOptions.job(job.strip(), names(all));
     List<String> ofJob =
         all.stream().filter(b -> b.job().equals(name)).map(JobRecord.BoardName::board).toList();
     return new JobRecord.BoardName(
         name, board.orElse(ofJob.size() == 1 ? ofJob.get(0) : Subject.ONLY_BOARD));
+  }
+
+  private static List<String> names(List<JobRecord.BoardName> all) {
+    return all.stream().map(JobRecord.BoardName::job).distinct().toList();
   }
 
   private static String boards(List<JobRecord.BoardName> boards) {
@@ -97,12 +100,16 @@ final class BoardOption {
       throw new UserError(
           "\"%s\" begins several jobs: %s".formatted(job, String.join(", ", found)));
     }
-    throw new UserError("the record has no job \"" + job + "\"" + nearest(job, all));
+    List<String> near = JobOptions.nearest(job, names(all));
+    throw new UserError(
+        "the record has no job \""
+            + job
+            + (near.isEmpty() ? "\"; it is empty" : "\"; nearest: " + String.join(", ", near)));
   }
 
   /** The job of that name, else those that begin so. */
   private List<String> begins(List<JobRecord.BoardName> all) {
-    List<String> jobs = all.stream().map(JobRecord.BoardName::job).distinct().toList();
+    List<String> jobs = names(all);
     if (jobs.contains(job)) {
       return List.of(job);
     }
@@ -110,19 +117,5 @@ final class BoardOption {
     return jobs.stream()
         .filter(name -> name.toLowerCase(java.util.Locale.ROOT).startsWith(begin))
         .toList();
-  }
-
-  /** "; nearest: ..." of jobs that are there; empty if there are none. */
-  static String nearest(String job, List<JobRecord.BoardName> all) {
-    List<String> near =
-        all.stream()
-            .map(JobRecord.BoardName::job)
-            .distinct()
-            .sorted(
-                Comparator.comparingInt((String name) -> Likeness.edits(job, name))
-                    .thenComparing(name -> name))
-            .limit(3)
-            .toList();
-    return near.isEmpty() ? "; it is empty" : "; nearest: " + String.join(", ", near);
   }
 }

@@ -61,11 +61,11 @@ public final class DayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (JobRecord open = record.existing()) {
-      LocalDate day = asked.or(open::lastDay).orElseThrow(() -> none("the record"));
+      LocalDate day = asked.or(open::lastDay).orElseThrow(() -> none(""));
       Path folder = out.resolve(day.toString());
       DaySummary summary = DayGatherer.of(open, Search.ofDay(day), folder);
       if (summary.photos() == 0) {
-        throw none(day.toString());
+        throw none(" on " + day);
       }
       OutputFolder.make(folder);
       Path page = new RunReport(open, folder, language.words()).write(summary);
@@ -86,7 +86,7 @@ public final class DayCommand implements Callable<Integer> {
     }
   }
 
-  private static UserError none(String where) {
-    return new UserError("no photo was scored in " + where + "; \"leadlight record\" lists all");
+  private static UserError none(String when) {
+    return new UserError("no photo was scored" + when + "; \"leadlight record\" lists all");
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import leadlight.app.record.PinList;
 import leadlight.app.record.RecordLines;
+import leadlight.cli.option.JobOptions;
 import leadlight.cli.option.Person;
 import leadlight.cli.option.RecordOption;
 import leadlight.cli.terminal.ExitStatus;
@@ -121,16 +122,20 @@ public final class LifeCommands {
       }
       try (JobRecord open = record.open()) {
         JobRecord.BoardName name = board.any(open);
+        String news =
+            JobOptions.news(
+                name.job(), open.boards().stream().map(JobRecord.BoardName::job).toList());
         events.forEach(event -> open.add(name.job(), name.board(), event));
         streams
             .out()
             .println(
-                "recorded: %s, %s: %s (%s)"
+                "recorded: %s, %s: %s (%s)%s"
                     .formatted(
                         RecordLines.printable(name.job()),
                         RecordLines.board(name.board()),
                         String.join(", ", events.stream().map(e -> e.kind().id()).toList()),
-                        RecordLines.printable(person.name())));
+                        RecordLines.printable(person.name()),
+                        RecordLines.printable(news)));
       }
       return ExitStatus.GOOD.code();
     }

@@ -164,6 +164,9 @@ public final class SayCommands {
         throw new UserError(
             "between two pins say ok (no connection) or short; open is of a joint alone");
       }
+      if (other == null && said.equalsIgnoreCase("short")) {
+        throw new UserError("a short is between two pins: name the other one with --other-pin");
+      }
       if (other != null && other == which.pin) {
         throw new UserError("--other-pin names the same pin; name the other one");
       }

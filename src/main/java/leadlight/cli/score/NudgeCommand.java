@@ -25,7 +25,7 @@ import leadlight.life.JobScorer;
 import leadlight.life.PhotoShelf;
 import leadlight.model.result.Nudge;
 import leadlight.model.result.Settings;
-import leadlight.page.PhotoPage;
+import leadlight.page.words.PageContext;
 import leadlight.record.JobRecord;
 import leadlight.record.said.BenchResult;
 import leadlight.record.said.BenchTest;
@@ -97,7 +97,7 @@ public final class NudgeCommand implements Callable<Integer> {
     Settings settings = new Settings(row.spec(), of, set.id(), hint.hint(), reader.opinions());
     job.subject();
     OutputFolder.make(out);
-    PhotoPage page = new PhotoPage(pages.context(set, row.request()));
+    PageContext page = pages.context(set, row.request());
     NudgeRun run = new NudgeRun(settings, set);
     NudgeRun.Result result =
         run.read(photos.get(0), NudgeRun.pushed(photos.get(0), photos.subList(1, photos.size())));
@@ -116,7 +116,6 @@ public final class NudgeCommand implements Callable<Integer> {
           new JobScorer(
               new JobScorer.Desk(
                   set,
-                  Reports.context(set),
                   Reports.writer(set, pages.context(set, row.request())),
                   record,
                   out,

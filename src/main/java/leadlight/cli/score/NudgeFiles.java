@@ -10,28 +10,26 @@ import leadlight.cli.terminal.ExitStatus;
 import leadlight.cli.terminal.Streams;
 import leadlight.data.WholeFile;
 import leadlight.grade.limits.AcceptanceSet;
-import leadlight.page.PhotoPage;
+import leadlight.page.words.PageContext;
 import leadlight.report.NudgeReport;
 import leadlight.report.ReportWriter;
 import leadlight.report.TerminalSummary;
 import leadlight.report.WrittenReport;
 import leadlight.report.picture.NudgePicture;
-import leadlight.report.words.ReportContext;
+import leadlight.report.words.PictureWords;
 import leadlight.together.NudgeJoin;
 
 /** Writes and prints what a nudge showed. */
 final class NudgeFiles {
 
-  private final ReportContext context;
   private final ReportWriter writer;
   private final ResultPlace place;
   private final boolean json;
   private final Streams streams;
 
   NudgeFiles(
-      AcceptanceSet limits, PhotoPage page, ResultPlace place, boolean json, Streams streams) {
-    this.context = Reports.context(limits);
-    this.writer = new ReportWriter(context, page::html);
+      AcceptanceSet limits, PageContext pages, ResultPlace place, boolean json, Streams streams) {
+    this.writer = Reports.writer(limits, pages);
     this.place = place;
     this.json = json;
     this.streams = streams;
@@ -41,13 +39,18 @@ final class NudgeFiles {
   ExitStatus write(NudgeRun.Result nudge) {
     Path out = place.of(nudge.scored().photo());
     WrittenReport written = writer.write(nudge.scored(), nudge.rest().frame(), out);
-    byte[] report = NudgeReport.json(nudge.scored(), nudge.nudge(), context);
+    byte[] report = NudgeReport.json(nudge.scored(), nudge.nudge(), writer.context());
     Path jsonFile = beside(written.json(), ".nudge.json");
     Path picture = beside(written.json(), ".nudge.png");
     WholeFile.write(jsonFile, report);
     WholeFile.write(
         picture,
-        NudgePicture.png(nudge.scored(), nudge.row(), nudge.nudge(), nudge.rest().frame()));
+        NudgePicture.png(
+            nudge.scored(),
+            nudge.row(),
+            nudge.nudge(),
+            nudge.rest().frame(),
+            new PictureWords(writer.context().words())));
     if (json) {
       streams.out().print(new String(report, StandardCharsets.UTF_8));
     } else {

@@ -15,7 +15,7 @@ import leadlight.cli.terminal.StopSignal;
 import leadlight.cli.terminal.Streams;
 import leadlight.grade.Grader;
 import leadlight.model.UserError;
-import leadlight.page.PhotoPage;
+import leadlight.page.words.PageContext;
 import leadlight.text.Messages;
 
 /** {@code leadlight watch --nudge}: says which lead to push next and ticks off what was seen. */
@@ -43,7 +43,7 @@ public final class NudgeWatch implements PushedLeads {
                   .toProd(sitting.alone().joints()));
       begin(asked, list);
       take(asked, sitting, list);
-      PhotoPage page = new PhotoPage(asked.pages().context(asked.limits(), asked.row()));
+      PageContext page = asked.pages().context(asked.limits(), asked.row());
       return new NudgeFiles(asked.limits(), page, asked.place(), false, streams)
           .write(sitting.result())
           .code();

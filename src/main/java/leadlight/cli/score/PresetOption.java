@@ -1,6 +1,7 @@
 package leadlight.cli.score;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import leadlight.connector.RowRequest;
 import leadlight.life.Presets;
 import leadlight.model.UserError;
@@ -19,32 +20,42 @@ final class PresetOption {
   @Option(
       names = "--presets",
       paramLabel = "FILE",
-      defaultValue = "reports/record/presets.json",
-      description = "The file that says what the words stand for (default: ${DEFAULT-VALUE}).")
-  private Path file;
+      description =
+          "The file that says what the words stand for (default: presets.json beside the record).")
+  private Optional<Path> file = Optional.empty();
 
-  /** The row: that of the preset, or the one asked for. */
-  RowRequest row(RowRequest asked) {
-    if (word == null) {
-      return asked;
+  /**
+   * What the word stands for, and what else was asked for.
+   *
+   * @param beside the folder of what lies beside the record
+   */
+  Meant in(Path beside) {
+    return new Meant(
+        Optional.ofNullable(word)
+            .map(it -> Presets.read(file.orElse(beside.resolve("presets.json"))).of(it)));
+  }
+
+  /** A preset, if one was named, and what it says in place of other options. */
+  record Meant(Optional<Presets.Preset> preset) {
+
+    /** The row: that of the preset, or the one asked for. */
+    RowRequest row(RowRequest asked) {
+      if (preset.isPresent() && !asked.isEmpty()) {
+        throw new UserError("--preset says the row; leave out --connector, --leads and --pitch");
+      }
+      return preset.map(Presets.Preset::asked).orElse(asked);
     }
-    if (!asked.isEmpty()) {
-      throw new UserError("--preset says the row; leave out --connector, --leads and --pitch");
+
+    /** The class: that of the preset, or the one asked for. */
+    int productClass(int asked) {
+      return preset.map(Presets.Preset::productClass).orElse(asked);
     }
-    return preset().asked();
-  }
 
-  /** The class: that of the preset, or the one asked for. */
-  int productClass(int asked) {
-    return word == null ? asked : preset().productClass();
-  }
-
-  /** What is scored, with the preset's port unless one was named. */
-  Subject of(Subject subject) {
-    return word == null || subject.port().isPresent() ? subject : subject.at(preset().port());
-  }
-
-  private Presets.Preset preset() {
-    return Presets.read(file).of(word);
+    /** What is scored, with the preset's port unless one was named. */
+    Subject of(Subject subject) {
+      return preset.isEmpty() || subject.port().isPresent()
+          ? subject
+          : subject.at(preset.get().port());
+    }
   }
 }

@@ -117,12 +117,13 @@ public final class ScoreCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int of = preset.productClass(productClass.number());
+    PresetOption.Meant meant = preset.in(job.record().folder());
+    int of = meant.productClass(productClass.number());
     refuseNone();
     Path shown =
         burst.map(folder -> TogetherRun.frames(folder).get(0)).orElseGet(() -> photos.get(0));
-    RowRequest asked = new AskLeads(streams).of(preset.row(row.request()), shown);
-    Optional<Subject> subject = job.subject().map(preset::of);
+    RowRequest asked = new AskLeads(streams).of(meant.row(row.request()), shown);
+    Optional<Subject> subject = job.subject().map(meant::of);
     AcceptanceSet set = limits.load();
     Settings settings = new Settings(asked.spec(), of, set.id(), hint.hint(), reader.opinions());
     OutputFolder.make(out);
@@ -167,7 +168,9 @@ public final class ScoreCommand implements Callable<Integer> {
       Optional<Bench> enrolled = bench.bench(reader.opinions());
       JobRun run = new JobRun(settings, set, writer, out, told::hear, enrolled);
       try (JobRecord record = job.record().open()) {
+        List<String> jobs = record.boards().stream().map(JobRecord.BoardName::job).toList();
         Subject of = job.in(record, subject.get());
+        told.news(JobOptions.news(of.job(), jobs));
         run.score(photos, record, job.record().folder(), of, job.keep(), job.person());
       }
     } else {

@@ -25,12 +25,18 @@ final class ScoreTalk {
   private final ReportWriter writer;
   private final List<String> documents = new ArrayList<>();
   private ExitStatus worst = ExitStatus.GOOD;
+  private String news = "";
 
   ScoreTalk(Streams streams, TalkOptions options, boolean json, ReportWriter writer) {
     this.streams = streams;
     this.options = options;
     this.json = json;
     this.writer = writer;
+  }
+
+  /** What is said behind each photo that is recorded. */
+  void news(String behindJob) {
+    news = behindJob;
   }
 
   /** Says what became of a photo. */
@@ -40,12 +46,13 @@ final class ScoreTalk {
     } else if (told instanceof Told.Recorded entered) {
       of(entered.report());
       line(
-          "  recorded as scoring %d: %s, %s, %s"
+          "  recorded as scoring %d: %s, %s, %s%s"
               .formatted(
                   entered.scoring(),
                   RecordLines.printable(entered.subject().job()),
                   RecordLines.board(entered.subject().board()),
-                  entered.subject().words()));
+                  entered.subject().words(),
+                  RecordLines.printable(news)));
     } else if (told instanceof Told.Beside beside) {
       of(beside.report());
       line("  its results in " + beside.proven() + " are in the record and stay as they are");

@@ -2,6 +2,7 @@ package leadlight.cli.trial;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,9 +37,11 @@ import leadlight.trial.sets.EnrolTally;
 import leadlight.trial.truth.TrialPhoto;
 import leadlight.trial.truth.TruthFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
 
 /** {@code leadlight trial}: how right Leadlight is on photos with truth. */
 @Command(
@@ -212,5 +215,18 @@ public final class TrialCommand implements Callable<Integer> {
         (String.join("\n", tally.csv()) + "\n").getBytes(StandardCharsets.UTF_8));
     tally.lines().forEach(streams.out()::println);
     return ExitStatus.GOOD.code();
+  }
+
+  /** Reads whose opinion decides by its name in files. */
+  private static final class WhoseOpinions implements ITypeConverter<Opinions> {
+
+    @Override
+    public Opinions convert(String id) {
+      return Arrays.stream(Opinions.values())
+          .filter(opinions -> opinions.id().equals(id))
+          .findFirst()
+          .orElseThrow(
+              () -> new TypeConversionException("say both, measures or reader, not " + id));
+    }
   }
 }

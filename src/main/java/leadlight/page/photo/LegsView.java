@@ -2,16 +2,13 @@ package leadlight.page.photo;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import leadlight.model.BoardSide;
-import leadlight.model.Verdict;
-import leadlight.model.result.GradedLeg;
 import leadlight.model.result.LegSet;
 import leadlight.page.look.Assets;
 import leadlight.page.words.LegNames;
 import leadlight.page.words.SafeText;
 import leadlight.report.picture.LegPhotos;
 import leadlight.report.picture.LegsPicture;
+import leadlight.report.words.LegSentences;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;
 import leadlight.text.VerdictWords;
@@ -53,35 +50,8 @@ public record LegsView(List<Photo> photos, List<Leg> legs, String todo) {
           new Leg(
               leg.verdict().id(),
               LegNames.of(leg, words) + ": " + VerdictWords.of(leg.verdict(), words),
-              SafeText.of(text(leg, words, sentences))));
+              SafeText.of(LegSentences.of(leg, words, sentences))));
     }
     return new LegsView(photos, each, LegNames.todo(legs.set(), words));
-  }
-
-  private static String text(LegSet.Joined leg, Messages words, Sentences sentences) {
-    String seen =
-        leg.seen().stream()
-            .map(it -> words.get("legs.seen." + it.side().id(), seen(it, words)))
-            .collect(Collectors.joining("; "));
-    String why = sentences.joined(leg.doubts());
-    return seen.isEmpty() ? why : why.isEmpty() ? seen : seen + "; " + why;
-  }
-
-  private static String seen(LegSet.Seen from, Messages words) {
-    GradedLeg leg = from.leg();
-    if (from.side() == BoardSide.COMPONENT && leg.verdict() == Verdict.UNJUDGED) {
-      return words.get("legs.seen.unread");
-    }
-    String kinds =
-        leg.findings().stream()
-            .map(kind -> words.get("kind." + kind.id()))
-            .collect(Collectors.joining(", "));
-    String what = kinds.isEmpty() ? VerdictWords.of(leg.verdict(), words) : kinds;
-    return words.get(
-        "legs.measured",
-        what,
-        words.number(leg.wetted().value(), 0),
-        words.number(leg.wetted().u(), 0),
-        words.number(100 * leg.covered().value(), 0));
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import leadlight.model.Verdict;
 import leadlight.model.result.LegSet;
+import leadlight.report.words.PictureWords;
 import leadlight.text.Messages;
 
 /** Anchor legs by name, and what is to be done at them. */
@@ -13,9 +14,7 @@ public final class LegNames {
 
   /** "Leg 2", or that photos do not tell which. */
   public static String of(LegSet.Joined leg, Messages words) {
-    return leg.number().isPresent()
-        ? words.get("legs.name", leg.number().getAsInt())
-        : words.get("legs.unnamed");
+    return new PictureWords(words).leg(leg);
   }
 
   /** All legs that have a verdict: "Leg 1, Leg 3", or how many where none has a number. */

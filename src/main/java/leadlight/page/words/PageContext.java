@@ -4,6 +4,7 @@ import java.util.Optional;
 import leadlight.connector.Connector;
 import leadlight.connector.ConnectorLibrary;
 import leadlight.model.row.RowSpec;
+import leadlight.report.words.StatedLimits;
 import leadlight.text.LengthUnit;
 import leadlight.text.Messages;
 import leadlight.text.Sentences;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import leadlight.quality.Page;
+import leadlight.quality.Words;
 import leadlight.quality.gauge.variance.Cells;
 import leadlight.quality.gauge.variance.GaugeData;
 import leadlight.quality.gauge.variance.GaugeRules;
@@ -12,6 +13,7 @@ import leadlight.quality.gauge.variance.GaugeStudy;
 import leadlight.quality.gauge.variance.Reml;
 import leadlight.quality.gauge.variance.Spread;
 import leadlight.quality.gauge.variance.Sureness;
+import leadlight.statistics.Rate;
 
 /** The page of a gauge study. */
 public final class GaugePages {
@@ -193,5 +195,38 @@ public final class GaugePages {
   private void drift(String name) {
     Optional<Drift> drift = Drift.of(input.dated(name));
     drift.ifPresent(d -> details.text(GaugeWords.drift(d)));
+  }
+
+  /** How often verdicts change, on the page of a gauge study. */
+  private static final class GaugeFlips {
+
+    private GaugeFlips() {}
+
+    static void into(Page.Builder page, Flips flips, String operatorWord) {
+      List<List<String>> rows = new ArrayList<>();
+      flips
+          .parts()
+          .forEach(
+              (part, rate) -> {
+                Rate open = flips.undecided().get(part);
+                if (rate.count() > 0 || open.count() > 0) {
+                  rows.add(
+                      List.of(
+                          part,
+                          rate.count() + " of " + rate.of(),
+                          open.count() + " of " + open.of()));
+                }
+              });
+      List<List<String>> operators = new ArrayList<>();
+      flips.operators().forEach((who, rate) -> operators.add(List.of(who, Words.rate(rate))));
+      if (!flips.parts().isEmpty()) {
+        page.heading("Verdicts that change")
+            .text(rows.isEmpty() ? "Every part got one verdict throughout." : "")
+            .grid(
+                List.of(operatorWord, "other than the part's usual verdict (95 %, by board)"),
+                operators)
+            .grid(List.of("part", "other than usual", "no decision"), rows);
+      }
+    }
   }
 }

@@ -115,8 +115,8 @@ public final class JsonReport {
     json.writeObjectFieldStart("settings");
     json.writeObjectFieldStart("acceptance");
     fields.text("set", settings.acceptanceSet());
-    fields.text("source", context.acceptanceSource());
-    fields.text("provenance", context.acceptanceProvenance());
+    fields.text("source", context.limits().name());
+    fields.text("provenance", String.join(" ", context.limits().notes()));
     json.writeEndObject();
     fields.text("opinions", settings.opinions().id());
     if (settings.opinions() != Opinions.MEASURES) {

@@ -7,6 +7,7 @@ import leadlight.report.paint.Pen;
 import leadlight.report.paint.TextBlock;
 import leadlight.report.paint.TextStyle;
 import leadlight.report.paint.VerdictMark;
+import leadlight.report.words.PictureWords;
 
 /** The findings with evidence, rule and what to do at the bench; the worst come first. */
 final class FindingTable implements Block {
@@ -16,26 +17,26 @@ final class FindingTable implements Block {
   private static final int MARK_COLUMN_PX = 34;
   private static final int BETWEEN_COLUMNS_PX = 20;
   private static final int BETWEEN_ROWS_PX = 8;
-  private static final String[] HEADS = {"Pin", "Finding", "Evidence", "Rule", "At the bench"};
+  private static final List<String> HEADS = List.of("pin", "finding", "evidence", "rule", "bench");
   private static final int REASON = 2;
   private static final double[] SHARES = {0.10, 0.12, 0.28, 0.25, 0.25};
 
   private record Row(Entry entry, List<TextBlock> cells, int heightPx) {}
 
   private final int widthPx;
+  private final List<String> heads;
   private final List<Row> rows = new ArrayList<>();
   private final TextBlock more;
 
-  FindingTable(List<Entry> entries, int widthPx) {
+  FindingTable(List<Entry> entries, int widthPx, PictureWords said) {
     this.widthPx = widthPx;
+    this.heads = HEADS.stream().map(said::get).toList();
     for (Entry entry : entries.subList(0, Math.min(MOST_ROWS, entries.size()))) {
       rows.add(row(entry));
     }
     this.more = new TextBlock(widthPx);
     if (entries.size() > MOST_ROWS) {
-      more.add(
-          TextStyle.NOTE,
-          (entries.size() - MOST_ROWS) + " more in the table file beside this picture.");
+      more.add(TextStyle.NOTE, said.get("more", entries.size() - MOST_ROWS));
     }
   }
 
@@ -80,8 +81,8 @@ final class FindingTable implements Block {
       return;
     }
     int left = x + MARK_COLUMN_PX;
-    for (int i = 0; i < HEADS.length; i++) {
-      pen.text(TextStyle.NOTE, HEADS[i], left, y + 14);
+    for (int i = 0; i < heads.size(); i++) {
+      pen.text(TextStyle.NOTE, heads.get(i), left, y + 14);
       left += columnPx(i) + BETWEEN_COLUMNS_PX;
     }
     int down = y + TextStyle.NOTE.lineHeightPx() + BETWEEN_ROWS_PX;
@@ -89,7 +90,7 @@ final class FindingTable implements Block {
       pen.rect(Pen.RULE, x, down - BETWEEN_ROWS_PX / 2, widthPx, 1);
       VerdictMark.draw(pen, row.entry().verdict(), x + MARK_PX / 2.0, down + 12, MARK_PX);
       left = x + MARK_COLUMN_PX;
-      for (int i = 0; i < HEADS.length; i++) {
+      for (int i = 0; i < heads.size(); i++) {
         row.cells().get(i).paint(pen, left, down);
         left += columnPx(i) + BETWEEN_COLUMNS_PX;
       }

@@ -1,6 +1,5 @@
 package leadlight.report.picture;
 
-import java.util.Map;
 import leadlight.model.Verdict;
 import leadlight.model.result.LegSet;
 import leadlight.model.result.ScoredPhoto;
@@ -12,9 +11,8 @@ import leadlight.report.paint.TextBlock;
 import leadlight.report.paint.TextStyle;
 import leadlight.report.paint.Typeface;
 import leadlight.report.paint.VerdictMark;
-import leadlight.report.words.ConnectorLines;
+import leadlight.report.words.PictureWords;
 import leadlight.report.words.ReportContext;
-import leadlight.report.words.Words;
 import leadlight.text.Sentences;
 
 /** Name, connector, class, counts (which explain the marks), and what the photo cannot show. */
@@ -23,47 +21,48 @@ final class Header implements Block {
   private static final int TITLE_PX = 40;
   private static final int COUNTS_PX = 40;
   private static final int MARK_PX = 24;
-  private static final Sentences SENTENCES = Sentences.english();
   private static final TextStyle COUNT = new TextStyle(Typeface.BOLD, 20, Pen.INK);
   private static final TextStyle REASON = new TextStyle(Typeface.BOLD, 20, Pen.INK);
 
   private final ScoredPhoto scored;
   private final ReportContext context;
   private final int widthPx;
+  private final PictureWords said;
   private final TextBlock job;
   private final TextBlock limits;
 
   Header(ScoredPhoto scored, LegSet legs, ReportContext context, int widthPx) {
     this.scored = scored;
     this.context = context;
+    this.said = new PictureWords(context.words());
+    Sentences sentences = said.sentences();
     this.widthPx = widthPx;
     Settings settings = scored.settings();
     this.job =
         new TextBlock(widthPx)
             .add(
                 TextStyle.BODY,
-                Words.job(settings.row(), settings.productClass())
-                    + ". Limits: "
-                    + settings.acceptanceSet()
-                    + ", "
-                    + context.acceptanceSource()
-                    + ".");
+                said.get(
+                    "limits",
+                    said.job(settings.row(), settings.productClass()),
+                    settings.acceptanceSet(),
+                    context.limits().name(context.words())));
     this.limits = new TextBlock(widthPx);
     if (scored.row() instanceof RowOutcome.NotFound none) {
-      limits.add(REASON, "Row not found, no joint judged. " + SENTENCES.of(none.reason()));
+      limits.add(REASON, said.get("no-row", sentences.of(none.reason())));
     }
     if (!legs.legs().isEmpty()) {
-      limits.add(REASON, ConnectorLines.counts(legs) + ".");
+      limits.add(REASON, said.legs(legs));
     }
     limits.addAll(
         TextStyle.BODY_BOLD,
-        SENTENCES.of(scored.rowNotes()).stream().map(sentence -> "Row: " + sentence).toList());
+        sentences.of(scored.rowNotes()).stream().map(note -> said.get("row", note)).toList());
     limits.addAll(
         TextStyle.BODY_BOLD,
-        SENTENCES.of(scored.fitness()).stream().map(sentence -> "Photo: " + sentence).toList());
+        sentences.of(scored.fitness()).stream().map(note -> said.get("photo", note)).toList());
     limits.add(
         TextStyle.BODY,
-        "Not visible from above: " + String.join(" \u2022 ", SENTENCES.of(scored.notVisible())));
+        said.get("not-visible", String.join(" \u2022 ", sentences.of(scored.notVisible()))));
   }
 
   @Override
@@ -77,7 +76,7 @@ final class Header implements Block {
 
   @Override
   public void paint(Pen pen, int x, int y) {
-    String maker = "Leadlight " + context.toolVersion() + ". It does not certify a board.";
+    String maker = said.get("made", context.toolVersion());
     double makerPx = TextStyle.NOTE.width(maker);
     pen.textEndingAt(TextStyle.NOTE, maker, x + widthPx, y + 26);
     String name = TextStyle.TITLE.cut(scored.photo().file(), widthPx - makerPx - 40);
@@ -92,11 +91,10 @@ final class Header implements Block {
   }
 
   private void counts(Pen pen, double x, double middle) {
-    Map<Verdict, Integer> counts = Words.count(scored.joints());
     double at = x;
     for (Verdict verdict : Verdict.WORST_FIRST) {
       VerdictMark.draw(pen, verdict, at + MARK_PX / 2.0, middle, MARK_PX);
-      String text = Words.counted(counts.getOrDefault(verdict, 0), verdict);
+      String text = said.counted(scored.joints(), verdict);
       pen.text(COUNT, text, at + MARK_PX + 8, middle + 7);
       at += MARK_PX + 8 + COUNT.width(text) + 36;
     }

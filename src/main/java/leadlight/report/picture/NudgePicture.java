@@ -8,6 +8,7 @@ import leadlight.model.row.Lead;
 import leadlight.model.row.RowOutcome;
 import leadlight.report.paint.Pen;
 import leadlight.report.paint.TextStyle;
+import leadlight.report.words.PictureWords;
 import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 
@@ -34,18 +35,15 @@ public final class NudgePicture {
   }
 
   /** The picture as PNG. */
-  public static byte[] png(ScoredPhoto rest, RowOutcome.Found row, Nudge nudge, Frame photo) {
+  public static byte[] png(
+      ScoredPhoto rest, RowOutcome.Found row, Nudge nudge, Frame photo, PictureWords said) {
     double factor = WIDTH_PX / (double) photo.widthPx();
     int height = (int) Math.round(photo.heightPx() * factor);
     try (Canvas canvas = new Canvas(WIDTH_PX, height + HEAD_PX, Pen.PAPER)) {
       canvas.paste(photo, 0, HEAD_PX, WIDTH_PX, height);
       Pen pen = new Pen(canvas);
-      pen.text(TextStyle.TITLE, rest.photo().file() + ", leads pushed", 24, 36);
-      pen.text(
-          TextStyle.BODY,
-          "arrow: moves, micrometres; bar: firm; ?: touched, cannot tell; dot: not touched",
-          24,
-          64);
+      pen.text(TextStyle.TITLE, said.get("pushed", rest.photo().file()), 24, 36);
+      pen.text(TextStyle.BODY, said.get("pushed.key"), 24, 64);
       NudgePicture picture = new NudgePicture(row, factor, pen);
       for (Lead lead : row.leads()) {
         picture.mark(lead, nudge.leads().get(lead.pin() - 1));

@@ -11,15 +11,18 @@ import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
 import leadlight.model.joint.Finding;
 import leadlight.model.joint.GradedJoint;
+import leadlight.report.paint.Sheet;
 import leadlight.report.paint.TextStyle;
-import leadlight.report.words.Words;
+import leadlight.report.words.PictureWords;
 import leadlight.text.Sentences;
+import leadlight.text.VerdictWords;
 
 /**
  * The findings of a strip in words below its pins. Each label starts at its own leader and runs to
  * the right; one that would run over the leaders of labels further right goes one level below them
- * all, so labels never collide and leaders cross nothing. Where that would take too many levels the
- * labels run down at an angle instead, one behind the other.
+ * all, so labels never collide and leaders cross nothing; one that would run over the sheet's edge
+ * goes on in a line below. Where that would take too many levels the labels run down at an angle
+ * instead, one behind the other.
  */
 final class Callouts {
 
@@ -27,6 +30,9 @@ final class Callouts {
 
   private static final int MOST_LEVELS = 4;
   private static final double GAP_PX = 14;
+
+  /** From a leader to its words. */
+  static final int BESIDE_LEADER_PX = 6;
 
   /**
    * A label.
@@ -46,27 +52,46 @@ final class Callouts {
   }
 
   private final List<Label> labels;
+  private final List<List<String>> lines;
   private final int[] levels;
 
   Callouts(List<Label> labels) {
     this.labels = labels.stream().sorted(Comparator.comparingDouble(Label::leaderPx)).toList();
+    this.lines = this.labels.stream().map(Callouts::wrapped).toList();
     this.levels = new int[labels.size()];
     for (int i = levels.length - 1; i >= 0; i--) {
-      double end = this.labels.get(i).leaderPx() + STYLE.width(this.labels.get(i).text()) + GAP_PX;
+      double end = this.labels.get(i).leaderPx() + widthPx(i) + GAP_PX;
       for (int j = i + 1; j < levels.length && this.labels.get(j).leaderPx() < end; j++) {
-        levels[i] = Math.max(levels[i], levels[j] + 1);
+        levels[i] = Math.max(levels[i], levels[j] + lines.get(j).size());
       }
     }
   }
 
+  /** A label in lines that end at the sheet's edge. */
+  private static List<String> wrapped(Label label) {
+    return STYLE.wrapped(label.text(), roomPx(label));
+  }
+
+  private static double roomPx(Label label) {
+    return Sheet.CONTENT_PX - label.leaderPx() - BESIDE_LEADER_PX;
+  }
+
+  private double widthPx(int label) {
+    return lines.get(label).stream().mapToDouble(STYLE::width).max().orElse(0);
+  }
+
   /** The labels of a strip; {@code acrossPx} says where the land of a joint's index lies. */
-  static Callouts of(List<GradedJoint> joints, List<Integer> strip, IntToDoubleFunction acrossPx) {
-    List<Label> labels = new ArrayList<>(bridges(joints, strip, acrossPx));
+  static Callouts of(
+      List<GradedJoint> joints,
+      List<Integer> strip,
+      IntToDoubleFunction acrossPx,
+      PictureWords said) {
+    List<Label> labels = new ArrayList<>(bridges(joints, strip, acrossPx, said));
     for (int i = 0; i < strip.size(); ) {
-      String text = words(joints, strip, i);
+      String text = words(joints, strip, i, said);
       int end = i;
       while (end + 1 < strip.size()
-          && words(joints, strip, end + 1).equals(text)
+          && words(joints, strip, end + 1, said).equals(text)
           && !bridged(joints.get(strip.get(end)), joints.get(strip.get(end + 1)))) {
         end++;
       }
@@ -80,7 +105,10 @@ final class Callouts {
   }
 
   private static List<Label> bridges(
-      List<GradedJoint> joints, List<Integer> strip, IntToDoubleFunction acrossPx) {
+      List<GradedJoint> joints,
+      List<Integer> strip,
+      IntToDoubleFunction acrossPx,
+      PictureWords said) {
     List<Label> labels = new ArrayList<>();
     for (int i = 0; i + 1 < strip.size(); i++) {
       int end = i;
@@ -94,7 +122,7 @@ final class Callouts {
                 acrossPx.applyAsDouble(strip.get(i)),
                 acrossPx.applyAsDouble(strip.get(end)),
                 acrossPx.applyAsDouble(strip.get(i + 1)) - acrossPx.applyAsDouble(strip.get(i)),
-                "bridge",
+                said.kind(FindingKind.BRIDGE),
                 true));
         i = end;
       }
@@ -112,7 +140,8 @@ final class Callouts {
   }
 
   /** What is wrong with the joint itself; bridges that the strip shows have labels of their own. */
-  private static String words(List<GradedJoint> joints, List<Integer> strip, int place) {
+  private static String words(
+      List<GradedJoint> joints, List<Integer> strip, int place, PictureWords said) {
     GradedJoint joint = joints.get(strip.get(place));
     boolean tied =
         (place > 0 && bridged(joints.get(strip.get(place - 1)), joint))
@@ -121,17 +150,29 @@ final class Callouts {
         Sentences.spoken(joint.findings()).stream()
             .filter(f -> f.kind() != FindingKind.BRIDGE || !tied)
             .sorted(Comparator.comparing(Finding::verdict).reversed())
-            .map(Words::label)
+            .map(said::label)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     String text = String.join(", ", words);
     if (joint.verdict() == Verdict.UNJUDGED) {
-      return text.isEmpty() ? "not judged" : "not judged: " + text;
+      String unjudged = VerdictWords.of(Verdict.UNJUDGED, said.words());
+      return text.isEmpty() ? unjudged : unjudged + ": " + text;
     }
     return text;
   }
 
   List<Label> labels() {
     return labels;
+  }
+
+  /** What a label says, line by line, each one level below the one before. */
+  List<String> lines(int label) {
+    return lines.get(label);
+  }
+
+  /** What a label says in one line at an angle, cut at the sheet's edge. */
+  String cut(int label, double slantRad) {
+    Label it = labels.get(label);
+    return STYLE.cut(it.text(), roomPx(it) / Math.cos(slantRad));
   }
 
   /** Level of a label, 0 right below the pins. */
@@ -146,8 +187,8 @@ final class Callouts {
 
   int levels() {
     int most = 0;
-    for (int level : levels) {
-      most = Math.max(most, level + 1);
+    for (int i = 0; i < levels.length; i++) {
+      most = Math.max(most, levels[i] + lines.get(i).size());
     }
     return most;
   }

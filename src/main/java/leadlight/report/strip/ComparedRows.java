@@ -7,7 +7,7 @@ import leadlight.report.paint.Pen;
 import leadlight.report.paint.Sheet;
 import leadlight.report.paint.TextBlock;
 import leadlight.report.paint.TextStyle;
-import leadlight.report.words.Words;
+import leadlight.report.words.PictureWords;
 
 /**
  * A row at two stages in one picture, one above the other, pin above pin, with a word between them
@@ -23,9 +23,15 @@ public final class ComparedRows {
    * @param title what both are of
    * @param words a word for each pin that changed, empty for the others; pin 1 first
    * @param lines the changes in sentences
+   * @param said the language
    */
   public static byte[] png(
-      String title, ShownRow before, ShownRow after, List<String> words, List<String> lines) {
+      String title,
+      ShownRow before,
+      ShownRow after,
+      List<String> words,
+      List<String> lines,
+      PictureWords said) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new TextBlock(Sheet.CONTENT_PX).add(TextStyle.TITLE, title));
     StripGeometry one = geometry(before, Sheet.CONTENT_PX - Sheet.BESIDE_STRIP_PX);
@@ -34,14 +40,15 @@ public final class ComparedRows {
     one = geometry(before, common);
     two = geometry(after, common);
     for (int i = 0; i < Math.max(one.strips().size(), two.strips().size()); i++) {
-      strip(blocks, before, one, i);
+      strip(blocks, before, one, i, said);
       if (i < two.strips().size()) {
         blocks.add(new ChangeLane(two, two.strips().get(i), words));
       }
-      strip(blocks, after, two, i);
+      strip(blocks, after, two, i, said);
     }
     blocks.add(new TextBlock(Sheet.CONTENT_PX).addAll(TextStyle.BODY, lines));
-    blocks.add(new TextBlock(Sheet.CONTENT_PX).add(TextStyle.NOTE, Words.NO_CERTIFICATE));
+    blocks.add(
+        new TextBlock(Sheet.CONTENT_PX).add(TextStyle.NOTE, said.words().get("page.certificate")));
     return Sheet.png(blocks);
   }
 
@@ -53,12 +60,14 @@ public final class ComparedRows {
     return geometry.strips().stream().mapToInt(geometry::widthPx).max().orElseThrow();
   }
 
-  private static void strip(List<Block> blocks, ShownRow row, StripGeometry geometry, int fold) {
+  private static void strip(
+      List<Block> blocks, ShownRow row, StripGeometry geometry, int fold, PictureWords said) {
     if (fold < geometry.strips().size()) {
       blocks.add(
           new TextBlock(Sheet.CONTENT_PX)
-              .add(TextStyle.STRONG, row.title() + ": " + Words.counts(row.joints())));
-      blocks.add(new RowStrip(geometry, geometry.strips().get(fold), row.joints(), row.picture()));
+              .add(TextStyle.STRONG, row.title() + ": " + said.counts(row.joints())));
+      blocks.add(
+          new RowStrip(geometry, geometry.strips().get(fold), row.joints(), row.picture(), said));
     }
   }
 

@@ -1,14 +1,12 @@
 package leadlight.report.strip;
 
 import java.util.List;
-import java.util.Locale;
 import leadlight.model.joint.GradedJoint;
 import leadlight.report.paint.Block;
 import leadlight.report.paint.Pen;
 import leadlight.report.paint.TextStyle;
 import leadlight.report.paint.VerdictMark;
-import leadlight.report.words.Rounded;
-import leadlight.report.words.Words;
+import leadlight.report.words.PictureWords;
 import leadlight.vision.Frame;
 
 /**
@@ -34,15 +32,21 @@ public final class RowStrip implements Block {
   private final List<Integer> strip;
   private final List<GradedJoint> joints;
   private final Frame picture;
+  private final PictureWords said;
   private final Callouts callouts;
 
   public RowStrip(
-      StripGeometry geometry, List<Integer> strip, List<GradedJoint> joints, Frame picture) {
+      StripGeometry geometry,
+      List<Integer> strip,
+      List<GradedJoint> joints,
+      Frame picture,
+      PictureWords said) {
     this.geometry = geometry;
     this.strip = strip;
     this.joints = joints;
     this.picture = picture;
-    this.callouts = Callouts.of(joints, strip, index -> geometry.acrossPx(strip, index));
+    this.said = said;
+    this.callouts = Callouts.of(joints, strip, index -> geometry.acrossPx(strip, index), said);
   }
 
   @Override
@@ -72,8 +76,8 @@ public final class RowStrip implements Block {
     pen.rect(OUTSIDE, x, top, width, height);
     pen.canvas().pasteStraightened(picture, geometry.toPhoto(strip), x, top, width, height);
     pen.frame(Pen.RULE, x, top, width, height);
-    pen.text(TextStyle.NOTE, "body side", x + width + 12, top + 14);
-    pen.text(TextStyle.NOTE, "open side", x + width + 12, top + height - 4);
+    pen.text(TextStyle.NOTE, said.get("body-side"), x + width + 12, top + 14);
+    pen.text(TextStyle.NOTE, said.get("open-side"), x + width + 12, top + height - 4);
     scaleBar(pen, x + width + 12, top + height - 40);
     int below = top + height;
     bars(pen, x, below + TICK_PX + NUMBER_PX + MARK_LANE_PX / 2);
@@ -84,12 +88,11 @@ public final class RowStrip implements Block {
   }
 
   private String caption() {
-    return String.format(
-        Locale.ROOT,
-        "Pins %d to %d, turned straight with the body above, %s. Nothing is drawn on the joints.",
+    return said.get(
+        "strip",
         strip.get(0) + 1,
         strip.get(strip.size() - 1) + 1,
-        Words.size(geometry.enlargement()));
+        said.size(geometry.enlargement()));
   }
 
   private void pin(Pen pen, double x, int top, int below, GradedJoint joint) {
@@ -122,12 +125,18 @@ public final class RowStrip implements Block {
       int leader = (int) Math.round(at) - 1;
       int from = label.bridge() ? top - MARK_LANE_PX / 2 : top - 2;
       if (callouts.level()) {
-        int bottom = top + callouts.level(i) * LEVEL_PX + LEVEL_PX - 6;
+        List<String> lines = callouts.lines(i);
+        int first = top + callouts.level(i) * LEVEL_PX + LEVEL_PX - 6;
+        int bottom = first + (lines.size() - 1) * LEVEL_PX;
         pen.rect(Pen.INK, leader, from, 2, bottom - from);
-        pen.text(Callouts.STYLE, label.text(), at + 6, bottom - 1);
+        for (int k = 0; k < lines.size(); k++) {
+          double beside = at + Callouts.BESIDE_LEADER_PX;
+          pen.text(Callouts.STYLE, lines.get(k), beside, first + k * LEVEL_PX - 1);
+        }
       } else {
         pen.rect(Pen.INK, leader, from, 2, top + 6 - from);
-        pen.slanted(Callouts.STYLE, label.text(), at - 2, top + 18, SLANT_RAD);
+        String cut = callouts.cut(i, SLANT_RAD);
+        pen.slanted(Callouts.STYLE, cut, at - 2, top + 18, SLANT_RAD);
       }
     }
   }
@@ -139,7 +148,7 @@ public final class RowStrip implements Block {
         pen.rect(Pen.INK, x, y, length, 4);
         pen.rect(Pen.INK, x, y - 5, 2, 14);
         pen.rect(Pen.INK, x + length - 2, y - 5, 2, 14);
-        String text = Rounded.to(mm, 3).toPlainString() + " mm";
+        String text = said.decimal(mm, 3) + " mm";
         pen.text(TextStyle.BODY_BOLD, text, x, y - 10);
         return;
       }

@@ -43,7 +43,7 @@ public final class HandsOn {
         grave.forEach(f -> todo.add(Words.kind(f.kind()) + ": " + SENTENCES.settle(f)));
       }
     }
-    doubts(joints)
+    doubts(joints, SENTENCES)
         .forEach(
             (why, pins) -> {
               lines.addAll(line(Words.pins(pins), Verdict.UNJUDGED, why.get(0)));
@@ -65,7 +65,8 @@ public final class HandsOn {
   }
 
   /** Why joints are not judged, with their pins: those of the same topics together. */
-  public static Map<List<String>, List<Integer>> doubts(List<GradedJoint> joints) {
+  public static Map<List<String>, List<Integer>> doubts(
+      List<GradedJoint> joints, Sentences sentences) {
     Map<List<String>, List<GradedJoint>> groups = new LinkedHashMap<>();
     for (GradedJoint joint : joints) {
       if (!joint.doubts().isEmpty()) {
@@ -78,16 +79,16 @@ public final class HandsOn {
     }
     Map<List<String>, List<Integer>> lines = new LinkedHashMap<>();
     for (List<GradedJoint> group : groups.values()) {
-      lines.put(why(group), group.stream().map(GradedJoint::pin).toList());
+      lines.put(why(group, sentences), group.stream().map(GradedJoint::pin).toList());
     }
     return lines;
   }
 
   /** The sentences of one joint, or what holds for all of several. */
-  private static List<String> why(List<GradedJoint> group) {
+  private static List<String> why(List<GradedJoint> group, Sentences sentences) {
     List<Doubt> first = group.get(0).doubts();
     boolean equal = group.stream().allMatch(joint -> joint.doubts().equals(first));
-    return equal ? SENTENCES.of(first) : first.stream().map(SENTENCES::general).distinct().toList();
+    return equal ? sentences.of(first) : first.stream().map(sentences::general).distinct().toList();
   }
 
   /** What the verdicts rest on: "seen at 1-3, 7: lead, fillet at the toe". */

@@ -82,13 +82,4 @@ public final class Words {
         Rounded.to(row.pitchMm(), 3).toPlainString(),
         productClass);
   }
-
-  /** How large a piece is shown: "enlarged 1.60 times", "shown at 0.24 of its size". */
-  public static String size(double times) {
-    if (Math.abs(times - 1) < 0.005) {
-      return "at its size";
-    }
-    return String.format(
-        Locale.ROOT, times > 1 ? "enlarged %.2f times" : "shown at %.2f of its size", times);
-  }
 }

@@ -1,6 +1,7 @@
 package leadlight.summary.day;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import leadlight.model.FindingKind;
 import leadlight.model.Verdict;
@@ -23,25 +24,19 @@ public record PinChange(int pin, State before, State after, Kind kind) {
   /** What a change means. */
   public enum Kind {
     /** A defect that is one no more. */
-    MENDED("mended"),
+    MENDED,
     /** A defect where none was. */
-    NEW("new"),
+    NEW,
     /** A defect before and after. */
-    STILL("still"),
+    STILL,
     /** Judged only once: nothing can be said. */
-    UNKNOWN("?"),
+    UNKNOWN,
     /** No defect, before or after. */
-    SOUND("");
-
-    private final String word;
-
-    Kind(String word) {
-      this.word = word;
-    }
+    SOUND;
 
     /** One word for a picture; empty if there is nothing to say. */
-    public String word() {
-      return word;
+    public String word(Messages words) {
+      return this == SOUND ? "" : words.get("change.word." + name().toLowerCase(Locale.ROOT));
     }
   }
 

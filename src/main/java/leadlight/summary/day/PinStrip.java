@@ -59,6 +59,16 @@ public final class PinStrip {
     return pins;
   }
 
+  /** The pins in order, at most so many together. */
+  public List<List<Pin>> parts(int most) {
+    List<Pin> pins = pins();
+    List<List<Pin>> parts = new ArrayList<>();
+    for (int i = 0; i < pins.size(); i += most) {
+      parts.add(pins.subList(i, Math.min(i + most, pins.size())));
+    }
+    return parts;
+  }
+
   /** The most defects that any pin has. */
   public int worst() {
     return counts.stream().mapToInt(count -> count[0]).max().orElse(0);

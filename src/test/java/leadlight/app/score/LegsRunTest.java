@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import leadlight.app.output.Reports;
 import leadlight.batch.Outcome;
 import leadlight.batch.RunSetup;
 import leadlight.batch.list.JobPhoto;
@@ -26,6 +27,7 @@ import leadlight.record.scoring.Stage;
 import leadlight.record.scoring.Subject;
 import leadlight.report.words.ReportContext;
 import leadlight.summary.board.LegsStanding;
+import leadlight.text.Messages;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,7 +61,7 @@ class LegsRunTest {
             limits,
             Opinions.BOTH,
             Optional.empty(),
-            new ReportContext("test", "none", limits.name(), ""),
+            new ReportContext("test", "none", Reports.stated(limits), Messages.of("en")),
             (scored, picture) -> new byte[0],
             "Ada",
             again,

@@ -42,6 +42,8 @@ import leadlight.model.row.RowCandidate;
 import leadlight.model.row.RowOutcome;
 import leadlight.model.row.RowSpec;
 import leadlight.report.words.ReportContext;
+import leadlight.report.words.StatedLimits;
+import leadlight.text.Messages;
 import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 import leadlight.vision.decode.Codec;
@@ -49,12 +51,19 @@ import leadlight.vision.decode.Codec;
 /** Scored photos for tests: places by the truth of rendered pictures, verdicts invented. */
 public final class Scenes {
 
-  public static final ReportContext CONTEXT =
-      new ReportContext(
-          "0.1.0",
-          "0123456789ab",
-          "IPC-A-610 table 8-5",
-          "read in published sources, partly memory");
+  public static final ReportContext CONTEXT = context("en");
+
+  public static ReportContext context(String language) {
+    return new ReportContext(
+        "0.1.0",
+        "0123456789ab",
+        new StatedLimits(
+            "scenes",
+            false,
+            "IPC-A-610 table 8-5",
+            List.of("read in published sources, partly memory")),
+        Messages.of(language));
+  }
 
   private Scenes() {}
 

@@ -10,6 +10,7 @@ import leadlight.model.row.RowOutcome;
 import leadlight.report.json.Scenes;
 import leadlight.report.paint.Pen;
 import leadlight.report.strip.StripGeometry;
+import leadlight.report.words.ReportContext;
 import leadlight.vision.Canvas;
 import leadlight.vision.Frame;
 import leadlight.vision.decode.Codec;
@@ -85,6 +86,27 @@ class AnnotatedPictureTest {
         Frame annotated =
             decoded(AnnotatedPicture.png(Scenes.withoutRow("dev-023"), photo, Scenes.CONTEXT))) {
       assertThat(annotated.heightPx()).isGreaterThan(600);
+    }
+  }
+
+  @Test
+  void the_picture_speaks_the_language_of_the_pages() {
+    ScoredPhoto scored = Scenes.scored("dev-902");
+    ReportContext german = Scenes.context("de");
+    assertThat(Entry.of(scored.joints(), german))
+        .extracting(Entry::what)
+        .isSubsetOf(
+            "Lotbrücke",
+            "offene Lötstelle",
+            "zu wenig Lot",
+            "keine Kehle; eher offene Lötstelle",
+            "keine Kehle; eher zu wenig Lot",
+            "zu viel Lot",
+            "Bein neben der Lötfläche",
+            "nicht beurteilt");
+    try (Frame photo = Scenes.picture("dev-902")) {
+      assertThat(AnnotatedPicture.png(scored, photo, german))
+          .isNotEqualTo(AnnotatedPicture.png(scored, photo, Scenes.CONTEXT));
     }
   }
 

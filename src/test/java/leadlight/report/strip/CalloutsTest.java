@@ -8,6 +8,9 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import leadlight.model.joint.GradedJoint;
 import leadlight.report.json.Scenes;
+import leadlight.report.paint.Sheet;
+import leadlight.report.words.PictureWords;
+import leadlight.text.Messages;
 import org.junit.jupiter.api.Test;
 
 class CalloutsTest {
@@ -55,31 +58,62 @@ class CalloutsTest {
   }
 
   @Test
+  void no_label_runs_over_the_sheet_s_edge() {
+    double last = Sheet.CONTENT_PX - 180;
+    Callouts callouts =
+        new Callouts(
+            List.of(
+                new Callouts.Label(last - 60, last - 60, 0, "open joint", false),
+                new Callouts.Label(
+                    last, last, 0, "lead beside its land, lead turned on its land", false)));
+    assertThat(callouts.lines(1)).hasSizeGreaterThan(1);
+    assertThat(callouts.lines(1))
+        .allMatch(
+            line ->
+                last + Callouts.BESIDE_LEADER_PX + Callouts.STYLE.width(line) <= Sheet.CONTENT_PX);
+    assertThat(callouts.level(0))
+        .as("below all lines of the label whose leader it crosses")
+        .isEqualTo(callouts.lines(1).size());
+    assertThat(last + Math.cos(0.87) * Callouts.STYLE.width(callouts.cut(1, 0.87)))
+        .isLessThanOrEqualTo(Sheet.CONTENT_PX);
+  }
+
+  @Test
   void bridged_neighbours_share_one_label_and_so_do_runs_of_one_finding() {
-    assertThat(words("dev-902", 0, 20))
+    assertThat(words("en", "dev-902", 0, 20))
         .containsExactly(
-            "open",
-            "insufficient",
-            "bridge",
-            "insufficient",
-            "open",
-            "insufficient",
-            "open",
-            "excess",
-            "open",
+            "open joint",
+            "too little solder",
+            "solder bridge",
+            "too little solder",
+            "open joint",
+            "too little solder",
+            "open joint",
+            "too much solder",
+            "open joint",
             "not judged",
-            "open");
+            "open joint");
   }
 
   @Test
   void a_bridge_over_the_edge_of_a_strip_is_named_at_the_pin() {
-    assertThat(words("dev-902", 0, 3)).containsExactly("open", "insufficient", "bridge 3-4");
+    assertThat(words("en", "dev-902", 0, 3))
+        .containsExactly("open joint", "too little solder", "solder bridge 3-4");
   }
 
-  private static List<String> words(String id, int from, int to) {
+  @Test
+  void labels_speak_the_language_of_the_pages() {
+    assertThat(words("de", "dev-902", 0, 3))
+        .containsExactly("offene Lötstelle", "zu wenig Lot", "Lotbrücke 3-4");
+  }
+
+  private static List<String> words(String language, String id, int from, int to) {
     List<GradedJoint> joints = Scenes.scored(id).joints();
     List<Integer> strip = IntStream.range(from, to).boxed().toList();
-    return Callouts.of(joints, strip, index -> 60.0 * index).labels().stream()
+    return Callouts.of(
+            joints, strip, index -> 60.0 * index, new PictureWords(Messages.of(language)))
+        .labels()
+        .stream()
         .map(Callouts.Label::text)
         .toList();
   }

@@ -1,4 +1,4 @@
-package leadlight.page.words;
+package leadlight.report.words;
 
 import java.util.ArrayList;
 import java.util.List;

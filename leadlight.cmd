@@ -18,5 +18,5 @@ if not exist "%JAR%" (
 )
 rem The decoder's own log lines would stand beside our one line on a bad picture.
 if not defined OPENCV_LOG_LEVEL set "OPENCV_LOG_LEVEL=OFF"
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xmn32m -Xmx768m -Djava.awt.headless=true -Dfile.encoding=UTF-8 -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -Xmx768m -Djava.awt.headless=true -Dfile.encoding=UTF-8 -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

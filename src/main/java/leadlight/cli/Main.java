@@ -26,7 +26,6 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.TypeConversionException;
 
 /** The entry point. */
 @Command(
@@ -123,7 +122,7 @@ public final class Main {
 
     @Override
     public int handleParseException(ParameterException e, String[] args) {
-      e.getCommandLine().getErr().println("leadlight: " + line(Slips.line(e)));
+      e.getCommandLine().getErr().println("leadlight: " + line(Slips.line(e, args)));
       return ExitStatus.UNUSABLE.code();
     }
   }
@@ -168,7 +167,7 @@ public final class Main {
         // What else Java takes for a number, as NaN, is refused by who knows the range.
         return Double.valueOf(matcher.matches() ? matcher.group(1).replace(',', '.') : text);
       } catch (NumberFormatException e) {
-        throw new TypeConversionException("'" + text + "' is not a number, as 0.5, 0,5 or 0.5mm");
+        throw new UserError("'" + text + "' is not a number, as 0.5, 0,5 or 0.5mm");
       }
     }
   }
@@ -181,7 +180,7 @@ public final class Main {
       try {
         return LocalDate.parse(text.strip());
       } catch (DateTimeParseException e) {
-        throw new TypeConversionException("'" + text + "' is not a day, as 2026-03-31");
+        throw new UserError("'" + text + "' is not a day, as 2026-03-31");
       }
     }
   }

@@ -5,11 +5,16 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import leadlight.model.UserError;
 import leadlight.text.Likeness;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -18,29 +23,8 @@ final class Slips {
 
   private static final Pattern LONG_DASH = Pattern.compile("[\u2013\u2014]-?([a-z][a-z-]*.*)");
 
-  /** What the parser says, and how we say it. */
-  private record Plainer(Pattern parser, String ours) {
-
-    static Plainer of(String parser, String ours) {
-      return new Plainer(Pattern.compile(parser), ours);
-    }
-  }
-
-  private static final List<Plainer> PLAINER =
-      List.of(
-          Plainer.of("Invalid value for option '(--?[a-z0-9-]+)'(?: \\(.*?\\))?: ", "$1: "),
-          Plainer.of("Invalid value for positional parameter at index \\S+ \\((.*?)\\): ", "$1: "),
-          Plainer.of("positional parameter at index \\S+ \\((.*?)\\)", "$1"),
-          Plainer.of(
-              " requires at least (\\d+) values, but (?:only )?(\\S+) were .*",
-              " needs at least $1, not $2"),
-          Plainer.of(
-              "Missing required parameter for option '(.*?)'", "a value is missing behind $1"),
-          Plainer.of("Missing required (?:parameter|option)s?: (.*)", "$1 is missing"),
-          Plainer.of("' is not an? (?:int|long)$", "' is not a whole number"));
-
-  private static final Pattern ONE_OF =
-      Pattern.compile("expected one of \\[(.*)\\] \\(case-insensitive\\) but was (.*)");
+  private static final Set<Class<?>> WHOLE =
+      Set.of(int.class, Integer.class, long.class, Long.class);
 
   private Slips() {}
 
@@ -88,26 +72,68 @@ final class Slips {
     return found;
   }
 
-  /** The line of what the parser refuses. */
-  static String line(ParameterException e) {
-    return said(e) + see(e.getCommandLine());
+  /** The line of what the parser refuses, by what it knows; its own sentences are not read. */
+  static String line(ParameterException e, String... args) {
+    return said(e, args) + see(e.getCommandLine());
   }
 
-  private static String said(ParameterException e) {
+  private static String said(ParameterException e, String... args) {
     CommandLine command = e.getCommandLine();
     if (e instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
       return unmatched(command, unmatched.getUnmatched().get(0));
+    }
+    if (e instanceof MissingParameterException lack && !lack.getMissing().isEmpty()) {
+      return missing(lack.getMissing(), args);
+    }
+    if (e.getArgSpec() != null && e.getValue() != null) {
+      return name(e.getArgSpec()) + ": " + wrong(e);
     }
     if (e.getClass() == ParameterException.class
         && e.getArgSpec() == null
         && !command.getSubcommands().isEmpty()) {
       return "name a command of " + command.getCommandSpec().qualifiedName();
     }
-    String first = e.getMessage().lines().findFirst().orElse("wrong usage");
-    for (Plainer plainer : PLAINER) {
-      first = plainer.parser().matcher(first).replaceAll(plainer.ours());
+    return first(e);
+  }
+
+  private static String first(ParameterException e) {
+    return e.getMessage().lines().findFirst().orElse("wrong usage");
+  }
+
+  private static String name(ArgSpec arg) {
+    return arg instanceof OptionSpec option ? option.longestName() : arg.paramLabel();
+  }
+
+  private static String missing(List<ArgSpec> lack, String... args) {
+    ArgSpec first = lack.get(0);
+    List<String> typed = Arrays.asList(args);
+    if (first instanceof OptionSpec option
+        && Arrays.stream(option.names()).anyMatch(typed::contains)) {
+      return "a value is missing behind " + name(first);
     }
-    return oneOf(first);
+    return first.arity().min() > 1
+        ? name(first) + " needs at least " + first.arity().min()
+        : lack.stream().map(Slips::name).collect(Collectors.joining(", ")) + " is missing";
+  }
+
+  /** What is wrong with a value: as its converter has it, or by what it should have been. */
+  private static String wrong(ParameterException e) {
+    if (e.getCause() instanceof UserError told) {
+      return told.getMessage();
+    }
+    Class<?> type = e.getArgSpec().auxiliaryTypes()[0];
+    String value = "'" + e.getValue() + "'";
+    if (type.isEnum()) {
+      return value
+          + " is none of "
+          + Arrays.stream(type.getEnumConstants())
+              .map(it -> it.toString().toLowerCase(Locale.ROOT))
+              .collect(Collectors.joining(", "));
+    }
+    if (WHOLE.contains(type)) {
+      return value + " is not a whole number";
+    }
+    return type == boolean.class ? "takes no value, as " + value : first(e);
   }
 
   private static String unmatched(CommandLine command, String word) {
@@ -124,16 +150,6 @@ final class Slips {
     return "no option is called "
         + name
         + (first ? "; a command stands before its options" : meant(name, known));
-  }
-
-  private static String oneOf(String said) {
-    Matcher choice = ONE_OF.matcher(said);
-    return choice.find()
-        ? said.substring(0, choice.start())
-            + choice.group(2)
-            + " is none of "
-            + choice.group(1).toLowerCase(Locale.ROOT)
-        : said;
   }
 
   private static String meant(String word, Collection<String> known) {

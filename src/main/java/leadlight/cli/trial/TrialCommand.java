@@ -41,7 +41,6 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
 
 /** {@code leadlight trial}: how right Leadlight is on photos with truth. */
 @Command(
@@ -225,8 +224,7 @@ public final class TrialCommand implements Callable<Integer> {
       return Arrays.stream(Opinions.values())
           .filter(opinions -> opinions.id().equals(id))
           .findFirst()
-          .orElseThrow(
-              () -> new TypeConversionException("say both, measures or reader, not " + id));
+          .orElseThrow(() -> new UserError("say both, measures or reader, not " + id));
     }
   }
 }

@@ -76,8 +76,6 @@ public record JointFitness(
   }
 
   private static OptionalDouble blurPx(Frame photo, JointPatch joint, double pitchPxMost) {
-    int halvings =
-        (int) Math.max(0, Math.ceil(Math.log(joint.pitchPx() / pitchPxMost) / Math.log(2)));
     Lead lead = joint.lead();
     double margin = joint.pitchPx();
     PointPx a = lead.landToePx();
@@ -88,7 +86,13 @@ public record JointFitness(
     int y1 = inside(Math.max(a.y(), b.y()) + margin, photo.heightPx());
     return x1 <= x0 || y1 <= y0
         ? OptionalDouble.empty()
-        : BlurMeter.edgeSigmaPx(photo, x0, y0, x1 - x0, y1 - y0, halvings);
+        : BlurMeter.edgeSigmaPx(
+            photo, x0, y0, x1 - x0, y1 - y0, halvings(joint.pitchPx(), pitchPxMost));
+  }
+
+  /** How often a picture is halved until its pitch is at most so many pixels. */
+  static int halvings(double pitchPx, double mostPx) {
+    return (int) Math.max(0, Math.ceil(Math.log(pitchPx / mostPx) / Math.log(2)));
   }
 
   private static int inside(double place, int size) {

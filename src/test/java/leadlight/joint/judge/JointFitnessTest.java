@@ -78,4 +78,14 @@ class JointFitnessTest {
     JointFitness flat = new JointFitness(50, OptionalDouble.empty(), 0, 0);
     assertThat(JointFitness.focusPx(List.of(sharp, flat, sharp), 1, LIMITS)).isEmpty();
   }
+
+  @Test
+  void onlyVeryLargeRowsAreMeasuredOnAHalvedPicture() {
+    double most = LIMITS.blurPitchPxMost().value();
+    assertThat(JointFitness.halvings(most / 8, most)).isZero();
+    assertThat(JointFitness.halvings(most, most)).isZero();
+    assertThat(JointFitness.halvings(most + 1, most)).isOne();
+    assertThat(JointFitness.halvings(2 * most, most)).isOne();
+    assertThat(JointFitness.halvings(2 * most + 1, most)).isEqualTo(2);
+  }
 }

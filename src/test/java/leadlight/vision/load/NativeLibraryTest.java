@@ -27,7 +27,7 @@ class NativeLibraryTest {
       programs.add(start(folder));
     }
     for (Process program : programs) {
-      assertThat(said(program)).isEqualTo("width 2");
+      assertThat(said(program)).isEqualTo("width 2, threads 1");
     }
     Path copy = packed().unpackedIn(folder.resolve("leadlight"));
     assertThat(filesIn(folder.resolve("leadlight")))
@@ -57,14 +57,14 @@ class NativeLibraryTest {
     Path copy = packed().unpackedIn(folder.resolve("leadlight"));
     byte[] whole = Files.readAllBytes(copy);
     Files.write(copy, new byte[whole.length]);
-    assertThat(said(start(folder))).endsWith("width 2");
+    assertThat(said(start(folder))).endsWith("width 2, threads 1");
     assertThat(Files.readAllBytes(copy)).isEqualTo(whole);
   }
 
   @Test
   void without_a_folder_to_write_the_run_has_a_copy_of_its_own_and_removes_it() throws Exception {
     Path file = Files.createFile(folder.resolve("file"));
-    assertThat(said(start(file))).isEqualTo("width 2");
+    assertThat(said(start(file))).isEqualTo("width 2, threads 1");
     assertThat(filesIn(folder)).containsExactly("file", "tmp");
     assertThat(filesIn(folder.resolve("tmp"))).isEmpty();
   }
